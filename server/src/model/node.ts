@@ -2,8 +2,11 @@
  * model/: what a rule file says, as entities: every value keeps its span, its path and its source text.
  * Lowering goes from a tree and a kind's shape to an entity. It must not know other files, rules or the disk.
  */
+import { invariant } from '../base/assert.ts';
+import type { EntityId, FileId } from '../base/brand.ts';
 import type { Span } from '../base/span.ts';
-import type { QuantityValue } from '../quantity/quantity.ts';
+import type { QuantityFault, QuantityValue } from '../quantity/quantity.ts';
+import type { Kind } from '../schema/kinds.ts';
 
 /** Where a node stands in its file. Paths are made on demand by `pathOf`; a path is never turned back into a place. */
 export interface Place {
@@ -12,7 +15,24 @@ export interface Place {
   readonly keySpan?: Span;
   /** The key, or the `id` of a list item that has one, or its index. */
   readonly key: string | number;
+  /** Undefined for the root of a file only. */
   readonly parent?: Place;
+  /** Set on the root of a file only: which file, and whose entity. */
+  readonly root?: Root;
+}
+
+export interface Root {
+  readonly file: FileId;
+  readonly kind: Kind;
+  readonly id: EntityId;
+}
+
+/** The file and entity that a place belongs to. */
+export function rootOf(place: Place): Root {
+  let at = place;
+  while (at.parent !== undefined) at = at.parent;
+  invariant(at.root !== undefined, 'every place hangs on a root');
+  return at.root;
 }
 
 /** Field path such as `sterilization.any_of[pv132].exposure`. Stable against reordering where items have ids. */
@@ -30,6 +50,8 @@ export interface Text<Word extends string = string> {
   readonly node: 'text';
   readonly at: Place;
   readonly text: Word;
+  /** Set when this text is the id of something else: the kinds it may name (`device`, `statement`, ...). */
+  readonly refers?: readonly string[];
 }
 
 export interface Flag {
@@ -53,17 +75,6 @@ export interface Quantity extends QuantityValue {
   readonly problem?: QuantityFault;
 }
 
-/** Why a quantity's text could not be used. */
-export type QuantityFault =
-  | { readonly fault: 'no-number' }
-  | { readonly fault: 'unit-missing' }
-  | { readonly fault: 'unit-unknown'; readonly unit: string; readonly suggestion?: string }
-  | { readonly fault: 'unit-of-other-kind'; readonly unit: string; readonly dimension: string }
-  | { readonly fault: 'unit-ambiguous'; readonly unit: string; readonly choices: readonly string[] }
-  | { readonly fault: 'range-in-one-value' }
-  | { readonly fault: 'digits-not-ascii'; readonly found: string }
-  | { readonly fault: 'number-form'; readonly found: string; readonly hint: string };
-
 /** Statement ids (`src: s4`, `src: [s4, s5]`), or a document and page written in place. */
 export interface Citation {
   readonly node: 'citation';
@@ -72,10 +83,18 @@ export interface Citation {
   readonly inline?: { readonly doc?: Text; readonly rev?: Text; readonly page?: Text; readonly text?: Text };
 }
 
-export type List<Item> = { readonly node: 'list'; readonly at: Place; readonly items: readonly Item[] };
+export interface List<Item> {
+  readonly node: 'list';
+  readonly at: Place;
+  readonly items: readonly Item[];
+}
 
 /** A mapping with free keys, such as `statements` or `thresholds`: key text to value. */
-export type Table<Value> = { readonly node: 'table'; readonly at: Place; readonly rows: ReadonlyMap<string, Row<Value>> };
+export interface Table<Value> {
+  readonly node: 'table';
+  readonly at: Place;
+  readonly rows: ReadonlyMap<string, Row<Value>>;
+}
 
 export interface Row<Value> {
   readonly key: Text;

@@ -49,3 +49,14 @@ export interface QuantityValue {
   readonly decimals: number;
   readonly reference?: PressureReference;
 }
+
+/** Why a piece of text is not a usable quantity. `hint` says in plain words what to write instead; it never invents a number. */
+export type QuantityFault =
+  | { readonly fault: 'no-number' }
+  | { readonly fault: 'unit-missing' }
+  | { readonly fault: 'unit-unknown'; readonly unit: string; readonly suggestion?: string; readonly hint?: string }
+  | { readonly fault: 'unit-of-other-kind'; readonly unit: string; readonly dimension: string }
+  | { readonly fault: 'unit-ambiguous'; readonly unit: string; readonly choices: readonly string[] }
+  | { readonly fault: 'range-in-one-value' }
+  | { readonly fault: 'digits-not-ascii'; readonly found: string }
+  | { readonly fault: 'number-form'; readonly found: string; readonly hint: string };
