@@ -58,6 +58,7 @@ function collectSpellings(): Map<string, Spelling> {
     if (unit.dimension.startsWith('temperature') && (unit.name === '°C' || unit.name === '°F')) {
       for (const text of bareDegrees) add(text, { unit });
     }
+    if (unit.dimension === 'time' && unit.name === 'min') add('m', { unit });
   }
   for (const word of unitWords) {
     const meant = unitList.filter((unit) => word.units.includes(unit.name));

@@ -70,7 +70,8 @@ function unitsSpelled(text: string): readonly Unit[] {
 
 /**
  * The unit that `text` spells, as it may stand in a rule file. With a dimension, only its units count (`F` is °F in a temperature and
- * French in a length). Without one, a spelling shared by several dimensions is `ambiguous`.
+ * French in a length). Without one, a spelling that names several units is `ambiguous`; °C, °F and K are then
+ * taken as levels.
  */
 export function findUnit(text: string, dimension?: Dimension): UnitFinding {
   const folded = bySpelling.has(text) ? text : foldLookAlikes(text.trim()).replaceAll('  ', ' ');
@@ -102,10 +103,11 @@ function findUnclear(text: string, dimension: Dimension): UnitFinding | undefine
 function findUnitAnywhere(text: string): UnitFinding {
   if (text === 'm') return { found: 'ambiguous', choices: ['min', 'm'] };
   const units = unitsSpelled(text);
-  const [unit, second] = units;
-  if (unit === undefined) return unknownUnit(text, unitList);
-  if (second === undefined) return { found: 'unit', unit };
-  return { found: 'ambiguous', choices: [...new Set(units.map((one) => one.name))] };
+  const named = units.filter((unit) => unit.name === text);
+  const meant = named.length > 0 ? named : units;
+  const names = [...new Set(meant.map((unit) => unit.name))];
+  if (meant[0] === undefined) return unknownUnit(text, unitList);
+  return names.length === 1 ? { found: 'unit', unit: meant[0] } : { found: 'ambiguous', choices: names };
 }
 
 function unknownUnit(text: string, units: readonly Unit[]): UnitFinding {
