@@ -13,6 +13,8 @@ export interface Place {
   readonly span: Span;
   /** The key this value stands under, when it stands under one. */
   readonly keySpan?: Span;
+  /** The range to underline for the whole value: set on short values and on list items that have an id. Else the key is underlined. */
+  readonly focus?: Span;
   /** The key, or the `id` of a list item that has one, or its index. */
   readonly key: string | number;
   /** Undefined for the root of a file only. */

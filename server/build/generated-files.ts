@@ -1,0 +1,36 @@
+import { kinds } from '../src/schema/kinds.ts';
+import type { SchemaPart } from '../src/schema/shape.ts';
+import { entityTypes } from './entity-types.ts';
+import { ruleList } from './rule-list.ts';
+import type { Sources } from './sources.ts';
+import { validators } from './validators.ts';
+
+/** Path (from the repository's root) to content of every file made from the schemas. Deterministic. */
+export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, string> {
+  return new Map([
+    ['server/src/rules/all.generated.ts', ruleList(ruleFiles)],
+    ['server/src/model/entities.generated.ts', entityTypes(schemas)],
+    ['server/src/schema/schemas.generated.ts', schemaImports(schemas)],
+    ['server/src/schema/validators.generated.js', validators(schemas)],
+    ['server/src/schema/validators.generated.d.ts', validatorTypes()],
+  ]);
+}
+
+export const banner = '// Generated from schemas/ by `npm run generate`. Do not edit.\n';
+
+function schemaImports(schemas: ReadonlyMap<string, SchemaPart>): string {
+  const names = [...schemas.keys()].sort();
+  const variable = (name: string) => name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+  const imports = names.map((name) => `import ${variable(name)} from '../../../schemas/${name}.schema.json' with { type: 'json' };`);
+  const rows = names.map((name) => `  ['${name}', ${variable(name)} as SchemaPart],`);
+  return `${banner}${imports.join('\n')}\nimport type { SchemaPart } from './shape.ts';\n\nexport const schemas: ReadonlyMap<string, SchemaPart> = new Map<string, SchemaPart>([\n${rows.join('\n')}\n]);\n`;
+}
+
+function validatorTypes(): string {
+  const lines = kinds.map((kind) => `export declare const ${validatorName(kind)}: Validator;`);
+  return `${banner}export interface Validator {\n  (data: unknown): boolean;\n  errors?: { instancePath: string; message?: string }[] | null;\n}\n${lines.join('\n')}\n`;
+}
+
+export function validatorName(kind: string): string {
+  return `validate_${kind.replaceAll('-', '_')}`;
+}

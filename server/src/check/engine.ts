@@ -1,0 +1,131 @@
+import type { FileId, IsoDate } from '../base/brand.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import type { IndexKey } from '../library/keys.ts';
+import { Library } from '../library/library.ts';
+import { LibraryView, QueryAnswers } from '../library/view.ts';
+import type { AnyRule } from '../rules/rule.ts';
+import { withoutAbsorbed } from './absorption.ts';
+import type { Finding } from './finding.ts';
+import { findingOf, findingOfProblem, inReadingOrder } from './finding.ts';
+import { settled } from './settings.ts';
+
+export interface EngineOptions {
+  readonly rules: readonly AnyRule[];
+  /** Today's date: an input, so that a check gives the same answer whenever it is run for that day. */
+  readonly today: IsoDate;
+}
+
+/**
+ * One library, kept checked. After each change only the files whose reads the change touched are judged again; what `findings` returns
+ * is always what a check from scratch would give.
+ */
+export class Engine {
+  readonly library = new Library();
+  readonly #rules: readonly AnyRule[];
+  readonly #today: IsoDate;
+  readonly #answers = new QueryAnswers();
+  readonly #judged = new Map<FileId, Judged>();
+  readonly #readers = new Map<IndexKey, Set<FileId>>();
+
+  constructor(options: EngineOptions) {
+    this.#rules = options.rules;
+    this.#today = options.today;
+  }
+
+  set(file: FileId, text: string): readonly FileId[] {
+    return this.#changed(file, this.library.set(file, text));
+  }
+
+  put(record: FileRecord): readonly FileId[] {
+    return this.#changed(record.file, this.library.put(record));
+  }
+
+  /** Forgets the file. Returns the other files that may now have other findings. */
+  delete(file: FileId): readonly FileId[] {
+    return this.#changed(file, this.library.delete(file));
+  }
+
+  /** Findings of one file, in reading order; empty for a file the library does not hold. */
+  findings(file: FileId): readonly Finding[] {
+    const known = this.#judged.get(file);
+    if (known !== undefined) return known.findings;
+    const record = this.library.record(file);
+    if (record === undefined) return [];
+    const judged = this.#judge(record);
+    this.#judged.set(file, judged);
+    for (const key of judged.reads) addTo(this.#readers, key, file);
+    return judged.findings;
+  }
+
+  /** A view for surfaces (hover, routes, cards) that asks the same questions as the rules do. */
+  view(): LibraryView {
+    return new LibraryView(this.library, new Set(), this.#answers);
+  }
+
+  #changed(file: FileId, keys: ReadonlySet<IndexKey>): readonly FileId[] {
+    this.#answers.forget(keys);
+    const affected = new Set<FileId>([file]);
+    for (const key of keys) for (const reader of this.#readers.get(key) ?? []) affected.add(reader);
+    for (const reader of affected) this.#forget(reader);
+    return [...affected];
+  }
+
+  #forget(file: FileId): void {
+    for (const key of this.#judged.get(file)?.reads ?? []) this.#readers.get(key)?.delete(file);
+    this.#judged.delete(file);
+  }
+
+  #judge(record: FileRecord): Judged {
+    const reads = new Set<IndexKey>();
+    const view = new LibraryView(this.library, reads, this.#answers);
+    const name = record.kind === undefined ? record.file : `${record.kind}/${record.id ?? record.file}`;
+    const found = record.problems.map((problem) => findingOfProblem(problem, record.file, name));
+    const reported = record.entity === undefined ? [] : withoutAbsorbed(this.#runRules(record, view));
+    const findings = settled([...found, ...reported], view).sort(inReadingOrder);
+    return { findings, reads };
+  }
+
+  #runRules(record: FileRecord, view: LibraryView): Finding[] {
+    const findings: Finding[] = [];
+    const { entity, kind } = record;
+    if (entity === undefined || kind === undefined) return findings;
+    for (const rule of this.#rules) {
+      if (!rule.kinds.includes(kind)) continue;
+      try {
+        rule.check(entity, { today: this.#today, view, report: (report) => findings.push(findingOf(rule, report)) });
+      } catch (thrown) {
+        findings.push(internalFinding(rule, record, thrown));
+      }
+    }
+    return findings;
+  }
+}
+
+interface Judged {
+  readonly findings: readonly Finding[];
+  readonly reads: ReadonlySet<IndexKey>;
+}
+
+/** A fault of ours, not of the writer: named, so that it can be reported; every other rule still runs. */
+function internalFinding(rule: AnyRule, record: FileRecord, thrown: unknown): Finding {
+  const why = thrown instanceof Error ? thrown.message : String(thrown);
+  return {
+    ...findingOfProblem(
+      {
+        rule: 'internal',
+        message: `The rule "${rule.id}" failed on this file and could not judge it (${why}). This is a fault of Traywright, not of the file.`,
+        span: { start: 0, end: Math.min(record.text.length, 1) },
+        severity: 'error',
+      },
+      record.file,
+      `${record.kind}/${record.id}`,
+    ),
+    path: rule.id,
+  };
+}
+
+function addTo<Key, Value>(map: Map<Key, Set<Value>>, key: Key, value: Value): void {
+  const values = map.get(key);
+  if (values === undefined) map.set(key, new Set([value]));
+  else values.add(value);
+}

@@ -1,0 +1,52 @@
+import type { EntityId, FileId } from '../base/brand.ts';
+import { entityId } from '../base/brand.ts';
+import type { Problem } from '../base/problem.ts';
+import type { AnyEntity } from '../model/entity.ts';
+import { lower } from '../model/lower.ts';
+import { inspect } from '../schema/inspect.ts';
+import type { Kind } from '../schema/kinds.ts';
+import { isKind } from '../schema/kinds.ts';
+import { shapeOf } from '../schema/shapes.ts';
+import { readTree } from '../syntax/read.ts';
+import type { MapTree, Tree } from '../syntax/tree.ts';
+import { exportsOf, exportsOfUnreadable } from './exports.ts';
+import type { IndexKey } from './keys.ts';
+
+/** All that the library keeps of one file. Depends on the file's text alone. */
+export interface FileRecord {
+  readonly file: FileId;
+  readonly text: string;
+  readonly kind?: Kind;
+  /** Kept even when the rest can't be read, so that an unreadable file causes no false "unknown id" elsewhere. */
+  readonly id?: EntityId;
+  readonly entity?: AnyEntity;
+  /** What is wrong with the file by itself: syntax and schema. */
+  readonly problems: readonly Problem[];
+  readonly exports: ReadonlySet<IndexKey>;
+}
+
+export function readRuleFile(file: FileId, text: string): FileRecord {
+  const { tree, problems } = readTree(text);
+  if (tree === undefined || tree.node !== 'map') return unreadable(file, text, problems);
+  const kind = valueUnder(tree, 'kind');
+  const id = valueUnder(tree, 'id');
+  if (kind === undefined || !isKind(kind) || id === undefined) {
+    return { ...unreadable(file, text, [...problems, ...inspect(tree)]) };
+  }
+  const all = [...problems, ...inspect(tree)];
+  const root = { file, kind, id: entityId(id) };
+  const entity = lower(tree, shapeOf(kind), root) as AnyEntity;
+  return { file, text, kind, id: root.id, entity, problems: all, exports: exportsOf(entity) };
+}
+
+function valueUnder(tree: MapTree, key: string): string | undefined {
+  const value: Tree | undefined = tree.entries.find((entry) => entry.key.text === key)?.value;
+  return value?.node === 'scalar' && value.text !== '' ? value.text : undefined;
+}
+
+function unreadable(file: FileId, text: string, problems: readonly Problem[]): FileRecord {
+  const kind = /^kind: *([a-z-]{1,20})/m.exec(text)?.[1];
+  const id = /^id: *["']?([A-Za-z0-9._:-]{1,64})/m.exec(text)?.[1];
+  if (kind === undefined || !isKind(kind) || id === undefined) return { file, text, problems, exports: new Set() };
+  return { file, text, kind, id: entityId(id), problems, exports: exportsOfUnreadable(kind, id) };
+}

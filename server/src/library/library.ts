@@ -1,0 +1,77 @@
+import type { FileId } from '../base/brand.ts';
+import type { FileRecord } from './file-record.ts';
+import { readRuleFile } from './file-record.ts';
+import type { IndexKey } from './keys.ts';
+import { idsKey } from './keys.ts';
+
+/** All files of one library, and who exports what. Changing it returns the keys whose readers must be judged again. */
+export class Library {
+  readonly #records = new Map<FileId, FileRecord>();
+  readonly #exporters = new Map<IndexKey, Map<FileId, FileRecord>>();
+  #sorted: readonly FileId[] | undefined;
+
+  /** Adds the file or replaces its text. Unchanged text changes no key. */
+  set(file: FileId, text: string): ReadonlySet<IndexKey> {
+    if (this.#records.get(file)?.text === text) return new Set();
+    return this.put(readRuleFile(file, text));
+  }
+
+  /** Adds or replaces a record that was read elsewhere (a worker, a cache). */
+  put(record: FileRecord): ReadonlySet<IndexKey> {
+    const old = this.#records.get(record.file);
+    if (old === undefined) this.#sorted = undefined;
+    else this.#forget(old);
+    this.#records.set(record.file, record);
+    for (const key of record.exports) this.#export(key, record);
+    return changedKeys(old, record);
+  }
+
+  delete(file: FileId): ReadonlySet<IndexKey> {
+    const old = this.#records.get(file);
+    if (old === undefined) return new Set();
+    this.#forget(old);
+    this.#records.delete(file);
+    this.#sorted = undefined;
+    return changedKeys(old, undefined);
+  }
+
+  record(file: FileId): FileRecord | undefined {
+    return this.#records.get(file);
+  }
+
+  /** In code-unit order of their paths, never in locale order or the disk's. */
+  files(): readonly FileId[] {
+    this.#sorted ??= [...this.#records.keys()].sort();
+    return this.#sorted;
+  }
+
+  /** The files that export `key`, in the order of `files()`. */
+  exporters(key: IndexKey): readonly FileRecord[] {
+    const files = this.#exporters.get(key);
+    if (files === undefined) return [];
+    return files.size === 1 ? [...files.values()] : [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
+  }
+
+  #export(key: IndexKey, record: FileRecord): void {
+    const files = this.#exporters.get(key);
+    if (files === undefined) this.#exporters.set(key, new Map([[record.file, record]]));
+    else files.set(record.file, record);
+  }
+
+  #forget(old: FileRecord): void {
+    for (const key of old.exports) {
+      const files = this.#exporters.get(key);
+      files?.delete(old.file);
+      if (files?.size === 0) this.#exporters.delete(key);
+    }
+  }
+}
+
+function changedKeys(before: FileRecord | undefined, after: FileRecord | undefined): ReadonlySet<IndexKey> {
+  const keys = new Set<IndexKey>([...(before?.exports ?? []), ...(after?.exports ?? [])]);
+  const idStays = before?.kind === after?.kind && before?.id === after?.id;
+  if (idStays) return keys;
+  if (before?.kind !== undefined) keys.add(idsKey(before.kind));
+  if (after?.kind !== undefined) keys.add(idsKey(after.kind));
+  return keys;
+}

@@ -1,0 +1,140 @@
+import type { EntityOf } from '../model/entities.generated.ts';
+import type { AnyEntity } from '../model/entity.ts';
+import { isOfKind } from '../model/entity.ts';
+import type { Kind } from '../schema/kinds.ts';
+import type { IndexKey } from './keys.ts';
+import { catalogueKey, documentKey, entityKey, idsKey, kindKey, usersKey } from './keys.ts';
+import type { Library } from './library.ts';
+
+/**
+ * A reader's window on the library: every look-up is written down in `reads`, found or not, so that the reader can be judged again
+ * when an answer could change. All lists come in file order. `all` makes a reader depend on every file of a kind: keep it to small
+ * kinds (site, sterilizer, packaging, ...) and use the narrower look-ups for devices and sets.
+ */
+export class LibraryView {
+  readonly #library: Library;
+  readonly #reads: Set<IndexKey>;
+  readonly #answers: QueryAnswers;
+
+  constructor(library: Library, reads: Set<IndexKey>, answers: QueryAnswers) {
+    this.#library = library;
+    this.#reads = reads;
+    this.#answers = answers;
+  }
+
+  /** The entity of this kind and id; the first in file order when two files claim the id. */
+  get<K extends Kind>(kind: K, id: string): EntityOf[K] | undefined {
+    for (const entity of this.#entities(entityKey(kind, id))) if (isOfKind(entity, kind)) return entity;
+    return undefined;
+  }
+
+  /** All entities that claim this id (more than one is a finding). */
+  claimants<K extends Kind>(kind: K, id: string): readonly EntityOf[K][] {
+    return this.#ofKind(this.#entities(entityKey(kind, id)), kind);
+  }
+
+  all<K extends Kind>(kind: K): readonly EntityOf[K][] {
+    return this.#ofKind(this.#entities(kindKey(kind)), kind);
+  }
+
+  /** The ids of a kind, those of unreadable files included. */
+  ids(kind: Kind): ReadonlySet<string> {
+    this.#reads.add(idsKey(kind));
+    const ids = new Set<string>();
+    for (const record of this.#library.exporters(kindKey(kind))) if (record.id !== undefined) ids.add(record.id);
+    return ids;
+  }
+
+  /** True also when the file that holds the id can't be read. */
+  exists(kind: Kind, id: string): boolean {
+    const key = entityKey(kind, id);
+    this.#reads.add(key);
+    return this.#library.exporters(key).length > 0;
+  }
+
+  /** Entities of `of` that name this entity anywhere. */
+  users<K extends Kind>(kind: Kind, id: string, of: K): readonly EntityOf[K][] {
+    return this.#ofKind(this.#entities(usersKey(kind, id)), of);
+  }
+
+  /** Registered revisions of a document number. */
+  revisions(documentNumber: string): readonly EntityOf['document'][] {
+    return this.#ofKind(this.#entities(documentKey(documentNumber)), 'document');
+  }
+
+  /** Devices whose `covers` could overlap this catalogue number: those that share its leading letters. */
+  devicesNear(catalogueNumber: string): readonly EntityOf['device'][] {
+    return this.#ofKind(this.#entities(catalogueKey(catalogueNumber)), 'device');
+  }
+
+  /** The department: the first site file, if there is one. */
+  site(): EntityOf['site'] | undefined {
+    return this.all('site')[0];
+  }
+
+  /** The answer to a question that several readers share, worked out once until something it read changes. */
+  ask<Argument extends string, Answer>(query: Query<Argument, Answer>, argument: Argument): Answer {
+    const { answer, reads } = this.#answers.answer(query, argument, this.#library);
+    for (const key of reads) this.#reads.add(key);
+    return answer;
+  }
+
+  *#entities(key: IndexKey): Iterable<AnyEntity> {
+    this.#reads.add(key);
+    for (const record of this.#library.exporters(key)) if (record.entity !== undefined) yield record.entity;
+  }
+
+  #ofKind<K extends Kind>(entities: Iterable<AnyEntity>, kind: K): readonly EntityOf[K][] {
+    const found: EntityOf[K][] = [];
+    for (const entity of entities) if (isOfKind(entity, kind)) found.push(entity);
+    return found;
+  }
+}
+
+/** A shared, pure question about the library, such as "the route of this set". Named uniquely. */
+export interface Query<Argument extends string, Answer> {
+  readonly name: string;
+  work(view: LibraryView, argument: Argument): Answer;
+}
+
+interface KeptAnswer {
+  readonly answer: unknown;
+  readonly reads: ReadonlySet<IndexKey>;
+}
+
+/** Answers already worked out, each with what it read. */
+export class QueryAnswers {
+  readonly #kept = new Map<string, KeptAnswer>();
+  readonly #readers = new Map<IndexKey, Set<string>>();
+
+  answer<Argument extends string, Answer>(
+    query: Query<Argument, Answer>,
+    argument: Argument,
+    library: Library,
+  ): { answer: Answer; reads: ReadonlySet<IndexKey> } {
+    const name = `${query.name} ${argument}`;
+    const kept = this.#kept.get(name);
+    if (kept !== undefined) return kept as { answer: Answer; reads: ReadonlySet<IndexKey> };
+    const reads = new Set<IndexKey>();
+    const answer = query.work(new LibraryView(library, reads, this), argument);
+    this.#kept.set(name, { answer, reads });
+    for (const key of reads) {
+      const readers = this.#readers.get(key);
+      if (readers === undefined) this.#readers.set(key, new Set([name]));
+      else readers.add(name);
+    }
+    return { answer, reads };
+  }
+
+  /** Drops every answer that read one of these keys. */
+  forget(changed: Iterable<IndexKey>): void {
+    for (const key of changed) {
+      for (const name of this.#readers.get(key) ?? []) this.#drop(name);
+    }
+  }
+
+  #drop(name: string): void {
+    for (const key of this.#kept.get(name)?.reads ?? []) this.#readers.get(key)?.delete(name);
+    this.#kept.delete(name);
+  }
+}

@@ -1,0 +1,136 @@
+import type { Span } from '../base/span.ts';
+import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
+import type { Dimension } from '../quantity/quantity.ts';
+import { parseQuantity } from '../quantity/parse.ts';
+import type { RecordShape, Shape } from '../schema/shape.ts';
+import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
+
+/**
+ * Lowers one file's tree to its entity. Lenient: a part that does not fit its shape is left out (schema/ has reported it), so that
+ * rules see every part that does fit.
+ */
+export function lower(tree: MapTree, shape: RecordShape, root: Root): Rec {
+  return lowerRecord(tree, shape, { span: tree.span, focus: focusOfTree(tree), key: '', root });
+}
+
+function lowerNode(tree: Tree, shape: Shape, at: Place): Node | undefined {
+  switch (shape.form) {
+    case 'record':
+      return tree.node === 'map' ? lowerRecord(tree, shape, at) : undefined;
+    case 'list':
+      return lowerList(tree, shape.item, at);
+    case 'table':
+      return tree.node === 'map' ? lowerTable(tree, shape.value, at) : undefined;
+    case 'citation':
+      return lowerCitation(tree, at);
+    default:
+      return tree.node === 'scalar' ? lowerScalar(tree, shape, at) : undefined;
+  }
+}
+
+function lowerScalar(tree: ScalarTree, shape: Shape, at: Place): Node | undefined {
+  switch (shape.form) {
+    case 'quantity':
+      return lowerQuantity(tree, shape.dimension, at);
+    case 'reference':
+      return { node: 'text', at, text: tree.text, refers: shape.refers };
+    case 'words':
+      return shape.words.has(tree.text) ? { node: 'text', at, text: tree.text } : undefined;
+    case 'flag':
+      return lowerFlag(tree, at);
+    case 'date':
+    case 'datetime':
+      return { node: 'date', at, text: tree.text } satisfies DateValue;
+    default:
+      return { node: 'text', at, text: tree.text } satisfies Text;
+  }
+}
+
+function lowerFlag(tree: ScalarTree, at: Place): Flag | undefined {
+  if (tree.text !== 'true' && tree.text !== 'false') return undefined;
+  return { node: 'flag', at, on: tree.text === 'true' };
+}
+
+function lowerQuantity(tree: ScalarTree, dimension: Dimension, at: Place): Quantity {
+  const parsed = parseQuantity(tree.text, dimension);
+  if (!('fault' in parsed)) return { node: 'quantity', at, text: tree.text, ...parsed };
+  return { node: 'quantity', at, text: tree.text, dimension, value: Number.NaN, amount: Number.NaN, unit: '', decimals: 0, problem: parsed };
+}
+
+function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
+  const record: Record<string, unknown> = Object.create(null);
+  record.node = 'record';
+  record.at = at;
+  for (const { key, value } of tree.entries) {
+    const field = shape.fields.get(key.text);
+    if (field === undefined || key.text in record) continue;
+    const lowered = lowerNode(value, field.shape, placeUnder(key, value, at));
+    if (lowered !== undefined) record[key.text] = lowered;
+  }
+  return record as unknown as Rec;
+}
+
+function lowerList(tree: Tree, item: Shape, at: Place): List<Node> | undefined {
+  if (tree.node !== 'list') return undefined;
+  const items: Node[] = [];
+  for (const [index, child] of tree.items.entries()) {
+    const lowered = lowerNode(child, item, { span: child.span, focus: focusOfTree(child), key: itemKey(child, index), parent: at });
+    if (lowered !== undefined) items.push(lowered);
+  }
+  return { node: 'list', at, items };
+}
+
+function placeUnder(key: ScalarTree, value: Tree, parent: Place): Place {
+  if (value.node === 'scalar') return { span: value.span, focus: value.span, keySpan: key.span, key: key.text, parent };
+  return { span: value.span, keySpan: key.span, key: key.text, parent };
+}
+
+/** A scalar whole; of a map its `id`, or its first key. */
+function focusOfTree(tree: Tree): Span {
+  if (tree.node !== 'map') return tree.span;
+  const id = tree.entries.find((entry) => entry.key.text === 'id')?.value;
+  return id?.node === 'scalar' ? id.span : (tree.entries[0]?.key.span ?? tree.span);
+}
+
+/** Items are known by their `id` where they have one, so that a path outlives reordering. */
+function itemKey(item: Tree, index: number): string | number {
+  if (item.node !== 'map') return index;
+  const id = item.entries.find((entry) => entry.key.text === 'id')?.value;
+  return id?.node === 'scalar' ? `[${id.text}]` : index;
+}
+
+function lowerTable(tree: MapTree, valueShape: Shape, at: Place): Table<Node> {
+  const rows = new Map<string, Row<Node>>();
+  for (const { key, value } of tree.entries) {
+    if (rows.has(key.text)) continue;
+    const lowered = lowerNode(value, valueShape, placeUnder(key, value, at));
+    const keyPlace: Place = { span: key.span, focus: key.span, key: key.text, parent: at };
+    if (lowered !== undefined) rows.set(key.text, { key: { node: 'text', at: keyPlace, text: key.text }, value: lowered });
+  }
+  return { node: 'table', at, rows };
+}
+
+function lowerCitation(tree: Tree, at: Place): Citation | undefined {
+  const statement = (scalar: ScalarTree, key: string | number): Text => ({
+    node: 'text',
+    at: { span: scalar.span, focus: scalar.span, key, parent: at },
+    text: scalar.text,
+    refers: ['statement'],
+  });
+  if (tree.node === 'scalar') return { node: 'citation', at, statements: [{ node: 'text', at, text: tree.text, refers: ['statement'] }] };
+  if (tree.node === 'list') {
+    const scalars = tree.items.filter((item) => item.node === 'scalar');
+    return { node: 'citation', at, statements: scalars.map((item, index) => statement(item, index)) };
+  }
+  return tree.node === 'map' ? { node: 'citation', at, statements: [], inline: inlineCitation(tree, at) } : undefined;
+}
+
+function inlineCitation(tree: MapTree, at: Place): NonNullable<Citation['inline']> {
+  const parts: Record<string, Text> = {};
+  for (const { key, value } of tree.entries) {
+    const known = key.text === 'doc' || key.text === 'rev' || key.text === 'page' || key.text === 'text';
+    if (!known || value.node !== 'scalar') continue;
+    parts[key.text] = { node: 'text', at: placeUnder(key, value, at), text: value.text };
+  }
+  return parts;
+}

@@ -1,0 +1,49 @@
+import type { EntityOf } from './entities.generated.ts';
+import type { Citation, Place, Text } from './node.ts';
+import { rowOf } from './walk.ts';
+
+/** What a document says at one place, ready to be shown: the words, and where they stand. */
+export interface Saying {
+  readonly quote: string;
+  readonly doc: string;
+  readonly rev: string;
+  /** As written: `5`, `11-12`, or empty when not given. */
+  readonly page: string;
+  readonly at: Place;
+}
+
+export type Statement = NonNullable<ReturnType<typeof statementOf>>;
+
+/** The statement of this device under `id`, or undefined when there is none. */
+export function statementOf(device: EntityOf['device'], id: string) {
+  return rowOf(device.statements, id);
+}
+
+/** The statements that a citation names, in its order; ids without a statement are left out. */
+export function statementsOf(device: EntityOf['device'], citation: Citation | undefined): readonly Statement[] {
+  const found: Statement[] = [];
+  for (const id of citation?.statements ?? []) {
+    const statement = statementOf(device, id.text);
+    if (statement !== undefined) found.push(statement);
+  }
+  return found;
+}
+
+/** What the cited document says, for people. */
+export function sayingsOf(device: EntityOf['device'], citation: Citation | undefined): readonly Saying[] {
+  const sayings = statementsOf(device, citation).map((statement) => sayingOf(statement, statement.at));
+  const inline = citation?.inline;
+  if (citation === undefined || inline === undefined) return sayings;
+  return [...sayings, sayingOf({ ...inline, ...(inline.text && { quote: inline.text }) }, citation.at)];
+}
+
+interface Stated {
+  readonly quote?: Text;
+  readonly doc?: Text;
+  readonly rev?: Text;
+  readonly page?: Text;
+}
+
+export function sayingOf(stated: Stated, at: Place): Saying {
+  return { quote: stated.quote?.text ?? '', doc: stated.doc?.text ?? '', rev: stated.rev?.text ?? '', page: stated.page?.text ?? '', at };
+}

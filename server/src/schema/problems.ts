@@ -1,0 +1,114 @@
+import type { Problem } from '../base/problem.ts';
+import type { Span } from '../base/span.ts';
+import { span } from '../base/span.ts';
+import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
+import { kinds } from './kinds.ts';
+import type { Shape } from './shape.ts';
+
+function error(rule: string, at: Span, message: string): Problem {
+  return { rule, message, span: at, severity: 'error' };
+}
+
+/** The first key of a map: a place small enough to underline for a fault of the whole. */
+function headOf(tree: MapTree): Span {
+  return tree.entries[0]?.key.span ?? span(tree.span.start, tree.span.start);
+}
+
+function didYouMean(suggestion: string | undefined): string {
+  return suggestion === undefined ? '' : ` Did you mean "${suggestion}"?`;
+}
+
+function renaming(at: Span, suggestion: string | undefined): Pick<Problem, 'fixes'> {
+  return suggestion === undefined ? {} : { fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: at, text: suggestion }] }] };
+}
+
+/** The words of every schema problem. Each names the field and what to write instead. */
+export const words = {
+  kindMissing: (tree: MapTree): Problem =>
+    error('kind-missing', headOf(tree), `The file does not say what it describes. Begin with "kind:", one of: ${kinds.join(', ')}.`),
+  kindUnknown: (at: Tree, text: string, suggestion: string | undefined): Problem => ({
+    ...error('kind-unknown', at.span, `"${text}" is not a kind of rule file.${didYouMean(suggestion) || ` Kinds are: ${kinds.join(', ')}.`}`),
+    ...renaming(at.span, suggestion),
+  }),
+  unknownKey: (key: ScalarTree, name: string, suggestion: string | undefined, known: readonly string[]): Problem => ({
+    ...error('unknown-field', key.span, `${capital(name)} has no field "${shortened(key.text)}".${didYouMean(suggestion) || listing(known)}`),
+    ...renaming(key.span, suggestion),
+  }),
+  keyMissing: (tree: MapTree, name: string, key: string, description: string): Problem =>
+    error('field-missing', headOf(tree), `${capital(name)} needs "${key}"${description === '' ? '.' : `: ${lowerFirst(description)}`}`),
+  requirementEmpty: (tree: MapTree, name: string): Problem =>
+    error(
+      'requirement-says-nothing',
+      headOf(tree),
+      `${capital(name)} says nothing yet. Give a number with its bound word (such as "at_least: 4 min"), or "silent: true" if the document says nothing.`,
+    ),
+  citation: (at: Tree, name: string): Problem =>
+    error('wrong-form', at.span, `${capital(name)} names a statement of this file, such as "s4", or several: [s4, s5].`),
+  unknownWord: (at: ScalarTree, name: string, known: ReadonlyMap<string, string>, suggestion: string | undefined): Problem => ({
+    ...error('unknown-word', at.span, `${capital(name)} can't be "${shortened(at.text)}".${didYouMean(suggestion) || listing([...known.keys()])}`),
+    ...renaming(at.span, suggestion),
+  }),
+  refused: (tree: MapTree, why: string): Problem =>
+    error('does-not-fit', headOf(tree), `The file does not have the form its kind needs (${why}).`),
+} as const;
+
+export function emptyValue(tree: Tree, name: string): Problem {
+  return error('empty-value', tree.span, `${capital(name)} is empty. Write a value, or take the line out.`);
+}
+
+/** A value of another form than its field has: a list where one value belongs, text where fields belong, ... */
+export function unfitting(tree: Tree, shape: Shape, name: string): Problem {
+  const at = tree.node === 'map' ? headOf(tree) : tree.span;
+  return error('wrong-form', at, `${capital(name)} should be ${wanted(shape)}, but ${found(tree)} stands here.`);
+}
+
+function wanted(shape: Shape): string {
+  switch (shape.form) {
+    case 'record':
+      return shape.dimension === undefined ? `fields of their own (${[...shape.fields.keys()].slice(0, 4).join(', ')}, ...)` : 'a bound word and a value, such as {at_least: 4 min, src: s4}';
+    case 'list':
+      return 'a list: one item a line, each after "- ", or [one, two]';
+    case 'table':
+      return 'named lines, each with a name, a colon and a value';
+    case 'flag':
+      return 'true or false';
+    case 'quantity':
+      return shape.dimension === 'number' ? 'a number' : 'a number with its unit';
+    case 'words':
+      return `one of: ${[...shape.words.keys()].join(', ')}`;
+    case 'citation':
+      return 'the id of a statement, such as s4';
+    default:
+      return 'plain text';
+  }
+}
+
+function found(tree: Tree): string {
+  switch (tree.node) {
+    case 'map':
+      return 'a group of fields';
+    case 'list':
+      return 'a list (square brackets or dashes make one; put quotation marks around text that holds them)';
+    case 'scalar':
+      return `"${shortened(tree.text)}"`;
+    case 'empty':
+      return 'nothing';
+  }
+}
+
+function listing(known: readonly string[]): string {
+  const shown = known.slice(0, 12).join(', ');
+  return ` It can be: ${shown}${known.length > 12 ? ', ...' : ''}.`;
+}
+
+function shortened(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

@@ -1,0 +1,217 @@
+/**
+ * schema/: the JSON Schemas as shapes that a tree is walked with, their compiled validators, and problems in our words.
+ * The only importer of `ajv` (at build time). It must not know rules, other files or the disk.
+ */
+import { invariant } from '../base/assert.ts';
+import type { Dimension } from '../quantity/quantity.ts';
+
+/** What may stand at one place of a rule file. A closed union: every walker handles each form. */
+export type Shape = RecordShape | ListShape | TableShape | WordsShape | QuantityShape | ReferenceShape | LeafShape;
+
+/** Words shown to people: they come from the schema and feed hover, completion and messages. */
+export interface Describes {
+  readonly title: string;
+  readonly description: string;
+  readonly examples: readonly string[];
+  /** Where instructions usually put it. */
+  readonly where?: string;
+  readonly stage?: string;
+}
+
+export interface RecordShape extends Describes {
+  readonly form: 'record';
+  /** Name of the generated type. */
+  readonly name: string;
+  /** Set on a requirement: what its bound words measure. */
+  readonly dimension?: Dimension;
+  readonly fields: ReadonlyMap<string, Field>;
+  readonly required: readonly string[];
+}
+
+/** A field of a record. Its shape is made when first asked for, since shapes may hold themselves. */
+export interface Field extends Describes {
+  readonly key: string;
+  readonly shape: Shape;
+}
+
+export interface ListShape extends Describes {
+  readonly form: 'list';
+  readonly item: Shape;
+}
+
+export interface TableShape extends Describes {
+  readonly form: 'table';
+  readonly value: Shape;
+}
+
+export interface WordsShape extends Describes {
+  readonly form: 'words';
+  /** Word to one line of meaning. */
+  readonly words: ReadonlyMap<string, string>;
+}
+
+export interface QuantityShape extends Describes {
+  readonly form: 'quantity';
+  readonly dimension: Dimension;
+}
+
+export interface ReferenceShape extends Describes {
+  readonly form: 'reference';
+  /** Kinds of entity, or names of things inside the same file (`statement`, `lumen`, `option`, ...). */
+  readonly refers: readonly string[];
+}
+
+export interface LeafShape extends Describes {
+  readonly form: 'text' | 'id' | 'date' | 'datetime' | 'flag' | 'link' | 'citation';
+}
+
+/** A JSON Schema, or a part of one, as far as the subset we write in needs. */
+export interface SchemaPart {
+  readonly $id?: string;
+  readonly $ref?: string;
+  readonly $defs?: Readonly<Record<string, SchemaPart>>;
+  readonly type?: string | readonly string[];
+  readonly enum?: readonly string[];
+  readonly properties?: Readonly<Record<string, SchemaPart>>;
+  readonly required?: readonly string[];
+  readonly additionalProperties?: boolean | SchemaPart;
+  readonly items?: SchemaPart;
+  readonly title?: string;
+  readonly description?: string;
+  readonly examples?: readonly unknown[];
+  readonly 'x-form'?: string;
+  readonly 'x-dimension'?: string;
+  readonly 'x-ref'?: string | readonly string[];
+  readonly 'x-words'?: Readonly<Record<string, string>>;
+  readonly 'x-where'?: string;
+  readonly 'x-stage'?: string;
+}
+
+/** Turns schemas into shapes; a part that is met twice gives the same shape. */
+export class ShapeReader {
+  readonly #schemas: ReadonlyMap<string, SchemaPart>;
+  readonly #made = new Map<string, Shape>();
+
+  /** `schemas`: by file name without `.schema.json` (`device`, `values`, ...). */
+  constructor(schemas: ReadonlyMap<string, SchemaPart>) {
+    this.#schemas = schemas;
+  }
+
+  kind(name: string): RecordShape {
+    const schema = this.#schemas.get(name);
+    invariant(schema !== undefined, `there is a schema for ${name}`);
+    const shape = this.#at(`${name}#`, schema, name, typeName(name));
+    invariant(shape.form === 'record', `${name} describes a record`);
+    return shape;
+  }
+
+  #at(address: string, part: SchemaPart, file: string, name: string): Shape {
+    const known = this.#made.get(address);
+    if (known !== undefined) return known;
+    const made = this.#make(address, part, file, name);
+    this.#made.set(address, made);
+    return made;
+  }
+
+  #make(address: string, part: SchemaPart, file: string, name: string): Shape {
+    if (part.$ref !== undefined) return this.#reference(part.$ref, part, file);
+    const about = describes(part);
+    const form = part['x-form'];
+    if (form === 'requirement' || (form === undefined && part.properties !== undefined)) {
+      return this.#record(address, part, file, form === 'requirement' ? 'Requirement' : name);
+    }
+    if (form !== undefined) return leaf(form, part, about);
+    if (part.enum !== undefined) return { ...about, form: 'words', words: wordsOf(part) };
+    if (part.type === 'array' && part.items !== undefined) {
+      const item = this.#at(`${address}/items`, part.items, file, `${name}Item`);
+      return { ...about, form: 'list', item };
+    }
+    invariant(typeof part.additionalProperties === 'object', `${address} is of a form we know`);
+    return { ...about, form: 'table', value: this.#at(`${address}/*`, part.additionalProperties, file, `${name}Row`) };
+  }
+
+  #record(address: string, part: SchemaPart, file: string, name: string): RecordShape {
+    const fields = new Map<string, Field>();
+    const dimension = part['x-dimension'] as Dimension | undefined;
+    const shape: RecordShape = { ...describes(part), form: 'record', name, ...(dimension && { dimension }), fields, required: part.required ?? [] };
+    this.#made.set(address, shape);
+    for (const [key, inner] of Object.entries(part.properties ?? {})) {
+      fields.set(key, this.#field(key, inner, `${address}/${key}`, file, `${name}${typeName(key)}`));
+    }
+    return shape;
+  }
+
+  #field(key: string, part: SchemaPart, address: string, file: string, name: string): Field {
+    const at = () => this.#at(address, part, file, name);
+    const target = part.$ref === undefined ? undefined : this.#target(part.$ref, file).part;
+    return {
+      ...describes({ ...target, ...part } as SchemaPart),
+      key,
+      get shape() {
+        return at();
+      },
+    };
+  }
+
+  #reference(ref: string, site: SchemaPart, file: string): Shape {
+    const target = this.#target(ref, file);
+    if (target.part['x-form'] === 'reference') {
+      const kinds = site['x-ref'] ?? [];
+      return { ...describes({ ...target.part, ...site } as SchemaPart), form: 'reference', refers: typeof kinds === 'string' ? [kinds] : kinds };
+    }
+    return this.#at(target.address, target.part, target.file, typeName(target.name));
+  }
+
+  #target(ref: string, file: string): { address: string; part: SchemaPart; file: string; name: string } {
+    const [path = '', pointer = ''] = ref.split('#');
+    const inFile = path === '' ? file : path.replace('.schema.json', '');
+    const name = pointer.replace('/$defs/', '');
+    const part = this.#schemas.get(inFile)?.$defs?.[name];
+    invariant(part !== undefined, `${ref} in ${file} resolves`);
+    return { address: `${inFile}#${pointer}`, part, file: inFile, name };
+  }
+}
+
+function describes(part: SchemaPart): Describes {
+  return {
+    title: part.title ?? '',
+    description: part.description ?? '',
+    examples: (part.examples ?? []).map(String),
+    ...(part['x-where'] !== undefined && { where: part['x-where'] }),
+    ...(part['x-stage'] !== undefined && { stage: part['x-stage'] }),
+  };
+}
+
+function leaf(form: string, part: SchemaPart, about: Describes): Shape {
+  switch (form) {
+    case 'quantity':
+      return { ...about, form: 'quantity', dimension: part['x-dimension'] as Dimension };
+    case 'number':
+    case 'integer':
+      return { ...about, form: 'quantity', dimension: 'number' };
+    case 'reference':
+      return { ...about, form: 'reference', refers: [] };
+    case 'text':
+    case 'id':
+    case 'date':
+    case 'datetime':
+    case 'flag':
+    case 'link':
+    case 'citation':
+      return { ...about, form };
+    default:
+      throw new Error(`unknown x-form ${form}`);
+  }
+}
+
+function wordsOf(part: SchemaPart): ReadonlyMap<string, string> {
+  return new Map((part.enum ?? []).map((word) => [word, part['x-words']?.[word] ?? '']));
+}
+
+/** `sterilization-option` or `any_of` to `SterilizationOption`, `AnyOf`. */
+export function typeName(text: string): string {
+  return text
+    .split(/[-_.]/)
+    .map((part) => part.charAt(0).toUpperCase() + part.slice(1))
+    .join('');
+}
