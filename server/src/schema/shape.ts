@@ -120,8 +120,8 @@ export class ShapeReader {
     if (form === 'requirement' || (form === undefined && part.properties !== undefined)) {
       return this.#record(address, part, file, form === 'requirement' ? 'Requirement' : name);
     }
-    if (form !== undefined) return leaf(form, part, about);
     if (part.enum !== undefined) return { ...about, form: 'words', words: wordsOf(part) };
+    if (form !== undefined) return leaf(form, part, about);
     if (part.type === 'array' && part.items !== undefined) {
       const item = this.#at(`${address}/items`, part.items, file, `${name}Item`);
       return { ...about, form: 'list', item };

@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { FileId } from '../../../server/src/base/brand.ts';
+import { fileId } from '../../../server/src/base/brand.ts';
+import { Engine } from '../../../server/src/check/engine.ts';
+import { allRules } from '../../../server/src/rules/all.generated.ts';
+import { readSample } from '../../support/samples.ts';
+import { testDay } from '../../support/examples.ts';
+
+const sample = [...readSample('lanternfield')];
+
+function everything(engine: Engine): unknown {
+  return engine.library.files().map((file) => [file, engine.findings(file)]);
+}
+
+function fromScratch(texts: ReadonlyMap<FileId, string>): unknown {
+  const engine = new Engine({ rules: allRules, today: testDay });
+  for (const [file, text] of texts) engine.set(file, text);
+  return everything(engine);
+}
+
+/** A tired writer's edit: cut, double or overwrite some characters, swap two files' texts, delete a file, or put the original back. */
+const edit = fc.record({
+  which: fc.nat(sample.length - 1),
+  how: fc.constantFrom('cut', 'digit', 'double-line', 'delete', 'restore', 'swap'),
+  at: fc.double({ min: 0, max: 1, noNaN: true }),
+  digit: fc.nat(9),
+});
+
+function edited(text: string, how: string, at: number, digit: number): string {
+  const offset = Math.floor(at * text.length);
+  switch (how) {
+    case 'cut':
+      return text.slice(0, offset) + text.slice(offset + 3);
+    case 'digit':
+      return text.slice(0, offset) + text.slice(offset).replace(/\d/, String(digit));
+    case 'double-line':
+      return text.slice(0, offset) + (/[^\n]*\n/.exec(text.slice(offset))?.[0] ?? '') + text.slice(offset);
+    default:
+      return text;
+  }
+}
+
+describe('a library kept checked', () => {
+  it('gives after any edits what a check from scratch gives', () => {
+    fc.assert(
+      fc.property(fc.array(edit, { minLength: 1, maxLength: 6 }), (edits) => {
+        const texts = new Map(sample);
+        const engine = new Engine({ rules: allRules, today: testDay });
+        for (const [file, text] of texts) engine.set(file, text);
+        everything(engine);
+        for (const { which, how, at, digit } of edits) {
+          const [file, original] = sample[which] ?? [fileId('none.ifu.yaml'), ''];
+          if (how === 'delete') {
+            texts.delete(file);
+            engine.delete(file);
+            continue;
+          }
+          const other = sample[(which + 1) % sample.length]?.[1] ?? '';
+          const text = how === 'restore' ? original : how === 'swap' ? other : edited(texts.get(file) ?? original, how, at, digit);
+          texts.set(file, text);
+          engine.set(file, text);
+        }
+        expect(everything(engine)).toEqual(fromScratch(texts));
+      }),
+      { numRuns: 60, seed: 20250303 },
+    );
+  }, 120_000);
+});
