@@ -8,7 +8,8 @@ import type { Span } from '../base/span.ts';
 import type { Place } from '../model/node.ts';
 import { pathOf, rootOf } from '../model/node.ts';
 import type { Saying } from '../model/saying.ts';
-import type { AnyRule, Report, SettledBy, Stage } from '../rules/rule.ts';
+import type { SettledBy } from '../model/roles.ts';
+import type { AnyRule, Report, Stage } from '../rules/rule.ts';
 
 /** What a person is told about one fault. Everything in it is data: places as offsets, texts without markup. */
 export interface Finding {

@@ -8,6 +8,7 @@ import type { Span } from '../base/span.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { Place } from '../model/node.ts';
+import type { SettledBy } from '../model/roles.ts';
 import type { Saying } from '../model/saying.ts';
 import type { Kind } from '../schema/kinds.ts';
 
@@ -32,9 +33,6 @@ export const stages = {
 } as const;
 
 export type Stage = keyof typeof stages;
-
-/** Who can settle a finding. */
-export type SettledBy = 'educator' | 'manufacturer' | 'infection-prevention' | 'biomed' | 'engineering' | 'vendor' | 'OR' | 'manager';
 
 /** Where the rule comes from: a published standard or guideline (recalled from memory unless a handbook source says seen), common practice, or logic. */
 export type SourceTag = 'standard' | 'guideline' | 'practice' | 'logic';

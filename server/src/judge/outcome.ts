@@ -1,0 +1,85 @@
+/**
+ * judge/: does this cycle, machine, agent, water or package satisfy this requirement? Answers with reasons, from the table in
+ * directions.ts. It must not know sets, routes, rules or how answers are shown.
+ */
+import type { Place } from '../model/node.ts';
+import type { Saying } from '../model/saying.ts';
+import type { SettledBy } from '../model/roles.ts';
+
+/** The four truth values, best first. Silence is neither permission nor prohibition: it is never `meets` by itself. */
+export const outcomes = ['meets', 'meets-with-note', 'needs-answer', 'fails'] as const;
+
+export type Outcome = (typeof outcomes)[number];
+
+/** One requirement judged against one fact of the department. Hover, card, report and question print the same explanation from it. */
+export interface Judgement {
+  readonly outcome: Outcome;
+  /** Row of the direction table, such as `exposure`, `steam-dry`, `modality`, `packaging`. */
+  readonly parameter: Parameter;
+  /** Who demands: `device/pale-forceps`, `packaging/P3-rigid-container`, `site/lanternfield`, ... */
+  readonly demandedBy: string;
+  /** What is demanded, in words with units: `at least 30 min`. */
+  readonly required: string;
+  /** What the department's choice gives: `20 min`. Empty when it gives nothing. */
+  readonly given: string;
+  /** One sentence: why this outcome. */
+  readonly reason: string;
+  /** The gap in numbers, when there is one: `10 min short`. */
+  readonly gap?: string;
+  /** Who can settle anything that is not `meets`. */
+  readonly settledBy: SettledBy;
+  readonly says: readonly Saying[];
+  /** Where the demand stands. */
+  readonly demandAt: Place;
+  /** Where the fact stands. */
+  readonly factAt?: Place;
+}
+
+export type Parameter =
+  | 'identity'
+  | 'modality'
+  | 'context'
+  | 'prohibition'
+  | 'packaging'
+  | 'container-cycle'
+  | 'steam-temperature'
+  | 'control-band'
+  | 'exposure'
+  | 'steam-dry'
+  | 'packaging-dry'
+  | 'cool-down'
+  | 'wash-temperature'
+  | 'first-rinse-temperature'
+  | 'cleaning-amount'
+  | 'pressure'
+  | 'soak'
+  | 'ultrasonic'
+  | 'ph'
+  | 'thermal-disinfection'
+  | 'water-grade'
+  | 'peroxide-cycle'
+  | 'ethylene-oxide'
+  | 'aeration'
+  | 'mass'
+  | 'levels'
+  | 'lumen'
+  | 'connector'
+  | 'load'
+  | 'use-count'
+  | 'immediate-use'
+  | 'heat-limit'
+  | 'chemistry'
+  | 'machine-step'
+  | 'evidence';
+
+/** The worse of two outcomes. */
+export function worse(a: Outcome, b: Outcome): Outcome {
+  return outcomes.indexOf(a) >= outcomes.indexOf(b) ? a : b;
+}
+
+/** The worst outcome of all; `meets` when there is nothing to judge. */
+export function worstOf(judgements: Iterable<{ readonly outcome: Outcome }>): Outcome {
+  let worst: Outcome = 'meets';
+  for (const { outcome } of judgements) worst = worse(worst, outcome);
+  return worst;
+}
