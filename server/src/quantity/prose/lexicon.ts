@@ -1,0 +1,111 @@
+import type { Meaning, PhraseList } from './meaning.ts';
+import { germanPhrases } from './phrases-de.ts';
+import { englishPhrases } from './phrases-en.ts';
+import { frenchPhrases } from './phrases-fr.ts';
+import { sharedPhrases } from './phrases-shared.ts';
+import type { Language, Token } from './token.ts';
+
+interface Branch {
+  readonly next: Map<string, Branch>;
+  /** Words that end in `*` at this point, without the star. */
+  readonly stems: Map<string, Branch>;
+  meaning: Meaning | undefined;
+}
+
+/** A phrase of the word lists, found at tokens `first` to `last`. */
+export interface Hit {
+  readonly meaning: Meaning;
+  readonly first: number;
+  readonly last: number;
+}
+
+function newBranch(): Branch {
+  return { next: new Map(), stems: new Map(), meaning: undefined };
+}
+
+function addPhrase(root: Branch, phrase: string, meaning: Meaning): void {
+  let branch = root;
+  for (const word of phrase.split(' ')) {
+    const stem = word.length > 1 && word.endsWith('*');
+    const map = stem ? branch.stems : branch.next;
+    const key = stem ? word.slice(0, -1) : word;
+    const found = map.get(key) ?? newBranch();
+    map.set(key, found);
+    branch = found;
+  }
+  branch.meaning = meaning;
+}
+
+function buildLexicon(...lists: readonly PhraseList[]): Branch {
+  const root = newBranch();
+  for (const list of lists) {
+    for (const [meaning, phrases] of list) {
+      for (const phrase of phrases.split(',')) addPhrase(root, phrase.trim(), meaning);
+    }
+  }
+  return root;
+}
+
+const lexicons: Readonly<Record<Language, Branch>> = {
+  en: buildLexicon(sharedPhrases, englishPhrases),
+  de: buildLexicon(sharedPhrases, germanPhrases),
+  fr: buildLexicon(sharedPhrases, frenchPhrases),
+};
+
+/** Phrases in order, the longest at each place, never overlapping. */
+export function findPhrases(tokens: readonly Token[], language: Language): Hit[] {
+  const root = lexicons[language];
+  const hits: Hit[] = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const hit = longestPhrase(tokens, at, root);
+    if (hit === undefined) continue;
+    hits.push(hit);
+    at = hit.last;
+  }
+  return hits;
+}
+
+function longestPhrase(tokens: readonly Token[], first: number, root: Branch): Hit | undefined {
+  let branch: Branch | undefined = root;
+  let meaning: Meaning | undefined;
+  let last = first;
+  for (let at = first; branch !== undefined && at < tokens.length; at++) {
+    branch = step(branch, tokens[at]?.text ?? '');
+    if (branch?.meaning === undefined) continue;
+    meaning = branch.meaning;
+    last = at;
+  }
+  return meaning === undefined ? undefined : { meaning, first, last };
+}
+
+function step(branch: Branch, word: string): Branch | undefined {
+  const whole = branch.next.get(word);
+  if (whole !== undefined || branch.stems.size === 0) return whole;
+  return branch === lexicons.en || branch === lexicons.de || branch === lexicons.fr
+    ? remembered(branch, word)
+    : longestStem(branch, word);
+}
+
+function longestStem(branch: Branch, word: string): Branch | undefined {
+  for (let length = word.length; length >= 2; length--) {
+    const found = branch.stems.get(word.slice(0, length));
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** Stems of first words, remembered: the same few thousand words make up a whole library. The answer never depends on it. */
+const stemsOfWords = new Map<Branch, Map<string, Branch | undefined>>();
+const mostRemembered = 20_000;
+
+function remembered(root: Branch, word: string): Branch | undefined {
+  let known = stemsOfWords.get(root);
+  if (known === undefined || known.size > mostRemembered) {
+    known = new Map();
+    stemsOfWords.set(root, known);
+  }
+  if (known.has(word)) return known.get(word);
+  const found = longestStem(root, word);
+  known.set(word, found);
+  return found;
+}
