@@ -1,0 +1,72 @@
+import type { Reading } from './reading.ts';
+import type { ScalarTree } from './tree.ts';
+import { shown } from './words.ts';
+
+/** Above this many keys in one map a Map is faster than looking back. */
+const LOOK_BACK = 8;
+
+/**
+ * The keys of one map. Reports a key that is there already: the same text (quoted or not), the same text in another Unicode form, or
+ * the same but for capital letters.
+ */
+export class KeyRegister {
+  readonly #reading: Reading;
+  readonly #keys: ScalarTree[] = [];
+  #byText: Map<string, ScalarTree> | undefined;
+
+  constructor(reading: Reading) {
+    this.#reading = reading;
+  }
+
+  add(key: ScalarTree): void {
+    if (key.text === '<<' && key.style === 'plain') {
+      this.#reportMerge(key);
+      return;
+    }
+    const folded = foldKey(key.text);
+    const earlier = this.#find(folded);
+    if (earlier !== undefined) this.#reportTwin(key, earlier);
+    else this.#remember(folded, key);
+  }
+
+  #find(folded: string): ScalarTree | undefined {
+    if (this.#byText !== undefined) return this.#byText.get(folded);
+    for (const key of this.#keys) if (foldKey(key.text) === folded) return key;
+    return undefined;
+  }
+
+  #remember(folded: string, key: ScalarTree): void {
+    if (this.#byText !== undefined) {
+      this.#byText.set(folded, key);
+      return;
+    }
+    this.#keys.push(key);
+    if (this.#keys.length > LOOK_BACK) this.#byText = new Map(this.#keys.map((known) => [foldKey(known.text), known]));
+  }
+
+  #reportMerge(key: ScalarTree): void {
+    const message =
+      'Values cannot be pulled in with <<. Write the keys that you need here, each with its own value and source.';
+    this.#reading.sink.report('merge-key-not-allowed', key.span, message);
+  }
+
+  #reportTwin(key: ScalarTree, earlier: ScalarTree): void {
+    const related = [{ span: earlier.span, note: 'written here first' }];
+    if (key.text === earlier.text) {
+      const message = `The key ${shown(key.text)} is written twice here. Keep one of the two.`;
+      this.#reading.sink.report('duplicate-key', key.span, message, { related });
+    } else if (key.text.normalize('NFC') === earlier.text.normalize('NFC')) {
+      const message = `Two keys here print as ${shown(key.text)} but are stored with different characters. Keep one of the two.`;
+      this.#reading.sink.report('look-alike-key', key.span, message, { related });
+    } else {
+      const message = `${shown(key.text)} and ${shown(earlier.text)} differ only in capital letters. If they are one key, keep one of the two.`;
+      this.#reading.sink.report('twin-key', key.span, message, { related });
+    }
+  }
+}
+
+function foldKey(text: string): string {
+  return (ASCII.test(text) ? text : text.normalize('NFC')).toLowerCase();
+}
+
+const ASCII = /^[\x20-\x7e]*$/;

@@ -1,0 +1,89 @@
+import type { Fix, Problem } from '../base/problem.ts';
+import { type Span, span } from '../base/span.ts';
+import { isStructureFault, type SyntaxRuleId, severityOf } from './problem-rules.ts';
+
+export interface Details {
+  readonly fixes?: readonly Fix[];
+  readonly related?: readonly { readonly span: Span; readonly note: string }[];
+}
+
+/** Problems listed for one file before the rest are only counted in memory too (a hostile file must not fill it). */
+const HARD_CAP = 400;
+
+/** Left open, these change how every following line is read, so later faults of structure are their echo. */
+const OPENERS: ReadonlySet<string> = new Set([
+  'unclosed-quote',
+  'unclosed-bracket',
+  'stray-bracket',
+  'nested-too-deep',
+]);
+
+/** Collects the problems of one file, then keeps one for each root cause. */
+export class ProblemSink {
+  readonly #text: string;
+  readonly #found: Problem[] = [];
+  #uncounted = 0;
+
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  report(rule: SyntaxRuleId, at: Span, message: string, details?: Details): void {
+    if (this.#found.length >= HARD_CAP) {
+      this.#uncounted++;
+      return;
+    }
+    this.#found.push({ rule, message, span: at, severity: severityOf(rule), ...details });
+  }
+
+  has(rule: SyntaxRuleId): boolean {
+    return this.#found.some((problem) => problem.rule === rule);
+  }
+
+  /** Takes back problems of `rule` that start inside one of the ranges. */
+  withdrawInside(rule: SyntaxRuleId, ranges: readonly Span[]): void {
+    if (ranges.length === 0 || !this.has(rule)) return;
+    const inside = (at: number) => ranges.some((range) => range.start <= at && at < range.end);
+    const kept = this.#found.filter((problem) => problem.rule !== rule || !inside(problem.span.start));
+    this.#found.length = 0;
+    this.#found.push(...kept);
+  }
+
+  /** In order of place, echoes removed, at most `limit` and then one that counts the rest. */
+  finish(limit: number): readonly Problem[] {
+    if (this.#found.length === 0) return [];
+    const kept = this.#withoutEchoes();
+    const more = kept.length - limit + this.#uncounted;
+    if (more <= 0) return kept;
+    const listed = kept.slice(0, limit);
+    const last = listed[listed.length - 1];
+    listed.push({
+      rule: 'too-many-problems',
+      message: `… and ${more} more problems in this file. Settle the first ones; the rest may go with them.`,
+      span: last === undefined ? span(0, 0) : last.span,
+      severity: severityOf('too-many-problems'),
+    });
+    return listed;
+  }
+
+  #withoutEchoes(): Problem[] {
+    const sorted = this.#found.map((problem, order) => ({ problem, order }));
+    sorted.sort((a, b) => a.problem.span.start - b.problem.span.start || a.order - b.order);
+    const opened =
+      sorted.find(({ problem }) => OPENERS.has(problem.rule))?.problem.span.start ?? Number.POSITIVE_INFINITY;
+    const firstOnLine = new Map<number, Problem>();
+    const kept: Problem[] = [];
+    for (const { problem } of sorted) {
+      const line = this.#lineStart(problem.span.start);
+      const earlier = firstOnLine.get(line);
+      if (isStructureFault(problem.rule) && (earlier !== undefined || problem.span.start > opened)) continue;
+      if (earlier === undefined && problem.severity === 'error') firstOnLine.set(line, problem);
+      kept.push(problem);
+    }
+    return kept;
+  }
+
+  #lineStart(at: number): number {
+    return at === 0 ? 0 : Math.max(this.#text.lastIndexOf('\n', at - 1), this.#text.lastIndexOf('\r', at - 1)) + 1;
+  }
+}

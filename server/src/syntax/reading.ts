@@ -1,0 +1,38 @@
+import type { CST } from 'yaml';
+import type { Span } from '../base/span.ts';
+import type { ReadLimits } from './limits.ts';
+import type { ProblemSink } from './problem-sink.ts';
+import type { Tree } from './tree.ts';
+
+/** What composing one file shares: the text, the limits, where problems go, and how to go one level deeper. */
+export interface Reading {
+  /** The text that tokens point into: the source with single characters mended, same length. */
+  readonly text: string;
+  /** The text as written. */
+  readonly source: string;
+  readonly limits: ReadLimits;
+  readonly sink: ProblemSink;
+  /** Ranges whose inside is text over several lines; tabs there are content. */
+  readonly textRanges: Span[];
+  /** Places where names for pieces of text are given (`&name`) and used (`*name`). */
+  readonly anchors: { readonly name: string; readonly span: Span }[];
+  readonly aliases: { readonly name: string; readonly span: Span }[];
+  keysLeft: number;
+  depth: number;
+  /** Builds the tree of one token, within the depth limit. */
+  readonly compose: (token: CST.Token, within: Within) => Tree;
+}
+
+/** Where a value stands. */
+export interface Within {
+  /** Column of the keys or dashes around it; -1 at the top of the file. */
+  readonly indent: number;
+  readonly flow: 'block' | 'flow';
+  /** The value starts on the line of its key, on a line of its own, or after a dash. */
+  readonly begins: 'after-key' | 'own-line' | 'after-dash' | 'in-brackets' | 'top';
+}
+
+/** End of a token that is one piece of source. */
+export function endOf(token: { readonly offset: number; readonly source: string }): number {
+  return token.offset + token.source.length;
+}
