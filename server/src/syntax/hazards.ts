@@ -1,0 +1,57 @@
+import type { Fix, Problem } from '../base/problem.ts';
+import { calendarHazard, dateHazard } from './date-hazards.ts';
+import { idHazard } from './id-hazards.ts';
+import { numberHazard } from './number-hazards.ts';
+import { type SyntaxRuleId, severityOf } from './problem-rules.ts';
+import { quoteScalar } from './quote.ts';
+import { textHazard } from './text-hazards.ts';
+import type { ScalarTree } from './tree.ts';
+
+/** What a place of a rule file holds, as far as the reading of one value goes. */
+export type Expected = 'text' | 'id' | 'number' | 'quantity' | 'date' | 'flag';
+
+/** A fault of one value, before it has a place. */
+export interface Hazard {
+  readonly rule: SyntaxRuleId;
+  readonly message: string;
+  /** What to write instead, when there is no doubt about it. `quote`: the same text in quotes. */
+  readonly instead?: { readonly title: string; readonly text: string } | 'quote';
+}
+
+/** Longer than any number, date or word that a reader could take for something else. */
+const LONGEST = 64;
+
+/**
+ * What other programs would take the value for, or what of it they would lose, when it stands where `expected` stands. Undefined
+ * when every program reads it as what is meant. Text in quotes is never at risk of this, only of look-alike letters and of naming a
+ * day that does not exist.
+ */
+export function scalarHazard(scalar: ScalarTree, expected: Expected): Problem | undefined {
+  const hazard = hazardOf(scalar, expected);
+  if (hazard === undefined) return undefined;
+  const problem = { rule: hazard.rule, message: hazard.message, span: scalar.span, severity: severityOf(hazard.rule) };
+  const fix = fixOf(scalar, hazard);
+  return fix === undefined ? problem : { ...problem, fixes: [fix] };
+}
+
+function hazardOf(scalar: ScalarTree, expected: Expected): Hazard | undefined {
+  if (expected === 'id') {
+    const hazard = idHazard(scalar.text);
+    if (hazard !== undefined) return hazard;
+  }
+  if (scalar.text.length > LONGEST) return undefined;
+  if (expected === 'date') return dateHazard(scalar.text);
+  if (expected === 'number' || expected === 'quantity') return numberHazard(scalar.text, scalar.style, expected);
+  if (scalar.style !== 'plain') return undefined;
+  return expected === 'flag'
+    ? textHazard(scalar.text, 'flag')
+    : (calendarHazard(scalar.text) ?? textHazard(scalar.text, 'text'));
+}
+
+function fixOf(scalar: ScalarTree, hazard: Hazard): Fix | undefined {
+  const { instead } = hazard;
+  if (instead === undefined) return undefined;
+  if (instead === 'quote')
+    return { title: 'Put it in quotes', edits: [{ span: scalar.span, text: quoteScalar(scalar.text) }] };
+  return { title: instead.title, edits: [{ span: scalar.span, text: instead.text }] };
+}
