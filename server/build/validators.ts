@@ -2,9 +2,10 @@ import Ajv2020 from 'ajv/dist/2020.js';
 import standaloneCode from 'ajv/dist/standalone/index.js';
 import { kinds } from '../src/schema/kinds.ts';
 import type { SchemaPart } from '../src/schema/shape.ts';
+import { bareSchemas } from './bare-schemas.ts';
 
 /** Our own words in the schemas: they describe, they never validate. */
-export const annotationWords = ['x-form', 'x-dimension', 'x-ref', 'x-words', 'x-where', 'x-stage'];
+export const annotationWords = ['x-form', 'x-dimension', 'x-ref', 'x-words', 'x-where', 'x-stage', 'x-keys', 'x-suggest', 'x-open'];
 
 /** One validator function a kind, as standalone code that needs no schema compiler at run time. */
 export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
@@ -15,10 +16,9 @@ export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
     strict: true,
     strictRequired: false,
     allowUnionTypes: true,
-    messages: true,
+    messages: false,
   });
-  ajv.addVocabulary(annotationWords);
-  for (const [name, schema] of schemas) ajv.addSchema({ ...schema, $id: `${name}.schema.json` }, undefined);
+  for (const [name, schema] of bareSchemas(schemas)) ajv.addSchema({ ...(schema as object), $id: `${name}.schema.json` });
   const names = Object.fromEntries(kinds.map((kind) => [`validate_${kind.replaceAll('-', '_')}`, `${kind}.schema.json`]));
   return `// @ts-nocheck\n// Generated from schemas/ by \`npm run generate\`. Do not edit.\n${standaloneCode(ajv, names)}\n`;
 }

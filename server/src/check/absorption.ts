@@ -11,8 +11,13 @@ export interface Absorption {
 export const absorptions: readonly Absorption[] = [];
 
 /** Findings without those that another finding of the same entity already explains. */
-export function withoutAbsorbed(findings: readonly Finding[], table: readonly Absorption[] = absorptions): readonly Finding[] {
-  return findings.filter((finding) => !table.some((row) => row.symptoms.includes(finding.rule) && hasCause(row, finding, findings)));
+export function withoutAbsorbed(
+  findings: readonly Finding[],
+  table: readonly Absorption[] = absorptions,
+): readonly Finding[] {
+  return findings.filter(
+    (finding) => !table.some((row) => row.symptoms.includes(finding.rule) && hasCause(row, finding, findings)),
+  );
 }
 
 function hasCause(row: Absorption, finding: Finding, findings: readonly Finding[]): boolean {

@@ -1,13 +1,16 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
+import type { Problem } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
 import { LibraryView, QueryAnswers } from '../library/view.ts';
+import { isOfKind } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { withoutAbsorbed } from './absorption.ts';
+import { knownIn } from './catalogue.ts';
 import type { Finding } from './finding.ts';
 import { findingOf, findingOfProblem, inReadingOrder } from './finding.ts';
-import { settled } from './settings.ts';
+import { settingProblems, settled } from './settings.ts';
 
 export interface EngineOptions {
   readonly rules: readonly AnyRule[];
@@ -57,6 +60,12 @@ export class Engine {
     return judged.findings;
   }
 
+  /** Findings of the file that the library's own settings keep back: counted, so that hiding is visible. */
+  heldBack(file: FileId): readonly Finding[] {
+    this.findings(file);
+    return this.#judged.get(file)?.heldBack ?? [];
+  }
+
   /** A view for surfaces (hover, routes, cards) that asks the same questions as the rules do. */
   view(): LibraryView {
     return new LibraryView(this.library, new Set(), this.#answers);
@@ -79,10 +88,16 @@ export class Engine {
     const reads = new Set<IndexKey>();
     const view = new LibraryView(this.library, reads, this.#answers);
     const name = record.kind === undefined ? record.file : `${record.kind}/${record.id ?? record.file}`;
-    const found = record.problems.map((problem) => findingOfProblem(problem, record.file, name));
+    const problems = [...record.problems, ...this.#settingProblems(record)];
+    const found = problems.map((problem) => findingOfProblem(problem, record.file, name));
     const reported = record.entity === undefined ? [] : withoutAbsorbed(this.#runRules(record, view));
-    const findings = settled([...found, ...reported], view).sort(inReadingOrder);
-    return { findings, reads };
+    const { kept, heldBack } = settled([...found, ...reported], view);
+    return { findings: kept.sort(inReadingOrder), heldBack, reads };
+  }
+
+  #settingProblems({ entity }: FileRecord): readonly Problem[] {
+    if (entity === undefined || !isOfKind(entity, 'library')) return [];
+    return settingProblems(entity, knownIn(this.#rules));
   }
 
   #runRules(record: FileRecord, view: LibraryView): Finding[] {
@@ -103,6 +118,7 @@ export class Engine {
 
 interface Judged {
   readonly findings: readonly Finding[];
+  readonly heldBack: readonly Finding[];
   readonly reads: ReadonlySet<IndexKey>;
 }
 

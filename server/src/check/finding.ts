@@ -7,8 +7,8 @@ import type { Fix, Problem, Severity } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { Place } from '../model/node.ts';
 import { pathOf, rootOf } from '../model/node.ts';
-import type { Saying } from '../model/saying.ts';
 import type { SettledBy } from '../model/roles.ts';
+import type { Saying } from '../model/saying.ts';
 import type { AnyRule, Report, Stage } from '../rules/rule.ts';
 
 /** What a person is told about one fault. Everything in it is data: places as offsets, texts without markup. */
@@ -106,4 +106,3 @@ export function inReadingOrder(a: Finding, b: Finding): number {
 function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
-

@@ -2,7 +2,8 @@ import type { Span } from '../base/span.ts';
 import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { parseQuantity } from '../quantity/parse.ts';
-import type { RecordShape, Shape } from '../schema/shape.ts';
+import { findUnit } from '../quantity/units.ts';
+import type { Field, RecordShape, Shape, TableShape } from '../schema/shape.ts';
 import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 
 /**
@@ -20,7 +21,7 @@ function lowerNode(tree: Tree, shape: Shape, at: Place): Node | undefined {
     case 'list':
       return lowerList(tree, shape.item, at);
     case 'table':
-      return tree.node === 'map' ? lowerTable(tree, shape.value, at) : undefined;
+      return tree.node === 'map' ? lowerTable(tree, shape, at) : undefined;
     case 'citation':
       return lowerCitation(tree, at);
     default:
@@ -40,7 +41,7 @@ function lowerScalar(tree: ScalarTree, shape: Shape, at: Place): Node | undefine
       return lowerFlag(tree, at);
     case 'date':
     case 'datetime':
-      return { node: 'date', at, text: tree.text } satisfies DateValue;
+      return /^\d/.test(tree.text) ? ({ node: 'date', at, text: tree.text } satisfies DateValue) : undefined;
     default:
       return { node: 'text', at, text: tree.text } satisfies Text;
   }
@@ -51,16 +52,24 @@ function lowerFlag(tree: ScalarTree, at: Place): Flag | undefined {
   return { node: 'flag', at, on: tree.text === 'true' };
 }
 
-function lowerQuantity(tree: ScalarTree, dimension: Dimension, at: Place): Quantity {
+function lowerQuantity(tree: ScalarTree, wanted: Dimension | 'any', at: Place): Quantity {
+  const dimension = wanted === 'any' ? dimensionOfText(tree.text) : wanted;
   const parsed = parseQuantity(tree.text, dimension);
   if (!('fault' in parsed)) return { node: 'quantity', at, text: tree.text, ...parsed };
   return { node: 'quantity', at, text: tree.text, dimension, value: Number.NaN, amount: Number.NaN, unit: '', decimals: 0, problem: parsed };
+}
+
+/** What a bare amount measures, by its unit alone. */
+function dimensionOfText(text: string): Dimension {
+  const unit = findUnit(text.replace(/^[-+0-9.\s]{1,40}/, ''));
+  return unit.found === 'unit' ? unit.unit.dimension : 'number';
 }
 
 function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
   const record: Record<string, unknown> = Object.create(null);
   record.node = 'record';
   record.at = at;
+  if (shape.dimension !== undefined) record.dimension = shape.dimension;
   for (const { key, value } of tree.entries) {
     const field = shape.fields.get(key.text);
     if (field === undefined || key.text in record) continue;
@@ -99,11 +108,11 @@ function itemKey(item: Tree, index: number): string | number {
   return id?.node === 'scalar' ? `[${id.text}]` : index;
 }
 
-function lowerTable(tree: MapTree, valueShape: Shape, at: Place): Table<Node> {
+function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
   const rows = new Map<string, Row<Node>>();
   for (const { key, value } of tree.entries) {
     if (rows.has(key.text)) continue;
-    const lowered = lowerNode(value, valueShape, placeUnder(key, value, at));
+    const lowered = lowerNode(value, measured(shape.value, shape.keys.get(key.text)?.dimension), placeUnder(key, value, at));
     const keyPlace: Place = { span: key.span, focus: key.span, key: key.text, parent: at };
     if (lowered !== undefined) rows.set(key.text, { key: { node: 'text', at: keyPlace, text: key.text }, value: lowered });
   }
@@ -133,4 +142,15 @@ function inlineCitation(tree: MapTree, at: Place): NonNullable<Citation['inline'
     parts[key.text] = { node: 'text', at: placeUnder(key, value, at), text: value.text };
   }
   return parts;
+}
+
+/** The shape with its `any` amounts taken as `dimension`: a named limit measures what its name says. */
+function measured(shape: Shape, dimension: Dimension | undefined): Shape {
+  if (dimension === undefined) return shape;
+  if (shape.form === 'quantity') return shape.dimension === 'any' ? { ...shape, dimension } : shape;
+  if (shape.form === 'list') return { ...shape, item: measured(shape.item, dimension) };
+  if (shape.form !== 'record') return shape;
+  const fields = new Map<string, Field>();
+  for (const [key, field] of shape.fields) fields.set(key, { ...field, shape: measured(field.shape, dimension) });
+  return { ...shape, fields };
 }

@@ -5,7 +5,7 @@
 import { invariant } from '../base/assert.ts';
 import type { EntityId, FileId } from '../base/brand.ts';
 import type { Span } from '../base/span.ts';
-import type { QuantityFault, QuantityValue } from '../quantity/quantity.ts';
+import type { Dimension, QuantityFault, QuantityValue } from '../quantity/quantity.ts';
 import type { Kind } from '../schema/kinds.ts';
 
 /** Where a node stands in its file. Paths are made on demand by `pathOf`; a path is never turned back into a place. */
@@ -116,6 +116,8 @@ export type BoundWord = 'at_least' | 'at_most' | 'between' | 'exactly' | 'stated
  * rule, but a reader may have written more (`range-reversed`, `silent-field-filled` are findings, not parse errors).
  */
 export interface Requirement extends Rec {
+  /** What the bound words measure. */
+  readonly dimension: Dimension;
   readonly at_least?: Quantity;
   readonly at_most?: Quantity;
   readonly between?: List<Quantity>;

@@ -1,5 +1,5 @@
 import type { EntityOf } from './entities.generated.ts';
-import type { Citation, Place, Text } from './node.ts';
+import type { Citation, Place, Quantity, Text } from './node.ts';
 import { rowOf } from './walk.ts';
 
 /** What a document says at one place, ready to be shown: the words, and where they stand. */
@@ -38,10 +38,10 @@ export function sayingsOf(device: EntityOf['device'], citation: Citation | undef
 }
 
 interface Stated {
-  readonly quote?: Text;
-  readonly doc?: Text;
-  readonly rev?: Text;
-  readonly page?: Text;
+  readonly quote?: Text | undefined;
+  readonly doc?: Text | undefined;
+  readonly rev?: Text | undefined;
+  readonly page?: Text | Quantity | undefined;
 }
 
 export function sayingOf(stated: Stated, at: Place): Saying {

@@ -4,8 +4,8 @@ import type { Node, Rec, Requirement, Table } from './node.ts';
 export function* childrenOf(node: Node): Iterable<Node> {
   switch (node.node) {
     case 'record':
-      for (const [key, value] of Object.entries(node)) {
-        if (key !== 'node' && key !== 'at') yield value as Node;
+      for (const value of Object.values(node)) {
+        if (typeof value === 'object' && value !== null && 'node' in value) yield value as Node;
       }
       return;
     case 'list':
@@ -27,11 +27,9 @@ export function* nodesIn(node: Node): Iterable<Node> {
   for (const child of childrenOf(node)) yield* nodesIn(child);
 }
 
-const boundKeys = ['at_least', 'at_most', 'between', 'exactly', 'stated', 'about', 'silent', 'ambiguous', 'not_applicable'] as const;
-
-/** Records with a bound word, silence or ambiguity: what the instruction demands of one parameter. */
+/** A record of the requirement form: what the instruction demands of one parameter. */
 export function isRequirement(node: Node): node is Requirement {
-  return node.node === 'record' && boundKeys.some((key) => key in node);
+  return node.node === 'record' && 'dimension' in node;
 }
 
 export function* requirementsIn(node: Node): Iterable<Requirement> {

@@ -34,7 +34,8 @@ function kindOf(tree: MapTree): Kind | Problem {
 }
 
 function inspectNode(tree: Tree, shape: Shape, name: string, problems: Problem[]): void {
-  if (tree.node === 'empty') {
+  if (tree.node === 'empty' || isNull(tree)) {
+    if (shape.form === 'date' && shape.mayBeEmpty === true) return;
     problems.push(emptyValue(tree, name));
     return;
   }
@@ -58,6 +59,10 @@ function inspectNode(tree: Tree, shape: Shape, name: string, problems: Problem[]
       if (tree.node !== 'scalar') problems.push(unfitting(tree, shape, name));
       else inspectScalar(tree, shape, name, problems);
   }
+}
+
+function isNull(tree: Tree): boolean {
+  return tree.node === 'scalar' && tree.style === 'plain' && (tree.text === 'null' || tree.text === '~');
 }
 
 function inspectRow(key: ScalarTree, value: Tree, shape: Shape, problems: Problem[]): void {

@@ -16,6 +16,8 @@ export interface Describes {
   /** Where instructions usually put it. */
   readonly where?: string;
   readonly stage?: string;
+  /** Words often written here, each with one line of meaning. The field takes any other text too. */
+  readonly suggestions?: ReadonlyMap<string, string>;
 }
 
 export interface RecordShape extends Describes {
@@ -42,6 +44,14 @@ export interface ListShape extends Describes {
 export interface TableShape extends Describes {
   readonly form: 'table';
   readonly value: Shape;
+  /** Names that have a meaning of their own, with what their numbers measure. Other names are allowed too. */
+  readonly keys: ReadonlyMap<string, NamedKey>;
+}
+
+export interface NamedKey {
+  readonly title: string;
+  readonly description: string;
+  readonly dimension?: Dimension;
 }
 
 export interface WordsShape extends Describes {
@@ -52,17 +62,22 @@ export interface WordsShape extends Describes {
 
 export interface QuantityShape extends Describes {
   readonly form: 'quantity';
-  readonly dimension: Dimension;
+  /** `any`: the name of the table row it stands under says what it measures, else its unit does. */
+  readonly dimension: Dimension | 'any';
 }
 
 export interface ReferenceShape extends Describes {
   readonly form: 'reference';
   /** Kinds of entity, or names of things inside the same file (`statement`, `lumen`, `option`, ...). */
   readonly refers: readonly string[];
+  /** Set when a word that names nothing in the library is fine too, such as `double-wrap` beside packaging ids. */
+  readonly open?: true;
 }
 
 export interface LeafShape extends Describes {
   readonly form: 'text' | 'id' | 'date' | 'datetime' | 'flag' | 'link' | 'citation';
+  /** Set on a date that may be left empty: it has not happened yet. */
+  readonly mayBeEmpty?: true;
 }
 
 /** A JSON Schema, or a part of one, as far as the subset we write in needs. */
@@ -85,6 +100,9 @@ export interface SchemaPart {
   readonly 'x-words'?: Readonly<Record<string, string>>;
   readonly 'x-where'?: string;
   readonly 'x-stage'?: string;
+  readonly 'x-suggest'?: Readonly<Record<string, string>>;
+  readonly 'x-open'?: boolean;
+  readonly 'x-keys'?: Readonly<Record<string, { title?: string; description?: string; dimension?: string }>>;
 }
 
 /** Turns schemas into shapes; a part that is met twice gives the same shape. */
@@ -120,14 +138,15 @@ export class ShapeReader {
     if (form === 'requirement' || (form === undefined && part.properties !== undefined)) {
       return this.#record(address, part, file, form === 'requirement' ? 'Requirement' : name);
     }
-    if (part.enum !== undefined) return { ...about, form: 'words', words: wordsOf(part) };
+    if (part.enum !== undefined || form === 'word') return { ...about, form: 'words', words: wordsOf(part) };
     if (form !== undefined) return leaf(form, part, about);
     if (part.type === 'array' && part.items !== undefined) {
       const item = this.#at(`${address}/items`, part.items, file, `${name}Item`);
       return { ...about, form: 'list', item };
     }
-    invariant(typeof part.additionalProperties === 'object', `${address} is of a form we know`);
-    return { ...about, form: 'table', value: this.#at(`${address}/*`, part.additionalProperties, file, `${name}Row`) };
+    invariant(typeof part.additionalProperties === 'object', `${address} is of a form we know: ${JSON.stringify(part).slice(0, 200)}`);
+    const value = this.#at(`${address}/*`, part.additionalProperties, file, `${name}Row`);
+    return { ...about, form: 'table', value, keys: keysOf(part) };
   }
 
   #record(address: string, part: SchemaPart, file: string, name: string): RecordShape {
@@ -157,7 +176,9 @@ export class ShapeReader {
     const target = this.#target(ref, file);
     if (target.part['x-form'] === 'reference') {
       const kinds = site['x-ref'] ?? [];
-      return { ...describes({ ...target.part, ...site } as SchemaPart), form: 'reference', refers: typeof kinds === 'string' ? [kinds] : kinds };
+      const about = describes({ ...target.part, ...site } as SchemaPart);
+      const refers = typeof kinds === 'string' ? [kinds] : kinds;
+      return { ...about, form: 'reference', refers, ...(site['x-open'] === true && { open: true }) };
     }
     return this.#at(target.address, target.part, target.file, typeName(target.name));
   }
@@ -179,22 +200,25 @@ function describes(part: SchemaPart): Describes {
     examples: (part.examples ?? []).map(String),
     ...(part['x-where'] !== undefined && { where: part['x-where'] }),
     ...(part['x-stage'] !== undefined && { stage: part['x-stage'] }),
+    ...(part['x-suggest'] !== undefined && { suggestions: new Map(Object.entries(part['x-suggest'])) }),
   };
 }
 
 function leaf(form: string, part: SchemaPart, about: Describes): Shape {
   switch (form) {
     case 'quantity':
-      return { ...about, form: 'quantity', dimension: part['x-dimension'] as Dimension };
+      return { ...about, form: 'quantity', dimension: part['x-dimension'] as Dimension | 'any' };
     case 'number':
     case 'integer':
       return { ...about, form: 'quantity', dimension: 'number' };
     case 'reference':
       return { ...about, form: 'reference', refers: [] };
-    case 'text':
-    case 'id':
+    case 'date-or-none':
+      return { ...about, form: 'date', mayBeEmpty: true };
     case 'date':
     case 'datetime':
+    case 'text':
+    case 'id':
     case 'flag':
     case 'link':
     case 'citation':
@@ -204,8 +228,16 @@ function leaf(form: string, part: SchemaPart, about: Describes): Shape {
   }
 }
 
+function keysOf(part: SchemaPart): ReadonlyMap<string, NamedKey> {
+  const keys = new Map<string, NamedKey>();
+  for (const [key, { title = key, description = '', dimension }] of Object.entries(part['x-keys'] ?? {})) {
+    keys.set(key, { title, description, ...(dimension !== undefined && { dimension: dimension as Dimension }) });
+  }
+  return keys;
+}
+
 function wordsOf(part: SchemaPart): ReadonlyMap<string, string> {
-  return new Map((part.enum ?? []).map((word) => [word, part['x-words']?.[word] ?? '']));
+  return new Map(Object.entries(part['x-words'] ?? {}));
 }
 
 /** `sterilization-option` or `any_of` to `SterilizationOption`, `AnyOf`. */
