@@ -105,7 +105,8 @@ function parseRange(from: string, to: string): CoverSet | CoverFault {
   const high = second[differing] ?? '';
   const tail = first.slice(differing + 1).join('');
   const alike = tail === second.slice(differing + 1).join('') && isAllDigits(low) && isAllDigits(high);
-  if (!alike || (low.length !== high.length && low.startsWith('0'))) return { fault: 'range-unclear', from, to };
+  if (!alike || (low.length !== high.length && low.length > 1 && low.startsWith('0')))
+    return { fault: 'range-unclear', from, to };
   if (low.length > high.length || (low.length === high.length && low > high))
     return { fault: 'range-reversed', from, to };
   const head = first.slice(0, differing).join('');
