@@ -1,0 +1,197 @@
+import path from 'node:path';
+import { attempt, type Editor } from './harness.ts';
+import { until } from './wait.ts';
+
+/** The window around the text: commands, files, messages and themes, by keyboard as a person works. */
+
+export type Theme = 'light' | 'dark' | 'high contrast dark' | 'high contrast light';
+
+export interface Notification {
+  readonly severity: 'error' | 'warning' | 'info';
+  readonly message: string;
+  readonly buttons: readonly string[];
+}
+
+/** One entry of a list at the top of the window. */
+export interface QuickEntry {
+  readonly label: string;
+  readonly description: string;
+  /** What a screen reader speaks. */
+  readonly spoken: string;
+}
+
+/** The part of a page's element that is read here, since the page's own types are not those of the tests' side. */
+export interface PageElement {
+  readonly textContent: string | null;
+  readonly className: string;
+  readonly style: { readonly top: string; readonly height: string };
+  readonly previousElementSibling: PageElement | null;
+  getAttribute(name: string): string | null;
+  querySelector(selector: string): PageElement | null;
+  querySelectorAll(selector: string): Iterable<PageElement>;
+  closest(selector: string): PageElement | null;
+}
+
+/** The name in VS Code's list of themes, and the class by which its window can be told. */
+const themes: Record<Theme, { readonly listed: string; readonly mark: string }> = {
+  light: { listed: 'Light Modern', mark: 'vs' },
+  dark: { listed: 'Dark Modern', mark: 'vs-dark' },
+  'high contrast dark': { listed: 'Dark High Contrast', mark: 'hc-black' },
+  'high contrast light': { listed: 'Light High Contrast', mark: 'hc-light' },
+};
+
+/** Runs a command by the title that the palette shows, for example "View: Focus Problems". */
+export async function runCommand(editor: Editor, title: string): Promise<void> {
+  await attempt(editor, `run the command "${title}"`, async () => {
+    await editor.page.keyboard.press('F1');
+    await chooseByName(editor, `>${title}`, (entry) => entry.label === title);
+  });
+}
+
+/** What the open list at the top of the window offers, as far as it is drawn, once it offers anything. */
+export async function quickList(editor: Editor): Promise<QuickEntry[]> {
+  return attempt(editor, 'read the list at the top of the window', () =>
+    until('entries', async () => nonEmpty(await quickEntries(editor))),
+  );
+}
+
+/** The titles that the palette offers for what is typed. */
+export async function commandsFor(editor: Editor, typed: string): Promise<string[]> {
+  return attempt(editor, `list the commands for "${typed}"`, async () => {
+    await editor.page.keyboard.press('F1');
+    await fillQuickInput(editor, `>${typed}`);
+    const labels = (await quickList(editor)).map((entry) => entry.label);
+    await closeQuickInput(editor);
+    return labels;
+  });
+}
+
+/** Opens a file by its path in the folder, through quick open, and puts the cursor into it. */
+export async function openFile(editor: Editor, file: string): Promise<void> {
+  await attempt(editor, `open the file ${file}`, async () => {
+    await editor.page.keyboard.press('Control+P');
+    const folder = path.dirname(file);
+    await chooseByName(
+      editor,
+      file,
+      (entry) => entry.label === path.basename(file) && entry.description === (folder === '.' ? '' : folder),
+    );
+    const uriEnd = `${path.basename(editor.folder)}/${file}`.split('/').map(encodeURIComponent).join('/');
+    await editor.page.locator(`.editor-group-container.active .monaco-editor[data-uri$="${uriEnd}"]`).waitFor();
+    await editor.page.locator(`.monaco-editor.focused[data-uri$="${uriEnd}"]`).waitFor();
+  });
+}
+
+/** Types into the open quick input and chooses the entry whose name fits, wherever it stands in the list. */
+export async function chooseByName(editor: Editor, typed: string, fits: (entry: QuickEntry) => boolean): Promise<void> {
+  await fillQuickInput(editor, typed);
+  const rows = editor.page.locator('.quick-input-widget .quick-input-list .monaco-list-row');
+  const index = await until(
+    `an entry for "${typed}"`,
+    async () => {
+      const entries = await quickEntries(editor);
+      const found = entries.findIndex((entry) => fits(entry));
+      return found === -1 ? undefined : found;
+    },
+    { describe: async () => (await quickEntries(editor)).map((entry) => entry.spoken).join('\n') },
+  );
+  await rows.nth(index).click();
+}
+
+/** Waits for a question at the top of the window (a list or a line to fill) and gives its title and placeholder. */
+export async function quickInputQuestion(editor: Editor): Promise<string> {
+  const widget = editor.page.locator('.quick-input-widget');
+  await widget.waitFor();
+  const placeholder = (await widget.locator('input').first().getAttribute('placeholder')) ?? '';
+  const titles = await widget.locator('.quick-input-title').allInnerTexts();
+  return [...titles, placeholder].filter((text) => text.trim() !== '').join(' ');
+}
+
+/** Answers a question at the top of the window that asks for a line of text. */
+export async function answerQuickInput(editor: Editor, answer: string): Promise<void> {
+  await attempt(editor, `answer "${answer}"`, async () => {
+    await fillQuickInput(editor, answer);
+    await editor.page.keyboard.press('Enter');
+  });
+}
+
+/** Every message that VS Code holds for the user, those that have already faded from sight too. */
+export async function notifications(editor: Editor): Promise<Notification[]> {
+  return attempt(editor, 'read the notifications', async () => {
+    await runCommand(editor, 'Notifications: Show Notifications');
+    const center = editor.page.locator('.notifications-center.visible');
+    await center.waitFor();
+    const held = await center.locator('.notification-list-item').evaluateAll((items: PageElement[]) =>
+      items.map((item) => ({
+        icon: item.querySelector('.notification-list-item-icon')?.className ?? '',
+        message: item.querySelector('.notification-list-item-message')?.textContent ?? '',
+        buttons: [...item.querySelectorAll('.notification-list-item-buttons-container .monaco-button')].map(
+          (button) => button.textContent ?? '',
+        ),
+      })),
+    );
+    await runCommand(editor, 'Notifications: Hide Notifications');
+    await center.waitFor({ state: 'hidden' });
+    return held.map(({ icon, message, buttons }) => ({ severity: severityOfIcon(icon), message, buttons }));
+  });
+}
+
+/** Switches the colour theme as a person does, from VS Code's list, and waits until the window has it. */
+export async function useTheme(editor: Editor, theme: Theme): Promise<void> {
+  await attempt(editor, `switch to the ${theme} theme`, async () => {
+    const { listed, mark } = themes[theme];
+    await runCommand(editor, 'Preferences: Color Theme');
+    await quickInputQuestion(editor);
+    await chooseByName(editor, listed, (entry) => entry.label === listed);
+    await editor.page.locator(`.monaco-workbench.${mark}`).waitFor();
+  });
+}
+
+/** Texts of the status bar, by the names that a screen reader speaks. */
+export async function statusBar(editor: Editor): Promise<string[]> {
+  return editor.page
+    .locator('.statusbar-item')
+    .evaluateAll((items: PageElement[]) => items.map((item) => item.getAttribute('aria-label') ?? ''));
+}
+
+/** Puts the cursor back into the text of the open file. */
+export async function focusText(editor: Editor): Promise<void> {
+  await editor.page.keyboard.press('Control+1');
+  await editor.page.locator('.editor-group-container.active .monaco-editor.focused').first().waitFor();
+}
+
+async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
+  const input = editor.page
+    .locator('.quick-input-widget .quick-input-filter input, .quick-input-widget input[type="text"]')
+    .first();
+  await input.waitFor();
+  await input.fill(typed);
+}
+
+async function closeQuickInput(editor: Editor): Promise<void> {
+  await editor.page.keyboard.press('Escape');
+  await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+}
+
+function quickEntries(editor: Editor): Promise<QuickEntry[]> {
+  return editor.page
+    .locator('.quick-input-widget .quick-input-list .monaco-list-row')
+    .evaluateAll((rows: PageElement[]) =>
+      rows.map((row) => ({
+        label: row.querySelector('.quick-input-list-label .label-name')?.textContent ?? '',
+        description: row.querySelector('.quick-input-list-label .label-description')?.textContent ?? '',
+        spoken: row.getAttribute('aria-label') ?? '',
+      })),
+    );
+}
+
+function severityOfIcon(icon: string): Notification['severity'] {
+  if (icon.includes('codicon-error')) {
+    return 'error';
+  }
+  return icon.includes('codicon-warning') ? 'warning' : 'info';
+}
+
+function nonEmpty<T>(list: T[]): T[] | undefined {
+  return list.length === 0 ? undefined : list;
+}
