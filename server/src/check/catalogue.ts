@@ -1,0 +1,41 @@
+import type { Severity } from '../base/problem.ts';
+import { fileRules } from '../library/loaded-file.ts';
+import type { AnyRule, Examples, RuleAbout } from '../rules/rule.ts';
+import { schemaProblemRules } from '../schema/problem-rules.ts';
+import { syntaxRules } from '../syntax/problem-rules.ts';
+import { settingRules } from './settings.ts';
+
+/** Anything that a finding can be named after, with what there is to say about it. */
+export interface CatalogueEntry extends RuleAbout {
+  readonly examples: Examples;
+}
+
+const noExamples: Examples = { bad: [], good: [] };
+
+const ownFaults = [
+  {
+    id: 'internal',
+    severity: 'error',
+    why: 'A rule of Traywright failed on the file: our fault, not the file’s, and it must not pass unseen.',
+  },
+] as const;
+
+/** Every rule and every fault of reading, by stage in the order of the work, then by id. */
+export function catalogueOf(rules: readonly AnyRule[]): readonly CatalogueEntry[] {
+  const reading = [...fileRules, ...syntaxRules, ...schemaProblemRules, ...settingRules, ...ownFaults].map(
+    readingEntry,
+  );
+  const byId = new Map<string, CatalogueEntry>();
+  for (const entry of [...reading, ...rules]) if (!byId.has(entry.id)) byId.set(entry.id, entry);
+  return [...byId.values()];
+}
+
+/** The names of everything that can be found. */
+export function knownIn(rules: readonly AnyRule[]): ReadonlySet<string> {
+  return new Set(catalogueOf(rules).map(({ id }) => id));
+}
+
+function readingEntry(fault: { id: string; severity: Severity; why: string }): CatalogueEntry {
+  const { id, severity, why } = fault;
+  return { id, severity, why, stage: 'file', settledBy: 'educator', source: 'logic', examples: noExamples };
+}

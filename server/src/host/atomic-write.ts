@@ -1,0 +1,51 @@
+import { randomBytes } from 'node:crypto';
+import { closeSync, fsyncSync, lstatSync, openSync, realpathSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { staysInside } from './library-paths.ts';
+
+export type Written = { readonly written: string } | { readonly why: string };
+
+/**
+ * Replaces or creates the file at a path below `root` (absolute, links resolved) so that it holds either the old text or the new, never
+ * half of one: the text goes to a new file beside it, which then takes its name. Refuses links and paths that leave the root. `written`
+ * is the absolute path. Keeps the mode of a file that exists.
+ */
+export function writeAtomically(root: string, path: string, text: string): Written {
+  if (!staysInside(path)) return { why: `"${path}" lies outside the library, so nothing was written.` };
+  const target = join(root, path);
+  try {
+    const folder = dirname(target);
+    if (realpathSync.native(folder) !== folder)
+      return { why: `"${path}" is reached through a link, so nothing was written.` };
+    const old = lstatSync(target, { throwIfNoEntry: false });
+    if (old !== undefined && !old.isFile())
+      return { why: `"${path}" is not an ordinary file, so nothing was written.` };
+    replace(target, text, old?.mode ?? 0o644);
+    return { written: target };
+  } catch (thrown) {
+    const code = thrown instanceof Error && 'code' in thrown ? ` (${thrown.code})` : '';
+    return { why: `"${path}" could not be written${code}; what was there before is unchanged.` };
+  }
+}
+
+function replace(target: string, text: string, mode: number): void {
+  const name = `.${basename(target).slice(0, 100)}.${randomBytes(6).toString('hex')}.tmp`;
+  const beside = join(dirname(target), name);
+  const handle = openSync(beside, 'wx', mode & 0o777);
+  try {
+    try {
+      writeAll(handle, Buffer.from(text, 'utf8'));
+      fsyncSync(handle);
+    } finally {
+      closeSync(handle);
+    }
+    renameSync(beside, target);
+  } catch (thrown) {
+    rmSync(beside, { force: true });
+    throw thrown;
+  }
+}
+
+function writeAll(handle: number, bytes: Buffer): void {
+  for (let at = 0; at < bytes.length; ) at += writeSync(handle, bytes, at);
+}

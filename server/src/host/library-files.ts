@@ -1,0 +1,104 @@
+import { join } from 'node:path';
+import type { FileId } from '../base/brand.ts';
+import { fileId } from '../base/brand.ts';
+import type { Problem } from '../base/problem.ts';
+import type { LoadedFile } from '../library/loaded-file.ts';
+import { fileProblem } from '../library/loaded-file.ts';
+import { decodeBytes } from '../syntax/decode.ts';
+import type { FolderListing } from './folder-walk.ts';
+import { fileIdOf, libraryFileName, staysInside } from './library-paths.ts';
+import { readBytes } from './read-text.ts';
+
+/** A rule file of a listing: its id, its path as the disk spells it, and what its name alone gives away. */
+export interface ListedFile {
+  readonly file: FileId;
+  readonly path: string;
+  readonly problems: readonly Problem[];
+  /** False for a link, pipe, device or folder with the name of a rule file, and for a folder that can't be listed. */
+  readonly opens: 'yes' | 'no';
+}
+
+/** Every rule file below a library's root, whether it can be opened or not, in the order of the ids. */
+export function ruleFilesOf(listing: FolderListing): readonly ListedFile[] {
+  const files: ListedFile[] = [];
+  const firstOfName = new Map<string, string>();
+  for (const path of listing.ruleFiles) {
+    const twin = twinOf(path, firstOfName);
+    const problems = twin === undefined ? nestingProblems(path) : [twinProblem(path, twin), ...nestingProblems(path)];
+    const id = twin?.normalize('NFC') === path.normalize('NFC') ? fileId(path) : fileIdOf(path);
+    files.push({ file: id, path, problems, opens: 'yes' });
+  }
+  for (const path of listing.refused)
+    files.push({ file: fileIdOf(path), path, problems: [refusedProblem()], opens: 'no' });
+  for (const path of listing.unreadableFolders) {
+    files.push({ file: fileIdOf(path), path, problems: [unreadableFolderProblem()], opens: 'no' });
+  }
+  return files.sort((a, b) => (a.file < b.file ? -1 : 1));
+}
+
+/** Opens one listed file of the library at `root` (absolute, links resolved). What can't be read is a problem, never an exception. */
+export function loadFile(root: string, listed: ListedFile): LoadedFile {
+  const { file, problems } = listed;
+  if (listed.opens === 'no') return { file, text: undefined, problems };
+  if (!staysInside(listed.path)) return { file, text: undefined, problems: [...problems, refusedProblem()] };
+  const read = readBytes(join(root, listed.path));
+  if ('refused' in read) return { file, text: undefined, problems: [...problems, problemOf(read.refused)] };
+  const decoded = decodeBytes(read.bytes);
+  if (decoded.text === undefined) return { file, text: undefined, problems: [...problems, decoded.problem] };
+  return { file, text: decoded.text, problems };
+}
+
+function problemOf(refused: 'not-ordinary' | 'too-large' | 'unreadable' | 'gone'): Problem {
+  switch (refused) {
+    case 'not-ordinary':
+      return refusedProblem();
+    case 'too-large':
+      return fileProblem(
+        'file-refused',
+        'The file is larger than 4 MB, so it was not opened. A rule file describes one thing.',
+      );
+    default:
+      return fileProblem(
+        'file-unreadable',
+        'The file can not be opened. Look whether it still exists and whether you may read it.',
+      );
+  }
+}
+
+/** The same words whatever the name leads to, and whether or not that exists. */
+function refusedProblem(): Problem {
+  return fileProblem(
+    'file-refused',
+    'This is not an ordinary file of the library (it is a link, a folder, a pipe or a device), so it was not opened. Put the file itself here.',
+  );
+}
+
+function unreadableFolderProblem(): Problem {
+  return fileProblem(
+    'folder-unreadable',
+    'The folder can not be opened, so no rule file in it was checked. Look whether you may read it.',
+  );
+}
+
+function nestingProblems(path: string): readonly Problem[] {
+  if (path === libraryFileName || !path.endsWith(`/${libraryFileName}`)) return [];
+  const message =
+    'This folder lies inside another library, so it is not a library of its own: its files were checked as part of the outer one. Move the folder out, or take this file away.';
+  return [fileProblem('library-inside-library', message)];
+}
+
+/** The earlier path that differs from `path` only in capitals or in how accents are stored. */
+function twinOf(path: string, firstOfName: Map<string, string>): string | undefined {
+  const name = path.normalize('NFC').toLowerCase();
+  const twin = firstOfName.get(name);
+  if (twin === undefined) firstOfName.set(name, path);
+  return twin;
+}
+
+function twinProblem(path: string, twin: string): Problem {
+  const how = twin.normalize('NFC') === path.normalize('NFC') ? 'in how its accents are stored' : 'in capital letters';
+  return fileProblem(
+    'file-name-twin',
+    `This name differs from "${twin}" only ${how}. Give one of the two files another name.`,
+  );
+}

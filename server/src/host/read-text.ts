@@ -1,0 +1,49 @@
+import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+
+/** Four bytes for each character that the reader would take: anything longer is refused by its size alone. */
+export const byteLimit = 4_000_000;
+
+export type Bytes =
+  | { readonly bytes: Uint8Array }
+  | { readonly refused: 'not-ordinary' | 'too-large' | 'unreadable' | 'gone' };
+
+const openFlags = constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0);
+
+/** Reads an ordinary file up to `limit` bytes. A link is not followed, a pipe not waited for, a device not read. Never throws. */
+export function readBytes(path: string, limit: number = byteLimit): Bytes {
+  let handle: number;
+  try {
+    handle = openSync(path, openFlags);
+  } catch (thrown) {
+    return { refused: refusalOf(thrown) };
+  }
+  try {
+    const stats = fstatSync(handle);
+    if (!stats.isFile()) return { refused: 'not-ordinary' };
+    if (stats.size > limit) return { refused: 'too-large' };
+    return readAll(handle, stats.size, limit);
+  } catch (thrown) {
+    return { refused: refusalOf(thrown) };
+  } finally {
+    closeSync(handle);
+  }
+}
+
+/** One byte more than the file had when it was opened, so that a file that grows meanwhile is seen. */
+function readAll(handle: number, size: number, limit: number): Bytes {
+  let buffer = Buffer.allocUnsafe(size + 1);
+  let filled = 0;
+  for (;;) {
+    const count = readSync(handle, buffer, filled, buffer.length - filled, null);
+    if (count === 0) return { bytes: buffer.subarray(0, filled) };
+    filled += count;
+    if (filled > limit) return { refused: 'too-large' };
+    if (filled === buffer.length) buffer = Buffer.concat([buffer], Math.min(limit + 1, buffer.length * 2));
+  }
+}
+
+function refusalOf(thrown: unknown): 'not-ordinary' | 'unreadable' | 'gone' {
+  const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
+  if (code === 'ENOENT') return 'gone';
+  return code === 'ELOOP' || code === 'EMLINK' || code === 'ENXIO' ? 'not-ordinary' : 'unreadable';
+}

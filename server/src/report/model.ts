@@ -1,0 +1,91 @@
+import type { FileId } from '../base/brand.ts';
+import type { Position } from '../base/line-index.ts';
+import { LineIndex } from '../base/line-index.ts';
+import type { Severity } from '../base/problem.ts';
+import type { Span } from '../base/span.ts';
+import type { Coverage } from '../check/coverage.ts';
+import type { Finding } from '../check/finding.ts';
+
+/** All that one check of one or more libraries has to say. Plain data; the same input gives the same report. */
+export interface CheckReport {
+  readonly libraries: readonly LibraryReport[];
+  /** Things outside every library that a person should know: files not read, links not followed. */
+  readonly notices: readonly string[];
+}
+
+export interface LibraryReport {
+  /** Where the library lies, relative to where the check was started: `samples/lanternfield`, or `.`. */
+  readonly label: string;
+  /** Rule files below the root, and how many of them could be opened. */
+  readonly files: { readonly listed: number; readonly read: number; readonly reported: number };
+  /** In order of file, then place. */
+  readonly findings: readonly PlacedFinding[];
+  readonly coverage: Coverage;
+  /** Rule to the number of findings that the library's own settings keep back. In order of the rules' names. */
+  readonly suppressed: ReadonlyMap<string, number>;
+}
+
+export interface PlacedFinding {
+  readonly finding: Finding;
+  readonly at: PlaceInText;
+  readonly says: readonly PlaceInText[];
+  readonly related: readonly PlaceInText[];
+}
+
+/** A range as people count: lines and columns from zero (printed from one), columns in UTF-16 units as editors have them. */
+export interface PlaceInText {
+  readonly file: FileId;
+  readonly start: Position;
+  readonly end: Position;
+  /** The line at `start`, without its end. */
+  readonly line: string;
+}
+
+/** Turns offsets to places, one index a file. */
+export class Placer {
+  readonly #textOf: (file: FileId) => string;
+  readonly #known = new Map<FileId, { text: string; lines: LineIndex }>();
+
+  constructor(textOf: (file: FileId) => string) {
+    this.#textOf = textOf;
+  }
+
+  placed(finding: Finding): PlacedFinding {
+    return {
+      finding,
+      at: this.place(finding.file, finding.span),
+      says: finding.says.map((saying) => this.place(saying.file, saying.span)),
+      related: finding.related.map((place) => this.place(place.file, place.span)),
+    };
+  }
+
+  place(file: FileId, span: Span): PlaceInText {
+    const { text, lines } = this.#linesOf(file);
+    const start = lines.position(span.start);
+    const from = lines.lineStart(start.line);
+    const line = text.slice(from, lines.lineStart(start.line + 1)).replace(/[\r\n]{1,2}$/, '');
+    return { file, start, end: lines.position(span.end), line };
+  }
+
+  #linesOf(file: FileId): { text: string; lines: LineIndex } {
+    const known = this.#known.get(file);
+    if (known !== undefined) return known;
+    const text = this.#textOf(file);
+    const made = { text, lines: new LineIndex(text) };
+    this.#known.set(file, made);
+    return made;
+  }
+}
+
+export type Counts = Readonly<Record<Severity, number>>;
+
+export function countsOf(report: CheckReport): Counts {
+  const counts = { error: 0, warning: 0, advice: 0 };
+  for (const library of report.libraries) for (const { finding } of library.findings) counts[finding.severity]++;
+  return counts;
+}
+
+/** The file's path for a reader who stands where the check was started. */
+export function pathShown(library: LibraryReport, file: string): string {
+  return library.label === '.' ? file : `${library.label}/${file}`;
+}

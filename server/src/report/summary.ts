@@ -1,0 +1,68 @@
+import type { Coverage } from '../check/coverage.ts';
+import type { Palette } from './colour.ts';
+import { printable } from './escape.ts';
+import type { CheckReport, LibraryReport } from './model.ts';
+import { countsOf } from './model.ts';
+import { cautions, counted } from './words.ts';
+
+/** The end of every report: counts, what was read, coverage, what was kept back, and the cautions. Never left out. */
+export function summaryLines(report: CheckReport, palette: Palette): readonly string[] {
+  const lines = [headline(report, palette)];
+  for (const library of report.libraries) {
+    const name = report.libraries.length > 1 ? `${printable(library.label)}: ` : '';
+    lines.push(`${name}${filesWords(library)}`, `${name}${coverageWords(library.coverage)}`);
+    if (library.suppressed.size > 0) lines.push(`${name}${suppressedWords(library)}`);
+  }
+  for (const notice of report.notices) lines.push(`Note: ${printable(notice)}`);
+  for (const caution of cautions) lines.push(palette.faint(caution));
+  return lines;
+}
+
+function headline(report: CheckReport, palette: Palette): string {
+  const { error, warning, advice } = countsOf(report);
+  const parts: string[] = [];
+  if (error > 0) parts.push(palette.severity.error(counted(error, 'error')));
+  if (warning > 0) parts.push(palette.severity.warning(counted(warning, 'warning')));
+  if (advice > 0) parts.push(palette.severity.advice(counted(advice, 'piece of advice', 'pieces of advice')));
+  return parts.length === 0 ? 'No findings.' : `${parts.join(', ')}.`;
+}
+
+function filesWords({ files }: LibraryReport): string {
+  const unread = files.listed - files.read;
+  const read = `Read ${counted(files.read, 'rule file')}`;
+  const refused = unread === 0 ? '' : `; ${counted(unread, 'file')} could not be read`;
+  const part =
+    files.reported === files.listed ? '' : `; findings are shown for ${grouped(files.reported)} of them, as asked`;
+  return `${read}${refused}${part}.`;
+}
+
+function grouped(count: number): string {
+  return counted(count, '').trim();
+}
+
+const listed = 10;
+
+/** Coverage as a sentence: families encoded of those that sets name, and which are not. */
+export function coverageWords({ named, encoded, missing, unreadable }: Coverage): string {
+  if (named === 0) return 'Coverage: no set names a device family yet, so there is nothing to measure it by.';
+  const of = `Coverage: ${grouped(encoded)} of ${counted(named, 'device family', 'device families')} named in sets ${encoded === 1 ? 'is' : 'are'} encoded.`;
+  const gaps = missing.length === 0 ? '' : ` Not encoded: ${listWords(missing)}.`;
+  const broken = unreadable.length === 0 ? '' : ` Encoded, but can not be read: ${listWords(unreadable)}.`;
+  return `${of}${gaps}${broken}`;
+}
+
+function listWords(ids: readonly string[]): string {
+  const shown = ids.slice(0, listed).map(printable).join(', ');
+  return ids.length > listed ? `${shown} and ${grouped(ids.length - listed)} more` : shown;
+}
+
+function suppressedWords({ suppressed }: LibraryReport): string {
+  let total = 0;
+  const rules: string[] = [];
+  for (const [rule, count] of suppressed) {
+    total += count;
+    rules.push(`${printable(rule)} ${grouped(count)}`);
+  }
+  const were = total === 1 ? 'was' : 'were';
+  return `${counted(total, 'finding')} ${were} kept back by the library's own settings: ${rules.join(', ')}.`;
+}

@@ -1,0 +1,111 @@
+import type { Severity } from '../base/problem.ts';
+import type { SayingInFile } from '../check/finding.ts';
+import type { Palette } from './colour.ts';
+import { harmlessLine, printable } from './escape.ts';
+import type { CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
+import { pathShown } from './model.ts';
+import { snippetOf } from './snippet.ts';
+import { summaryLines } from './summary.ts';
+import { settlerWords } from './words.ts';
+
+export interface TextOptions {
+  readonly palette: Palette;
+  /** Columns that a source line may fill. */
+  readonly columns: number;
+  /** `full`: source line, quotes, who settles it; `brief`: one line a finding. The summary is printed either way. */
+  readonly detail: 'full' | 'brief';
+}
+
+/** The report for people: each finding under the words it is about, then the summary. Ends with a line end. */
+export function textReport(report: CheckReport, options: TextOptions): string {
+  const lines: string[] = [];
+  for (const library of report.libraries) {
+    for (const placed of library.findings) {
+      if (options.detail === 'brief') lines.push(briefLine(placed, library, options.palette));
+      else lines.push(...findingLines(placed, library, options), '');
+    }
+  }
+  if (options.detail === 'brief' && lines.length > 0) lines.push('');
+  lines.push(...summaryLines(report, options.palette));
+  return `${lines.map(harmlessLine).join('\n')}\n`;
+}
+
+function briefLine({ finding, at }: PlacedFinding, library: LibraryReport, palette: Palette): string {
+  return `${placeWords(at, library, palette)} ${severityWord(finding.severity, palette)} ${palette.rule(finding.rule)}: ${printable(finding.message)}`;
+}
+
+function findingLines(placed: PlacedFinding, library: LibraryReport, options: TextOptions): readonly string[] {
+  const { finding, at } = placed;
+  const { palette } = options;
+  return [
+    `${placeWords(at, library, palette)} ${severityWord(finding.severity, palette)} ${palette.rule(finding.rule)}`,
+    `  ${printable(finding.message)}`,
+    ...sourceLines(placed, options),
+    ...reasonLines(placed, library, palette),
+  ];
+}
+
+function sourceLines({ finding, at }: PlacedFinding, { palette, columns }: TextOptions): readonly string[] {
+  if (at.line.trim() === '') return [];
+  const gutter = String(at.start.line + 1);
+  const last = at.end.line === at.start.line ? at.end.character : at.line.length;
+  const { line, carets } = snippetOf(at.line, at.start.character, last, columns - gutter.length - 5);
+  const bar = palette.faint('|');
+  return [
+    `  ${palette.faint(gutter)} ${bar} ${line}`,
+    `  ${' '.repeat(gutter.length)} ${bar} ${carets.replace(/\^+/, palette.severity[finding.severity])}`,
+  ];
+}
+
+function reasonLines(
+  { finding, says, related }: PlacedFinding,
+  library: LibraryReport,
+  palette: Palette,
+): readonly string[] {
+  const lines = finding.says.map((saying, index) =>
+    labelled('The instruction says', sayingWords(saying, says[index], library, palette)),
+  );
+  if (finding.does !== undefined) lines.push(labelled('We do', printable(finding.does)));
+  if (finding.gap !== undefined) lines.push(labelled('Gap', printable(finding.gap)));
+  lines.push(labelled('Who can settle it', settlerWords[finding.settledBy]));
+  for (const [index, place] of finding.related.entries()) {
+    const at = related[index];
+    if (at !== undefined)
+      lines.push(labelled('See also', `${placeWords(at, library, palette)} ${printable(place.note)}`));
+  }
+  return lines;
+}
+
+function labelled(label: string, words: string): string {
+  return `    ${`${label}:`.padEnd(22)}${words}`;
+}
+
+function sayingWords(
+  saying: SayingInFile,
+  at: PlaceInText | undefined,
+  library: LibraryReport,
+  palette: Palette,
+): string {
+  const quote = saying.quote === '' ? '' : `${palette.quote(`“${printable(saying.quote)}”`)} `;
+  const source = [
+    saying.doc,
+    saying.rev === '' ? '' : `revision ${saying.rev}`,
+    saying.page === '' ? 'no page given' : `page ${saying.page}`,
+  ];
+  const where = at === undefined ? '' : ` ${palette.faint(`[${placeOf(at, library)}]`)}`;
+  return `${quote}(${printable(source.filter((part) => part !== '').join(', '))})${where}`;
+}
+
+function placeWords(at: PlaceInText, library: LibraryReport, palette: Palette): string {
+  return palette.place(placeOf(at, library));
+}
+
+/** `devices/pale-forceps.ifu.yaml:22:14`, counted from one. */
+function placeOf(at: PlaceInText, library: LibraryReport): string {
+  const path = printable(pathShown(library, at.file));
+  return `${path}:${at.start.line + 1}:${at.start.character + 1}`;
+}
+
+function severityWord(severity: Severity, palette: Palette): string {
+  return palette.severity[severity](severity);
+}
