@@ -126,6 +126,7 @@ function faultOfForm(text: string, start: number, whole: number, end: number): Q
 function faultAfterNumber(text: string, end: number): QuantityFault | undefined {
   const next = text.charAt(end);
   const after = text.charAt(end + 1);
+  if (next === '' || (next === ' ' && isAsciiLetter(after))) return undefined;
   const glued = text.slice(0, Math.min(text.length, skipDigits(text, end + 1)));
   if (isForeignDigit(next)) return { fault: 'digits-not-ascii', found: foreignRun(text, end) };
   if (isSpace(next) && isDigit(after)) return badForm(glued, 'write the digits without spaces between them');
@@ -164,6 +165,10 @@ function faultOfProgrammerNumber(text: string, end: number): QuantityFault | und
   if (next === 'e' && (isDigit(after) || signed)) return badForm(text, 'write all digits of the number');
   const base = end === 1 && text.startsWith('0') && ['x', 'o', 'b'].includes(next);
   return base && /^[0-9a-f]/i.test(after) ? badForm(text, 'write an ordinary number') : undefined;
+}
+
+function isAsciiLetter(character: string): boolean {
+  return (character >= 'a' && character <= 'z') || (character >= 'A' && character <= 'Z');
 }
 
 function isSpace(character: string): boolean {

@@ -22,9 +22,7 @@ export function parseQuantity(text: string, dimension: Dimension): QuantityValue
   }
   const number = readNumber(trimmed);
   if ('fault' in number) return number;
-  const unitText = trimmed.slice(number.end).trim();
-  if (startsAsRange(unitText)) return { fault: 'range-in-one-value' };
-  return withUnit(number, unitText, dimension);
+  return withUnit(number, trimmed.slice(number.end).trim(), dimension);
 }
 
 export function isFault(result: QuantityValue | QuantityFault): result is QuantityFault {
@@ -44,7 +42,7 @@ function withUnit(number: NumberReading, unitText: string, dimension: Dimension)
     case 'refused':
       return { fault: 'unit-unknown', unit: unitText, hint: finding.hint };
     case 'unknown':
-      if (holdsSecondNumber(unitText)) return { fault: 'range-in-one-value' };
+      if (startsAsRange(unitText) || holdsSecondNumber(unitText)) return { fault: 'range-in-one-value' };
       if (finding.suggestion === undefined) return { fault: 'unit-unknown', unit: unitText };
       return { fault: 'unit-unknown', unit: unitText, suggestion: finding.suggestion };
   }
