@@ -74,6 +74,7 @@ export function dryAdvice(question: DryQuestion): Answer<DryAdvice, LoadReason> 
 
 /** Water (g) on the site's curve at `dryMin`, straight between its points; undefined outside them or when a point is no number. */
 export function waterOnCurveG(curve: readonly SiteCurvePoint[], dryMin: number): number | undefined {
+  if (!Number.isFinite(dryMin)) return undefined;
   const points = [...curve].sort((a, b) => a.dryMin - b.dryMin || a.waterG - b.waterG);
   if (!points.every((point) => Number.isFinite(point.dryMin) && Number.isFinite(point.waterG))) return undefined;
   for (const [index, right] of points.entries()) {

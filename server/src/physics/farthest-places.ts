@@ -22,7 +22,7 @@ interface Candidate {
 }
 
 /** Cells along each side of the first grid; even, so that the centre and the corners are grid places. */
-const CELLS = 40;
+const CELLS = 20;
 const SAME_MM = 1e-6;
 const TIE_MM = 0.05;
 
@@ -84,14 +84,18 @@ function compareFar(a: Candidate, b: Candidate): number {
 
 /** Grid places with no farther neighbour, as long as a cell's diagonal could still lift them to the best. */
 function localBest(grid: Grid, size: Size): Cell[] {
+  const nearest = (candidate: Candidate): number => candidate.distances[0] ?? 0;
+  let best = 0;
+  for (const rows of grid) for (const candidate of rows) best = Math.max(best, nearest(candidate));
+  const reach = Math.hypot(size.lengthMm, size.widthMm) / CELLS;
   const found: Cell[] = [];
   for (const [column, rows] of grid.entries())
-    for (const [row, candidate] of rows.entries())
-      if (neighbours(grid, column, row).every((other) => compareFar(other, candidate) <= 0))
-        found.push({ column, row, candidate });
-  const best = Math.max(...found.map((cell) => cell.candidate.distances[0] ?? 0));
-  const reach = Math.hypot(size.lengthMm, size.widthMm) / CELLS;
-  return found.filter((cell) => (cell.candidate.distances[0] ?? 0) >= best - reach);
+    for (const [row, candidate] of rows.entries()) {
+      if (nearest(candidate) < best - reach) continue;
+      const beaten = neighbours(grid, column, row).some((other) => compareFar(other, candidate) > 0);
+      if (!beaten) found.push({ column, row, candidate });
+    }
+  return found;
 }
 
 function neighbours(grid: Grid, column: number, row: number): Candidate[] {
@@ -138,13 +142,16 @@ function refine(start: Candidate, size: Size, entries: readonly DistanceToEntry[
   let stepY = size.widthMm / CELLS / 10;
   for (let round = 0; round < 4; round++) {
     const { xMm, yMm, zMm } = best.place;
-    for (let right = -15; right <= 15; right++)
-      for (let back = -15; back <= 15; back++) {
+    for (let right = -11; right <= 11; right++)
+      for (let back = -11; back <= 11; back++) {
         const place = {
           xMm: between(xMm + right * stepX, size.lengthMm),
           yMm: between(yMm + back * stepY, size.widthMm),
           zMm,
         };
+        const least = (best.distances[0] ?? 0) - SAME_MM;
+        // Most places lose by their nearest entry alone; only the others are measured in full.
+        if (entries.some((distance) => distance(place) < least)) continue;
         const candidate = measure(place, entries);
         if (compareFar(candidate, best) > 0) best = candidate;
       }

@@ -131,6 +131,7 @@ function ventDistance({ face, centre, radiusMm }: Vent, size: Size): DistanceToE
     let besideSquared = 0;
     for (const other of ['xMm', 'yMm', 'zMm'] as const)
       if (other !== axis) besideSquared += (place[other] - centre[other]) ** 2;
-    return Math.hypot(across, Math.max(0, Math.sqrt(besideSquared) - radiusMm));
+    const beside = Math.max(0, Math.sqrt(besideSquared) - radiusMm);
+    return Math.sqrt(across * across + beside * beside);
   };
 }

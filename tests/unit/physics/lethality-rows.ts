@@ -26,7 +26,6 @@ export const LETHALITY_ROWS: Readonly<Record<string, (row: CheckRow) => number>>
   'curve integral, trapezoid on L': (row) => aboveExact(row, trapezoid),
   'curve integral, left rectangles': (row) => aboveExact(row, leftSum),
   'curve integral, safe lower bound sum(min(Li,Li+1)*dt)': (row) => amountOf(curve(row).lowerBound),
-  'curve integral, log-mean (exact for a straight line in T)': (row) => amountOf(curve(row).lethality),
   'F0 for a spore log reduction F0 = D121*(log10 N0 - log10 SAL)': (row) =>
     answerOf(f0ForSpores(input(row, 'D121'), input(row, 'N0'), input(row, 'SAL'))),
   'A0 of a constant hold': (row) => a0Hold(input(row, 'T'), input(row, 't')),
