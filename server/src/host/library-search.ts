@@ -122,13 +122,3 @@ function merge(wanted: Map<string, Wanted>, one: Wanted): void {
     wanted.set(one.root, { root: one.root, only: undefined, ...(listing && { listing }) });
   } else wanted.set(one.root, { ...known, only: [...known.only, ...one.only] });
 }
-
-/** Where a folder really lies, links resolved; undefined when there is no such folder. */
-export function realFolder(path: string): string | undefined {
-  try {
-    const real = realpathSync.native(path);
-    return lstatSync(real).isDirectory() ? real : undefined;
-  } catch {
-    return undefined;
-  }
-}

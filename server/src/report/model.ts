@@ -16,13 +16,23 @@ export interface CheckReport {
 export interface LibraryReport {
   /** Where the library lies, relative to where the check was started: `samples/lanternfield`, or `.`. */
   readonly label: string;
-  /** Rule files below the root, and how many of them could be opened. */
-  readonly files: { readonly listed: number; readonly read: number; readonly reported: number };
+  readonly files: FileCounts;
   /** In order of file, then place. */
   readonly findings: readonly PlacedFinding[];
   readonly coverage: Coverage;
   /** Rule to the number of findings that the library's own settings keep back. In order of the rules' names. */
   readonly suppressed: ReadonlyMap<string, number>;
+}
+
+export interface FileCounts {
+  /** Rule files below the root, without those left out. */
+  readonly listed: number;
+  /** Those that could be opened. */
+  readonly read: number;
+  /** Those whose findings were asked for. */
+  readonly reported: number;
+  /** In folders that the library's own settings leave out. */
+  readonly leftOut: number;
 }
 
 export interface PlacedFinding {

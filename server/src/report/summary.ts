@@ -33,7 +33,11 @@ function filesWords({ files }: LibraryReport): string {
   const refused = unread === 0 ? '' : `; ${counted(unread, 'file')} could not be read`;
   const part =
     files.reported === files.listed ? '' : `; findings are shown for ${grouped(files.reported)} of them, as asked`;
-  return `${read}${refused}${part}.`;
+  const out =
+    files.leftOut === 0
+      ? ''
+      : `; ${counted(files.leftOut, 'file')} left out, in folders that the library's settings name`;
+  return `${read}${refused}${part}${out}.`;
 }
 
 function grouped(count: number): string {

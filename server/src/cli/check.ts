@@ -1,0 +1,93 @@
+import type { IsoDate } from '../base/brand.ts';
+import type { Severity } from '../base/problem.ts';
+import { libraryFileName } from '../host/library-paths.ts';
+import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
+import { findLibraries } from '../host/library-search.ts';
+import { printable } from '../report/escape.ts';
+import { jsonReport } from '../report/json.ts';
+import type { CheckReport, LibraryReport } from '../report/model.ts';
+import { countsOf } from '../report/model.ts';
+import { textReport } from '../report/text.ts';
+import { allRules } from '../rules/all.generated.ts';
+import type { Arguments } from './arguments.ts';
+import { paletteFor } from './colours.ts';
+import type { CommandIo, ExitCode } from './io.ts';
+import { exit } from './io.ts';
+import { labelOf, noticesOf, reportOn, someOf } from './library-report.ts';
+import { openLibrary } from './open-library.ts';
+import { progressOn } from './progress.ts';
+
+export function run(io: CommandIo, given: Arguments): ExitCode {
+  const search = findLibraries(given.operands.length === 0 ? ['.'] : given.operands, io.cwd);
+  for (const failure of search.failures) io.stderr.write(`traywright: ${failureWords(failure)}\n`);
+  const judged = search.libraries.map((found) => judge(found, io, given));
+  const report: CheckReport = { libraries: judged.map((one) => one.report), notices: noticesFor(search, io) };
+  if (judged.length > 0) io.stdout.write(rendered(report, io, given));
+  return exitCode(report, search, judged.every((one) => one.settings === 'read') ? 'read' : 'unread', given);
+}
+
+interface Judged {
+  readonly report: LibraryReport;
+  readonly settings: 'read' | 'unread';
+}
+
+function judge(found: FoundLibrary, io: CommandIo, given: Arguments): Judged {
+  const speaks = given.switches.has('quiet') ? 'quiet' : 'speaks';
+  const today = (given.values.get('today') as IsoDate | undefined) ?? io.today();
+  const open = openLibrary(found, { rules: allRules, today, progress: progressOn(io, 'Reading', speaks) });
+  const report = reportOn(found, open, labelOf(found.root, io.cwd), progressOn(io, 'Checking', speaks));
+  const settings = open.files.find(({ path }) => path === libraryFileName);
+  const isRead = settings !== undefined && open.engine.library.record(settings.file)?.entity !== undefined;
+  return { report, settings: isRead ? 'read' : 'unread' };
+}
+
+function rendered(report: CheckReport, io: CommandIo, given: Arguments): string {
+  if (given.values.get('format') === 'json') return jsonReport(report);
+  const columns = Math.max(40, Math.min(io.stdout.columns ?? 120, 160));
+  return textReport(report, {
+    palette: paletteFor(io, given),
+    columns,
+    detail: given.switches.has('quiet') ? 'brief' : 'full',
+  });
+}
+
+function noticesFor(search: LibrarySearch, io: CommandIo): readonly string[] {
+  const notices = search.libraries.flatMap((found) => noticesOf(found, labelOf(found.root, io.cwd)));
+  if (search.outside.length === 0) return notices;
+  const paths = search.outside.map((path) => labelOf(path, io.cwd));
+  return [...notices, `not checked, because no library holds them: ${someOf(paths, 'file')}.`];
+}
+
+function exitCode(report: CheckReport, search: LibrarySearch, settings: 'read' | 'unread', given: Arguments): ExitCode {
+  const findings = report.libraries.flatMap((library) => library.findings.map(({ finding }) => finding));
+  if (findings.some(({ rule }) => rule === 'internal')) return exit.internal;
+  const hasBadPath = search.failures.some(({ reason }) => reason !== 'no-library');
+  if (hasBadPath || settings === 'unread' || findings.some(({ rule }) => rule.startsWith('setting-')))
+    return exit.usage;
+  if (search.failures.length > 0 || report.libraries.every(({ files }) => files.reported === 0)) return exit.nothing;
+  return reaches(report, given.values.get('fail-on') ?? 'error') ? exit.findings : exit.ok;
+}
+
+function reaches(report: CheckReport, failOn: string): boolean {
+  const counts = countsOf(report);
+  const heavier: Readonly<Record<string, readonly Severity[]>> = {
+    error: ['error'],
+    warning: ['error', 'warning'],
+    advice: ['error', 'warning', 'advice'],
+  };
+  return (heavier[failOn] ?? []).some((severity) => counts[severity] > 0);
+}
+
+function failureWords({ path, reason }: SearchFailure): string {
+  const name = `"${printable(path)}"`;
+  switch (reason) {
+    case 'missing':
+      return `there is no file or folder ${name}.`;
+    case 'unreadable':
+      return `${name} can not be opened. Look whether you may read it.`;
+    case 'not-a-rule-file':
+      return `${name} is not a rule file: their names end in ".ifu.yaml".`;
+    case 'no-library':
+      return `nothing to check: neither ${name} nor a folder around it holds a library. A library is a folder with a file "${libraryFileName}" that says "kind: library" and an id.`;
+  }
+}

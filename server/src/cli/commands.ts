@@ -1,0 +1,59 @@
+import type { OptionSpec } from './arguments.ts';
+import type { Command } from './command.ts';
+
+export const colourOption: OptionSpec = {
+  name: 'colour',
+  alias: 'color',
+  values: ['auto', 'always', 'never'],
+  help: 'Colours; "auto" uses them on a terminal only (NO_COLOR and FORCE_COLOR are heeded).',
+};
+
+export const formatOption: OptionSpec = {
+  name: 'format',
+  values: ['text', 'json'],
+  help: 'Form of the output; text unless given.',
+};
+
+const helpOption: OptionSpec = { name: 'help', short: 'h', help: 'Explains the command.' };
+
+/** Every command, in the order of the help page. A new one is one row here and one file beside this one. */
+export const commands: readonly Command[] = [
+  {
+    name: 'check',
+    summary: 'Checks libraries, parts of them or single files.',
+    operands: '[PATH...]',
+    options: [
+      formatOption,
+      {
+        name: 'fail-on',
+        values: ['error', 'warning', 'advice', 'never'],
+        help: 'Least severity that makes the exit code 1; error unless given.',
+      },
+      { name: 'today', form: 'date', help: 'Checks as if it were this day, for output that can be repeated.' },
+      colourOption,
+      { name: 'quiet', short: 'q', help: 'One line a finding, no progress. The summary stays.' },
+      helpOption,
+    ],
+    help: [
+      'PATH is a library (a folder that holds library.ifu.yaml), a folder of several libraries, or a folder or file inside one; the current folder unless given. A part of a library is checked against all of it, but only its own findings are shown.',
+      'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings can not be followed; 3 a fault of Traywright; 4 nothing to check.',
+    ],
+    load: () => import('./check.ts'),
+  },
+  {
+    name: 'explain',
+    summary: 'Explains what a finding means, why it matters and who can settle it.',
+    operands: 'RULE...',
+    options: [formatOption, colourOption, helpOption],
+    help: ['RULE is the name that stands beside a finding, such as quote-number-mismatch.'],
+    load: () => import('./explain.ts'),
+  },
+  {
+    name: 'rules',
+    summary: 'Lists everything that can be found, by stage of the work.',
+    operands: '',
+    options: [formatOption, colourOption, helpOption],
+    help: [],
+    load: () => import('./rules.ts'),
+  },
+];

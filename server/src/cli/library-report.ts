@@ -1,0 +1,63 @@
+import { basename, isAbsolute, relative, sep } from 'node:path';
+import { coverageOf } from '../check/coverage.ts';
+import type { FoundLibrary } from '../host/library-search.ts';
+import type { LibraryReport, PlacedFinding } from '../report/model.ts';
+import { Placer } from '../report/model.ts';
+import { counted } from '../report/words.ts';
+import type { OpenLibrary } from './open-library.ts';
+import { isBelow } from './open-library.ts';
+import type { Progress } from './progress.ts';
+
+/** Judges what was asked for of an open library and gathers it for a report. */
+export function reportOn(found: FoundLibrary, open: OpenLibrary, label: string, progress: Progress): LibraryReport {
+  const { engine } = open;
+  const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
+  const asked = open.files.filter(({ path }) => found.only.length === 0 || isBelow(path, found.only));
+  const findings: PlacedFinding[] = [];
+  const suppressed = new Map<string, number>();
+  for (const [index, { file }] of asked.entries()) {
+    for (const finding of engine.findings(file)) findings.push(placer.placed(finding));
+    for (const { rule } of engine.heldBack(file)) suppressed.set(rule, (suppressed.get(rule) ?? 0) + 1);
+    progress.step(index + 1, asked.length);
+  }
+  progress.end();
+  return {
+    label,
+    files: {
+      listed: open.files.length,
+      read: open.files.length - open.unread.size,
+      reported: asked.length,
+      leftOut: open.leftOut,
+    },
+    findings,
+    coverage: coverageOf(engine.view()),
+    suppressed: new Map([...suppressed].sort(([a], [b]) => (a < b ? -1 : 1))),
+  };
+}
+
+/** A path for a reader who stands in `cwd`, `/`-separated and never absolute. */
+export function labelOf(path: string, cwd: string): string {
+  const label = relative(cwd, path);
+  if (label === '') return '.';
+  return isAbsolute(label) ? basename(path) : label.split(sep).join('/');
+}
+
+const listedInNotice = 5;
+
+/** What a listing leaves unread besides rule files, in a sentence each. */
+export function noticesOf(found: FoundLibrary, label: string): readonly string[] {
+  const { nearMisses, links } = found.listing;
+  const within = (path: string) => (label === '.' ? path : `${label}/${path}`);
+  const notices: string[] = [];
+  if (nearMisses.length > 0) {
+    notices.push(`not read, because rule files end in ".ifu.yaml": ${someOf(nearMisses.map(within), 'file')}.`);
+  }
+  if (links.length > 0) notices.push(`links are not followed: ${someOf(links.map(within), 'link')}.`);
+  return notices;
+}
+
+export function someOf(paths: readonly string[], one: string): string {
+  const more = paths.length - listedInNotice;
+  const shown = paths.slice(0, listedInNotice).join(', ');
+  return more > 0 ? `${shown} and ${counted(more, `more ${one}`)}` : shown;
+}

@@ -1,0 +1,60 @@
+import type { FileId, IsoDate } from '../base/brand.ts';
+import { Engine } from '../check/engine.ts';
+import type { ListedFile } from '../host/library-files.ts';
+import { loadFile, ruleFilesOf } from '../host/library-files.ts';
+import { libraryFileName } from '../host/library-paths.ts';
+import type { FoundLibrary } from '../host/library-search.ts';
+import { recordOf } from '../library/loaded-file.ts';
+import type { LibraryView } from '../library/view.ts';
+import type { AnyRule } from '../rules/rule.ts';
+import type { Progress } from './progress.ts';
+
+/** A library read into an engine. Nothing has been judged yet. */
+export interface OpenLibrary {
+  readonly engine: Engine;
+  /** Every file that was listed and not left out, in order of ids. */
+  readonly files: readonly ListedFile[];
+  readonly unread: ReadonlySet<FileId>;
+  /** Files in folders that the library's own settings leave out. */
+  readonly leftOut: number;
+}
+
+export interface OpenOptions {
+  readonly rules: readonly AnyRule[];
+  readonly today: IsoDate;
+  readonly progress: Progress;
+}
+
+/** Reads every rule file of the library; one that can't be read is a finding and the others are read all the same. */
+export function openLibrary(found: FoundLibrary, { rules, today, progress }: OpenOptions): OpenLibrary {
+  const engine = new Engine({ rules, today });
+  const unread = new Set<FileId>();
+  const take = (listed: ListedFile): void => {
+    const loaded = loadFile(found.root, listed);
+    if (loaded.text === undefined) unread.add(listed.file);
+    engine.put(recordOf(loaded));
+  };
+  const listed = ruleFilesOf(found.listing);
+  const settings = listed.find(({ path }) => path === libraryFileName);
+  if (settings !== undefined) take(settings);
+  const folders = leftOutFolders(engine.view());
+  const files = listed.filter(({ path }) => path === libraryFileName || !isBelow(path, folders));
+  for (const [index, file] of files.entries()) {
+    if (file !== settings) take(file);
+    progress.step(index + 1, files.length);
+  }
+  progress.end();
+  return { engine, files, unread, leftOut: listed.length - files.length };
+}
+
+function leftOutFolders(view: LibraryView): readonly string[] {
+  const names = view.all('library')[0]?.generated?.items ?? [];
+  return names
+    .map(({ text }) => text.replace(/^\.\//, '').replace(/\/$/, ''))
+    .filter((name) => name !== '' && name !== '.');
+}
+
+/** True when `path` is one of the paths or lies below one. */
+export function isBelow(path: string, paths: readonly string[]): boolean {
+  return paths.some((other) => path === other || path.startsWith(`${other}/`));
+}

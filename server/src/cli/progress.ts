@@ -1,0 +1,30 @@
+import { counted } from '../report/words.ts';
+import type { CommandIo } from './io.ts';
+
+/** Below this many files a check is over before a person could read the line. */
+const worthShowing = 300;
+const every = 100;
+
+export interface Progress {
+  step(done: number, of: number): void;
+  end(): void;
+}
+
+const silent: Progress = { step: () => undefined, end: () => undefined };
+
+/** One line on a terminal's error stream that is written over and taken away at the end; nothing elsewhere. */
+export function progressOn(io: CommandIo, verb: string, speaks: 'speaks' | 'quiet'): Progress {
+  if (speaks === 'quiet' || !io.stderr.isTerminal || io.env.TERM === 'dumb') return silent;
+  let shown = false;
+  return {
+    step: (done, of) => {
+      if (of < worthShowing || done % every !== 0) return;
+      io.stderr.write(`\r${verb} ${done} of ${counted(of, 'file')}`);
+      shown = true;
+    },
+    end: () => {
+      if (shown) io.stderr.write('\r\u001b[K');
+      shown = false;
+    },
+  };
+}
