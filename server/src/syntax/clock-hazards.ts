@@ -1,4 +1,4 @@
-import type { Hazard } from './hazards.ts';
+import type { Hazard } from './hazard.ts';
 import { shown } from './words.ts';
 
 /** Numbers with colons: some programs count them in sixties. */

@@ -2,7 +2,7 @@ import type { CST } from 'yaml';
 import { span } from '../base/span.ts';
 import { reportColonGlued, reportLoneWord, reportMissingComma, reportUnclosed } from './flow-traps.ts';
 import { KeyRegister } from './key-register.ts';
-import { emptyTree, readKey } from './keys.ts';
+import { dropValue, emptyTree, readKey } from './keys.ts';
 import { endOf, type Reading, type Within } from './reading.ts';
 import type { ListTree, MapEntry, MapTree, Tree } from './tree.ts';
 import { reportSign, reportUnexpected, type Trivia, walkEnd, walkTrivia } from './trivia.ts';
@@ -86,7 +86,10 @@ function flowEntry(
   const source = item.key ?? undefined;
   if (behind.sign === undefined) return wordWithoutValue(reading, source, item.value);
   const key = readKey(reading, source, behind.sign, front.sign === undefined ? 'plain' : 'complex');
-  if (key === undefined) return undefined;
+  if (key === undefined) {
+    dropValue(reading, item.value);
+    return undefined;
+  }
   return { key, value: item.value === undefined ? emptyTree(behind.sign) : reading.compose(item.value, within(token)) };
 }
 

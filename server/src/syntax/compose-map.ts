@@ -1,90 +1,68 @@
 import type { CST } from 'yaml';
 import { span } from '../base/span.ts';
 import { KeyRegister } from './key-register.ts';
-import { emptyTree, type keyTree, readKey } from './keys.ts';
-import { reportKeyWithoutColon, splitValue, valueOnKeyLine } from './map-traps.ts';
-import type { Reading, Within } from './reading.ts';
+import { reportComplexLine, reportUnevenKey, rescueKeyless } from './keyless-lines.ts';
+import { dropValue, emptyTree, readKey } from './keys.ts';
+import { splitValue, valueOnKeyLine } from './map-traps.ts';
+import type { MapWork, Reading } from './reading.ts';
 import { checkGluedHash } from './text-traps.ts';
-import type { MapEntry, MapTree, Tree } from './tree.ts';
-import { reportSign, walkTrivia } from './trivia.ts';
+import type { MapTree, ScalarTree, Tree } from './tree.ts';
+import { walkTrivia } from './trivia.ts';
 
 type Item = CST.BlockMap['items'][number];
 
 /** Keys with values, one below the other. */
 export function composeMap(reading: Reading, token: CST.BlockMap): MapTree {
-  const entries: MapEntry[] = [];
-  const register = new KeyRegister(reading);
-  for (const item of token.items) composeItem(reading, token, item, entries, register);
-  const end = entries.at(-1)?.value.span.end ?? token.offset;
-  return { node: 'map', span: span(token.offset, Math.max(end, token.offset)), entries };
+  const work: MapWork = { reading, map: token, entries: [], siblings: [], register: new KeyRegister(reading) };
+  for (const item of token.items) composeItem(work, item);
+  const end = work.entries.at(-1)?.value.span.end ?? token.offset;
+  return { node: 'map', span: span(token.offset, Math.max(end, token.offset)), entries: work.entries };
 }
 
-function composeItem(
-  reading: Reading,
-  map: CST.BlockMap,
-  item: Item,
-  entries: MapEntry[],
-  register: KeyRegister,
-): void {
+function composeItem(work: MapWork, item: Item): void {
+  const { reading } = work;
   const front = walkTrivia(reading, item.start, 'explicit-key-ind');
-  if (item.sep === undefined && !item.key) {
-    if (front.sign !== undefined) reportSign(reading, front.sign.offset);
-    return;
-  }
-  if (front.sign !== undefined) reportSign(reading, front.sign.offset);
-  const sep = item.sep ?? [];
-  const behind = walkTrivia(reading, sep, 'map-value-ind');
-  if (behind.sign === undefined) {
-    if (front.sign === undefined && item.key) reportKeyWithoutColon(reading, map, item.key);
-    return;
-  }
-  const key = readKey(reading, item.key ?? undefined, behind.sign, front.sign === undefined ? 'plain' : 'complex');
-  if (key === undefined) {
-    if (item.value) reading.compose(item.value, { indent: map.indent, flow: 'block', begins: 'after-key' });
-    return;
-  }
-  register.add(key);
-  addValue(
-    reading,
-    map,
-    { key, colon: behind.sign, hasNewline: behind.hasNewline, value: item.value },
-    entries,
-    register,
-  );
+  if (front.sign !== undefined) reportComplexLine(reading, front.sign.offset);
+  if (item.sep === undefined && !item.key) return;
+  const behind = walkTrivia(reading, item.sep ?? [], 'map-value-ind');
+  const source =
+    front.sign === undefined && item.key ? rescueKeyless(work, item.key, behind.sign) : (item.key ?? undefined);
+  if (behind.sign === undefined) return;
+  if (front.sign === undefined && source !== undefined) reportUnevenKey(work, source);
+  const key = readKey(reading, source, behind.sign, front.sign === undefined ? 'plain' : 'complex');
+  if (key === undefined) dropValue(reading, item.value);
+  else
+    addEntry(work, key, entryValue(work, key, behind.sign, behind.hasNewline ? 'own-line' : 'after-key', item.value));
 }
 
-interface Pending {
-  readonly key: ReturnType<typeof keyTree>;
-  readonly colon: CST.SourceToken;
-  readonly hasNewline: boolean;
-  readonly value: CST.Token | undefined;
+/** Keys that were found inside the value but belong beside it come right after it. */
+function addEntry(work: MapWork, key: ScalarTree, value: Tree): void {
+  work.register.add(key);
+  work.entries.push({ key, value });
+  const siblings = work.siblings.splice(0);
+  for (const sibling of siblings) {
+    work.register.add(sibling.key);
+    work.entries.push(sibling);
+  }
 }
 
-function addValue(
-  reading: Reading,
-  map: CST.BlockMap,
-  pending: Pending,
-  entries: MapEntry[],
-  register: KeyRegister,
-): void {
-  const { key, colon, value } = pending;
-  const begins: Within['begins'] = pending.hasNewline ? 'own-line' : 'after-key';
-  const within: Within = { indent: map.indent, flow: 'block', begins };
+function entryValue(
+  work: MapWork,
+  key: ScalarTree,
+  colon: CST.SourceToken,
+  begins: 'own-line' | 'after-key',
+  value: CST.Token | undefined,
+): Tree {
+  const { reading, map } = work;
   if (value === undefined) {
     const empty = emptyTree(colon);
     checkGluedHash(reading, empty.span.end, empty);
-    entries.push({ key, value: empty });
-    return;
+    return empty;
   }
-  if (!pending.hasNewline && value.type === 'block-map') {
-    const split = splitValue(reading, map, key, value);
-    entries.push({ key, value: split.value });
-    for (const entry of split.siblings) {
-      register.add(entry.key);
-      entries.push(entry);
-    }
-    return;
-  }
-  const tree: Tree = pending.hasNewline ? reading.compose(value, within) : valueOnKeyLine(reading, value, within);
-  entries.push({ key, value: tree });
+  const within = { indent: map.indent, flow: 'block', begins } as const;
+  if (begins === 'own-line') return reading.compose(value, within);
+  if (value.type !== 'block-map') return valueOnKeyLine(reading, value, within);
+  const split = splitValue(reading, map, key, value);
+  work.siblings.push(...split.siblings);
+  return split.value;
 }

@@ -3,6 +3,7 @@ import { span } from '../base/span.ts';
 import { composeFlow } from './compose-flow.ts';
 import { composeMap } from './compose-map.ts';
 import { composeSeq } from './compose-seq.ts';
+import { reportBlockInBrackets } from './flow-traps.ts';
 import type { Reading, Within } from './reading.ts';
 import { endOf } from './reading.ts';
 import { checkBlockText, checkPlain, checkQuoted } from './text-traps.ts';
@@ -23,6 +24,7 @@ export function composeToken(reading: Reading, token: CST.Token, within: Within)
     case 'block-map':
     case 'block-seq':
     case 'flow-collection':
+      if (within.flow === 'flow' && token.type !== 'flow-collection') reportBlockInBrackets(reading, token);
       return composeNested(reading, token);
     default:
       if ('source' in token) reportUnexpected(reading, token);
@@ -38,8 +40,10 @@ export function emptyAt(offset: number): EmptyTree {
 function composeNested(reading: Reading, token: CST.BlockMap | CST.BlockSequence | CST.FlowCollection): Tree {
   if (reading.depth >= reading.limits.depth) {
     const message = `Here are more than ${reading.limits.depth} levels inside each other, which no rule file needs. Look for a bracket or an indent gone wrong.`;
-    if (!reading.sink.has('nested-too-deep'))
+    if (!reading.sink.has('nested-too-deep')) {
       reading.sink.report('nested-too-deep', span(token.offset, token.offset + 1), message);
+      reading.sink.expectEchoes(span(token.offset, reading.text.length));
+    }
     return emptyAt(token.offset);
   }
   reading.depth++;
@@ -70,8 +74,9 @@ function composeScalar(reading: Reading, token: CST.FlowScalar, within: Within):
     const text = token.source.includes('\n') ? flowText(token) : token.source;
     return checkPlain(reading, token, limited(reading, scalar(token, text, style)), within);
   }
-  const unclosed = !isClosed(token.source);
-  const tree = limited(reading, scalar(token, flowText(token), style));
+  const unclosed = !isClosed(token);
+  const whole = unclosed ? { ...token, source: `${token.source}${token.source[0]}` } : token;
+  const tree = limited(reading, scalar(token, flowText(whole), style));
   checkQuoted(reading, token, tree, unclosed);
   return tree;
 }
@@ -80,8 +85,14 @@ function scalar(token: CST.FlowScalar, text: string, style: ScalarStyle): Scalar
   return { node: 'scalar', span: span(token.offset, endOf(token)), text, style };
 }
 
-function isClosed(source: string): boolean {
-  return source.length > 1 && source[source.length - 1] === source[0];
+/** The closing quote may also be a quote after a backslash, which closes nothing. */
+function isClosed(token: CST.FlowScalar): boolean {
+  const { source } = token;
+  if (source.length < 2 || source[source.length - 1] !== source[0]) return false;
+  if (token.type !== 'double-quoted-scalar') return true;
+  let backslashes = 0;
+  while (source[source.length - 2 - backslashes] === '\\') backslashes++;
+  return backslashes % 2 === 0;
 }
 
 /** Folding and escapes resolved; faults of the escapes are reported by `checkQuoted` in our own words. */

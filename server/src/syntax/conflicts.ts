@@ -3,6 +3,9 @@ import type { MendedText } from './mended-text.ts';
 import type { ProblemSink } from './problem-sink.ts';
 import { counted } from './words.ts';
 
+/** More unfinished places than any honest file has; what follows is not read. */
+const MOST_PLACES = 200;
+
 /**
  * The marks that version control leaves when two people changed the same lines. One problem for the file; the first of the two
  * versions is read on, so that the rest of the file is still checked.
@@ -13,11 +16,12 @@ export function mendConflicts(mended: MendedText, sink: ProblemSink): void {
   if (at < 0) return;
   const first = at;
   let places = 0;
-  while (at >= 0 && places < 200) {
+  while (at >= 0 && places < MOST_PLACES) {
     places++;
     const end = hideOne(mended, at);
     at = mark(text, '<<<<<<<', end);
   }
+  if (at >= 0) mended.hide(at, text.length);
   const also = places > 1 ? ` There are ${counted(places, 'such place')} in this file.` : '';
   const message = `An unfinished merge: from here on two versions of the same lines stand in the file. Keep the right one and delete the lines that start with <<<<<<<, ======= and >>>>>>>.${also}`;
   sink.report('unfinished-merge', span(first, mended.lineEnd(first)), message);

@@ -1,4 +1,4 @@
-import type { Hazard } from './hazards.ts';
+import type { Hazard } from './hazard.ts';
 import { shown } from './words.ts';
 
 const LOOSE_DATE = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[Tt ].{0,40})?$/;

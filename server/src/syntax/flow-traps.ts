@@ -45,3 +45,10 @@ export function reportLoneWord(reading: Reading, token: CST.Token): void {
     whole === undefined ? {} : { fixes: [fixQuote(reading.text, whole)] },
   );
 }
+
+/** A list with dashes, or keys on lines of their own, inside brackets. */
+export function reportBlockInBrackets(reading: Reading, token: CST.Token): void {
+  const message =
+    'A list with dashes cannot stand between brackets. Write its items with commas, or take the brackets away.';
+  reading.sink.report('unexpected-sign', span(token.offset, token.offset + 1), message);
+}

@@ -1,22 +1,15 @@
 import type { Fix, Problem } from '../base/problem.ts';
 import { calendarHazard, dateHazard } from './date-hazards.ts';
+import type { Hazard } from './hazard.ts';
 import { idHazard } from './id-hazards.ts';
 import { numberHazard } from './number-hazards.ts';
-import { type SyntaxRuleId, severityOf } from './problem-rules.ts';
+import { severityOf } from './problem-rules.ts';
 import { quoteScalar } from './quote.ts';
 import { textHazard } from './text-hazards.ts';
 import type { ScalarTree } from './tree.ts';
 
 /** What a place of a rule file holds, as far as the reading of one value goes. */
 export type Expected = 'text' | 'id' | 'number' | 'quantity' | 'date' | 'flag';
-
-/** A fault of one value, before it has a place. */
-export interface Hazard {
-  readonly rule: SyntaxRuleId;
-  readonly message: string;
-  /** What to write instead, when there is no doubt about it. `quote`: the same text in quotes. */
-  readonly instead?: { readonly title: string; readonly text: string } | 'quote';
-}
 
 /** Longer than any number, date or word that a reader could take for something else. */
 const LONGEST = 64;

@@ -1,5 +1,5 @@
 import { latinized, latinTwin } from './characters.ts';
-import type { Hazard } from './hazards.ts';
+import type { Hazard } from './hazard.ts';
 import { codePointName, shown } from './words.ts';
 
 /** Letters in an id that print like others: another alphabet, full-width forms, two codes for one letter. */

@@ -19,10 +19,6 @@ export class KeyRegister {
   }
 
   add(key: ScalarTree): void {
-    if (key.text === '<<' && key.style === 'plain') {
-      this.#reportMerge(key);
-      return;
-    }
     const folded = foldKey(key.text);
     const earlier = this.#find(folded);
     if (earlier !== undefined) this.#reportTwin(key, earlier);
@@ -42,12 +38,6 @@ export class KeyRegister {
     }
     this.#keys.push(key);
     if (this.#keys.length > LOOK_BACK) this.#byText = new Map(this.#keys.map((known) => [foldKey(known.text), known]));
-  }
-
-  #reportMerge(key: ScalarTree): void {
-    const message =
-      'Values cannot be pulled in with <<. Write the keys that you need here, each with its own value and source.';
-    this.#reading.sink.report('merge-key-not-allowed', key.span, message);
   }
 
   #reportTwin(key: ScalarTree, earlier: ScalarTree): void {

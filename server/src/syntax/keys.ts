@@ -23,6 +23,14 @@ function hasUnseen(text: string): boolean {
   return false;
 }
 
+/** A value without a usable key: its faults are still worth saying, but names used in it belong to the fault of the key. */
+export function dropValue(reading: Reading, value: CST.Token | undefined): void {
+  if (value === undefined) return;
+  const known = reading.aliases.length;
+  reading.compose(value, { indent: -1, flow: 'block', begins: 'after-key' });
+  reading.aliases.length = known;
+}
+
 /** The key of one entry, or undefined when there is none that can be used (reported). */
 export function readKey(
   reading: Reading,
@@ -49,10 +57,24 @@ export function readKey(
   return undefined;
 }
 
+function reportMerge(reading: Reading, key: CST.FlowScalar): void {
+  const message =
+    'Values cannot be pulled in with <<. Write the keys that you need here, each with its own value and source.';
+  reading.sink.report('merge-key-not-allowed', span(key.offset, endOf(key)), message);
+}
+
 function scalarKey(reading: Reading, token: CST.FlowScalar): ScalarTree | undefined {
   if (token.source.length > reading.limits.keyLength) {
     const message = `This key has ${token.source.length} characters. A key is one short word; if this is text, put it in quotes behind a key.`;
     reading.sink.report('key-too-long', span(token.offset, token.offset + 1), message);
+  }
+  if (token.source.includes('\n')) {
+    const message = 'A key stands on one line. If this is text, put it in quotes behind a key.';
+    reading.sink.report('complex-key-not-allowed', span(token.offset, token.offset + 1), message);
+  }
+  if (token.type === 'scalar' && token.source === '<<') {
+    reportMerge(reading, token);
+    return undefined;
   }
   if (token.type !== 'scalar') {
     const text = Cst.resolveAsScalar({ ...token, end: [] }, false, () => {}).value;

@@ -3,39 +3,9 @@ import { span } from '../base/span.ts';
 import { composeMap } from './compose-map.ts';
 import { endOf, type Reading, type Within } from './reading.ts';
 import { columnOf, fixQuote, lineRest, reindent } from './repairs.ts';
-import { GLUED_COLON, GLUED_DASH } from './text-traps.ts';
 import type { MapEntry, ScalarTree, Tree } from './tree.ts';
-import { reportUnexpected } from './trivia.ts';
+import { reportSign, reportUnexpected } from './trivia.ts';
 import { shown } from './words.ts';
-
-/** A line among keys that has no colon: a dash or a colon without its space, or text that belongs to nothing. */
-export function reportKeyWithoutColon(reading: Reading, map: CST.BlockMap, token: CST.Token): void {
-  const { sink, text } = reading;
-  if (!('source' in token)) {
-    const at = span(token.offset, token.offset + 1);
-    sink.report('key-without-colon', at, 'This list belongs to no key. Write a key with a colon on the line above it.');
-    return;
-  }
-  const at = span(token.offset, Math.max(token.offset + 1, endOf(token)));
-  const source = token.source.slice(0, 400);
-  if (token.type === 'scalar' && GLUED_DASH.test(source)) {
-    const edits = [{ span: span(at.start + 1, at.start + 1), text: ' ' }];
-    const message = `Put a space after the dash in ${shown(source)}. Without it, this line is not an item of the list.`;
-    sink.report('dash-without-space', at, message, { fixes: [{ title: 'Put a space after the dash', edits }] });
-    return;
-  }
-  const glued = token.type === 'scalar' ? GLUED_COLON.exec(source) : null;
-  if (glued !== null) {
-    const colon = at.start + (glued[1] ?? '').length;
-    const edits = [{ span: span(colon + 1, colon + 1), text: ' ' }];
-    const message = `Put a space after the colon in ${shown(source)}. Without it, this line has no key and no value.`;
-    sink.report('colon-without-space', at, message, { fixes: [{ title: 'Put a space after the colon', edits }] });
-    return;
-  }
-  const columns = columnOf(text, map.offset);
-  const message = `${shown(source)} has no colon, so it belongs to nothing. Write it as a key with a value, or, if it continues the text above, indent it further than column ${columns + 1}.`;
-  sink.report('key-without-colon', at, message);
-}
 
 /** A value on its key's line. A list that starts there cannot be read. */
 export function valueOnKeyLine(reading: Reading, value: CST.Token, within: Within): Tree {
@@ -72,10 +42,14 @@ export function splitValue(
   if (firstKey?.type === 'scalar' && firstKey.source.includes('\n'))
     return splitJoined(reading, map, key, value, firstKey);
   const tree = rawText(reading, value.offset);
-  const message = `The text ${shown(tree.text)} has a colon and a space in it, which looks like another key. Put the whole text in quotes.`;
-  reading.sink.report('colon-in-text', tree.span, message, { fixes: [fixQuote(reading.text, tree.span)] });
   const rest = { ...value, items: value.items.slice(1) };
   const siblings = rest.items.length === 0 ? [] : composeMap(reading, rest).entries;
+  if (first?.start.some((token) => token.type === 'explicit-key-ind')) {
+    reportSign(reading, value.offset);
+    return { value: tree, siblings };
+  }
+  const message = `The text ${shown(tree.text)} has a colon and a space in it, which looks like another key. Put the whole text in quotes.`;
+  reading.sink.report('colon-in-text', tree.span, message, { fixes: [fixQuote(reading.text, tree.span)] });
   return { value: tree, siblings };
 }
 

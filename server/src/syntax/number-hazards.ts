@@ -1,5 +1,5 @@
 import { sixtyHazard } from './clock-hazards.ts';
-import type { Hazard } from './hazards.ts';
+import type { Hazard } from './hazard.ts';
 import { emptyHazard, leadingZeroReadings, specialNumber } from './text-hazards.ts';
 import type { ScalarStyle } from './tree.ts';
 import { codePointName, shown } from './words.ts';

@@ -66,10 +66,6 @@ const NOT_ALLOWED = [
 
 const STRUCTURE = [
   ['key-missing', 'error', 'A value without a key in front of it belongs to nothing.'],
-  ['key-too-long', 'error', 'A key is a short word; a long one is text that ran into a colon.'],
-  ['duplicate-key', 'error', 'When a key is written twice, one of the two values is lost without a word.'],
-  ['look-alike-key', 'error', 'Two keys print the same but are stored differently, so one of them is never found.'],
-  ['twin-key', 'warning', 'Two keys that differ only in capital letters are nearly always one key written twice.'],
   ['key-without-colon', 'error', 'A line without a colon belongs to nothing, so its content is lost.'],
   ['colon-without-space', 'error', 'Without a space after the colon, key and value become one piece of text.'],
   ['dash-without-space', 'error', 'Without a space after the dash, the list becomes one piece of text.'],
@@ -77,13 +73,10 @@ const STRUCTURE = [
   ['dash-after-colon', 'error', 'A list starts on the line after its key; on the same line it cannot be read.'],
   ['key-joined-to-text', 'error', 'A line that should be its own key was read as part of the text above.'],
   ['colon-in-text', 'error', 'A colon followed by a space looks like a key, so the text cannot be read.'],
-  ['text-cut-at-hash', 'error', 'Everything after a number sign is read as a comment, so part of the value is lost.'],
   ['brace-without-value', 'error', 'A word in braces without a value is read as a key that holds nothing.'],
   ['uneven-indent', 'error', 'Lines that belong together must start in the same column.'],
   ['tab-indent', 'error', 'Tabs have no fixed width, so programs disagree about which line belongs to which.'],
-  ['tab-after-sign', 'warning', 'Some programs refuse a tab after a colon; a space is read by all.'],
   ['unclosed-quote', 'error', 'A quote that is never closed swallows what follows it.'],
-  ['quote-swallows-lines', 'warning', 'A quote that closes some lines later may have swallowed keys as text.'],
   ['text-after-quote', 'error', 'Text that starts with a quote ends at the closing quote; what follows is lost.'],
   [
     'backslash-in-quotes',
@@ -105,13 +98,23 @@ const STRUCTURE = [
     'error',
     'The first line of a text block decides where it starts; a line further left ends it.',
   ],
+  ['unexpected-sign', 'error', 'The file cannot be read at this place.'],
+] as const satisfies readonly Row[];
+
+const CONTENT = [
+  ['key-too-long', 'error', 'A key is a short word; a long one is text that ran into a colon.'],
+  ['duplicate-key', 'error', 'When a key is written twice, one of the two values is lost without a word.'],
+  ['look-alike-key', 'error', 'Two keys print the same but are stored differently, so one of them is never found.'],
+  ['twin-key', 'warning', 'Two keys that differ only in capital letters are nearly always one key written twice.'],
+  ['text-cut-at-hash', 'error', 'Everything after a number sign is read as a comment, so part of the value is lost.'],
   [
     'text-block-number',
     'warning',
     'A number after the text-block sign fixes the indent by hand, which breaks when the block is moved.',
   ],
   ['folded-table', 'warning', 'This kind of text block joins its lines into one, which destroys a table.'],
-  ['unexpected-sign', 'error', 'The file cannot be read at this place.'],
+  ['tab-after-sign', 'warning', 'Some programs refuse a tab after a colon; a space is read by all.'],
+  ['quote-swallows-lines', 'warning', 'A quote that closes some lines later may have swallowed keys as text.'],
 ] as const satisfies readonly Row[];
 
 const CHARACTERS = [
@@ -140,7 +143,7 @@ const SCALARS = [
   ['unit-spelling', 'advice', 'One spelling for each unit keeps files searchable.'],
 ] as const satisfies readonly Row[];
 
-const ROWS = [...FILE, ...NOT_ALLOWED, ...STRUCTURE, ...CHARACTERS, ...SCALARS] as const;
+const ROWS = [...FILE, ...NOT_ALLOWED, ...STRUCTURE, ...CONTENT, ...CHARACTERS, ...SCALARS] as const;
 
 export type SyntaxRuleId = (typeof ROWS)[number][0];
 

@@ -10,18 +10,11 @@ export interface Details {
 /** Problems listed for one file before the rest are only counted in memory too (a hostile file must not fill it). */
 const HARD_CAP = 400;
 
-/** Left open, these change how every following line is read, so later faults of structure are their echo. */
-const OPENERS: ReadonlySet<string> = new Set([
-  'unclosed-quote',
-  'unclosed-bracket',
-  'stray-bracket',
-  'nested-too-deep',
-]);
-
 /** Collects the problems of one file, then keeps one for each root cause. */
 export class ProblemSink {
   readonly #text: string;
   readonly #found: Problem[] = [];
+  readonly #echoes: Span[] = [];
   #uncounted = 0;
 
   constructor(text: string) {
@@ -34,6 +27,20 @@ export class ProblemSink {
       return;
     }
     this.#found.push({ rule, message, span: at, severity: severityOf(rule), ...details });
+  }
+
+  /** Later faults of structure inside `range` are the echo of one that is reported already. */
+  expectEchoes(range: Span): void {
+    if (this.#echoes.length < HARD_CAP) this.#echoes.push(range);
+  }
+
+  /** A sink that holds what this one holds. */
+  copy(): ProblemSink {
+    const other = new ProblemSink(this.#text);
+    other.#found.push(...this.#found);
+    other.#echoes.push(...this.#echoes);
+    other.#uncounted = this.#uncounted;
+    return other;
   }
 
   has(rule: SyntaxRuleId): boolean {
@@ -69,18 +76,21 @@ export class ProblemSink {
   #withoutEchoes(): Problem[] {
     const sorted = this.#found.map((problem, order) => ({ problem, order }));
     sorted.sort((a, b) => a.problem.span.start - b.problem.span.start || a.order - b.order);
-    const opened =
-      sorted.find(({ problem }) => OPENERS.has(problem.rule))?.problem.span.start ?? Number.POSITIVE_INFINITY;
     const firstOnLine = new Map<number, Problem>();
     const kept: Problem[] = [];
     for (const { problem } of sorted) {
       const line = this.#lineStart(problem.span.start);
       const earlier = firstOnLine.get(line);
-      if (isStructureFault(problem.rule) && (earlier !== undefined || problem.span.start > opened)) continue;
+      if (isStructureFault(problem.rule) && (earlier !== undefined || this.#isEcho(problem))) continue;
       if (earlier === undefined && problem.severity === 'error') firstOnLine.set(line, problem);
       kept.push(problem);
     }
     return kept;
+  }
+
+  #isEcho(problem: Problem): boolean {
+    const at = problem.span.start;
+    return this.#echoes.some((range) => range.start < at && at < range.end);
   }
 
   #lineStart(at: number): number {

@@ -5,11 +5,30 @@ import { endOf, type Reading } from './reading.ts';
 import { lineRest } from './repairs.ts';
 import { shown } from './words.ts';
 
-/** Reported at the quote that opens, because that is where the mistake is. */
+/**
+ * A quote that is never closed: reported where it opens, because that is where the mistake is, and blanked, so that the lines it
+ * swallowed are read. Faults of structure up to the line that holds the next such quote are its echo.
+ */
 export function reportUnclosedQuote(reading: Reading, token: CST.FlowScalar): void {
   const quote = token.source[0] ?? '"';
+  const at = span(token.offset, token.offset + 1);
   const message = `The quote ${quote} that opens here is not closed where its text ends. Close it on this line, or delete it.`;
-  reading.sink.report('unclosed-quote', span(token.offset, token.offset + 1), message);
+  const echo = span(at.start, endOfSwallowed(reading.text, at.end, quote));
+  reading.blanks.push({
+    at: token.offset,
+    report: (sink) => {
+      sink.report('unclosed-quote', at, message);
+      sink.expectEchoes(echo);
+    },
+  });
+}
+
+function endOfSwallowed(text: string, from: number, quote: string): number {
+  const ownEnd = text.indexOf('\n', from);
+  const next = text.indexOf(quote, from);
+  if (next < 0 || next - from > 2_000) return ownEnd < 0 ? text.length : ownEnd;
+  const end = text.indexOf('\n', next);
+  return end < 0 ? text.length : end;
 }
 
 /** `"A" and B`: the text ends at the second quote. */

@@ -1,4 +1,4 @@
-import { type CST, Parser } from 'yaml';
+import { Parser } from 'yaml';
 import type { Problem } from '../base/problem.ts';
 import { span } from '../base/span.ts';
 import { composeToken } from './compose.ts';
@@ -7,7 +7,7 @@ import { mend } from './mend.ts';
 import { reportNames } from './names.ts';
 import { severityOf } from './problem-rules.ts';
 import { ProblemSink } from './problem-sink.ts';
-import type { Reading } from './reading.ts';
+import type { Blank, Reading } from './reading.ts';
 import { readStream } from './stream.ts';
 import type { Tree } from './tree.ts';
 
@@ -55,9 +55,23 @@ function refused(rule: 'file-too-large' | 'nested-too-deep' | 'reader-failed', m
   };
 }
 
+/** Above this length a damaged file is read once only. */
+const LONGEST_TO_READ_AGAIN = 200_000;
+
 function read(text: string, limits: ReadLimits): ReadResult {
-  const sink = new ProblemSink(text);
-  const mended = mend(text, sink);
+  const before = new ProblemSink(text);
+  let mended = mend(text, before);
+  let result = readOnce(text, mended, limits, before.copy());
+  for (let again = 0; again < 4 && result.blanks.length > 0 && text.length <= LONGEST_TO_READ_AGAIN; again++) {
+    mended = blanked(mended, result.blanks, before);
+    result = readOnce(text, mended, limits, before.copy());
+  }
+  for (const blank of result.blanks) blank.report(result.sink);
+  const { tree } = result;
+  return { tree, problems: result.sink.finish(limits.problems), unreadable: tree === undefined || tree.node !== 'map' };
+}
+
+function readOnce(text: string, mended: string, limits: ReadLimits, sink: ProblemSink) {
   const reading: Reading = {
     text: mended,
     source: text,
@@ -66,17 +80,26 @@ function read(text: string, limits: ReadLimits): ReadResult {
     textRanges: [],
     anchors: [],
     aliases: [],
+    blanks: [],
     keysLeft: limits.keys,
     depth: 0,
     compose: (token, within) => composeToken(reading, token, within),
   };
-  const tree = readStream(reading, tokensOf(mended));
+  const tree = readStream(reading, new Parser().parse(mended));
   reportNames(reading);
   sink.withdrawInside('tab-after-sign', reading.textRanges);
-  const unreadable = tree === undefined || tree.node !== 'map';
-  return { tree, problems: sink.finish(limits.problems), unreadable };
+  return { tree, sink, blanks: reading.blanks };
 }
 
-function tokensOf(text: string): CST.Token[] {
-  return [...new Parser().parse(text)];
+function blanked(text: string, blanks: readonly Blank[], sink: ProblemSink): string {
+  const parts: string[] = [];
+  let done = 0;
+  for (const blank of [...blanks].sort((a, b) => a.at - b.at)) {
+    if (blank.at < done) continue;
+    parts.push(text.slice(done, blank.at), ' ');
+    done = blank.at + 1;
+    blank.report(sink);
+  }
+  parts.push(text.slice(done));
+  return parts.join('');
 }

@@ -2,7 +2,7 @@ import type { CST } from 'yaml';
 import type { Span } from '../base/span.ts';
 import type { ReadLimits } from './limits.ts';
 import type { ProblemSink } from './problem-sink.ts';
-import type { Tree } from './tree.ts';
+import type { MapEntry, ScalarTree, Tree } from './tree.ts';
 
 /** What composing one file shares: the text, the limits, where problems go, and how to go one level deeper. */
 export interface Reading {
@@ -17,10 +17,18 @@ export interface Reading {
   /** Places where names for pieces of text are given (`&name`) and used (`*name`). */
   readonly anchors: { readonly name: string; readonly span: Span }[];
   readonly aliases: { readonly name: string; readonly span: Span }[];
+  /** Single characters that made the rest unreadable; the file is read again with each of them blanked. */
+  readonly blanks: Blank[];
   keysLeft: number;
   depth: number;
   /** Builds the tree of one token, within the depth limit. */
   readonly compose: (token: CST.Token, within: Within) => Tree;
+}
+
+/** A character to blank before reading again, and the problem that says so. */
+export interface Blank {
+  readonly at: number;
+  readonly report: (sink: ProblemSink) => void;
 }
 
 /** Where a value stands. */
@@ -30,6 +38,16 @@ export interface Within {
   readonly flow: 'block' | 'flow';
   /** The value starts on the line of its key, on a line of its own, or after a dash. */
   readonly begins: 'after-key' | 'own-line' | 'after-dash' | 'in-brackets' | 'top';
+}
+
+/** One map being put together. */
+export interface MapWork {
+  readonly reading: Reading;
+  readonly map: CST.BlockMap;
+  readonly entries: MapEntry[];
+  /** Entries that were read as part of a value but belong after it. */
+  readonly siblings: MapEntry[];
+  readonly register: { readonly add: (key: ScalarTree) => void };
 }
 
 /** End of a token that is one piece of source. */

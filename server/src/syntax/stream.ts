@@ -9,7 +9,7 @@ import { reportUnexpected, walkEnd, walkTrivia } from './trivia.ts';
 import { shown } from './words.ts';
 
 /** The whole file: directives, the one document, and whatever must not stand around it. */
-export function readStream(reading: Reading, tokens: readonly CST.Token[]): Tree | undefined {
+export function readStream(reading: Reading, tokens: Iterable<CST.Token>): Tree | undefined {
   let tree: Tree | undefined;
   let documents = 0;
   for (const token of tokens) {
@@ -28,8 +28,11 @@ export function readStream(reading: Reading, tokens: readonly CST.Token[]): Tree
 }
 
 function readDocument(reading: Reading, token: CST.Document): Tree | undefined {
-  walkTrivia(reading, token.start, 'doc-start');
+  const { sign, hasNewline } = walkTrivia(reading, token.start, 'doc-start');
   const { value } = token;
+  if (sign !== undefined && !hasNewline && (value?.type === 'block-map' || value?.type === 'block-seq')) {
+    reportUnexpected(reading, sign);
+  }
   const tree = value === undefined ? undefined : reading.compose(value, { indent: -1, flow: 'block', begins: 'top' });
   walkEnd(reading, token.end);
   return tree?.node === 'empty' ? undefined : tree;
@@ -60,16 +63,24 @@ function reportDirective(reading: Reading, token: CST.Directive): void {
   });
 }
 
+/** A closing bracket that closes nothing ends the reading of the file, so it is blanked and the file read again. */
 function reportStray(reading: Reading, token: CST.ErrorToken): void {
-  const at = span(token.offset, token.offset + 1);
-  if (token.source === ']' || token.source === '}') {
-    const message = `The ${token.source} here closes nothing. Delete it, write the opening bracket, or put the text in quotes.`;
-    reading.sink.report('stray-bracket', at, message, {
-      fixes: [{ title: `Delete the ${token.source}`, edits: [{ span: at, text: '' }] }],
-    });
+  if (token.source !== ']' && token.source !== '}') {
+    if (reading.blanks.length === 0) reportUnexpected(reading, token);
     return;
   }
-  reportUnexpected(reading, token);
+  if (reading.blanks.some(({ at }) => reading.text[at] === ']' || reading.text[at] === '}')) return;
+  const at = span(token.offset, token.offset + 1);
+  const message = `The ${token.source} here closes nothing. Delete it, write the opening bracket, or put the text in quotes.`;
+  const fixes = [{ title: `Delete the ${token.source}`, edits: [{ span: at, text: '' }] }];
+  const end = reading.text.length;
+  reading.blanks.push({
+    at: token.offset,
+    report: (sink) => {
+      sink.report('stray-bracket', at, message, { fixes });
+      if (sink === reading.sink) sink.expectEchoes(span(at.start, end));
+    },
+  });
 }
 
 function reportSecond(reading: Reading, token: CST.Document): void {

@@ -1,5 +1,5 @@
 import { sixtyHazard } from './clock-hazards.ts';
-import type { Hazard } from './hazards.ts';
+import type { Hazard } from './hazard.ts';
 import { shown } from './words.ts';
 
 const YES = new Set(['y', 'yes', 'on', 'true']);
