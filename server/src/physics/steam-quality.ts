@@ -81,9 +81,9 @@ export function drynessForSuperheat(
   const { supply, after } = ends.value;
   const wanted = steamState(toKPa / 1000, after.temperatureC + superheatK + ZERO_CELSIUS_K).enthalpy;
   const dryness = (wanted - supply.liquidEnthalpyKJPerKg) / supply.latentHeatKJPerKg;
-  if (dryness > 1)
+  if (dryness > 1 + 1e-9)
     return refuse('never-that-hot', 'Even perfectly dry steam from this supply does not become that hot.');
-  return answer(dryness);
+  return answer(Math.min(1, dryness));
 }
 
 /**

@@ -9,6 +9,11 @@ import {
 import { twoReadings } from './cooling-rows.ts';
 import { answerOf, reasonOf } from './handbook.ts';
 
+fc.configureGlobal({
+  seed: Number(process.env['PHYSICS_SEED'] ?? 20250301),
+  numRuns: Number(process.env['PHYSICS_RUNS'] ?? 100),
+});
+
 const FIRST = twoReadings(60, 45, 20, 21, 24);
 
 function readingsOf(roomC: number, rate: number, times: readonly number[]) {

@@ -29,6 +29,11 @@ import { drynessForSuperheat, throttle } from '../../../server/src/physics/steam
 import { answerOf } from './handbook.ts';
 import { clausiusClapeyron } from './steam-rows.ts';
 
+fc.configureGlobal({
+  seed: Number(process.env['PHYSICS_SEED'] ?? 20250301),
+  numRuns: Number(process.env['PHYSICS_RUNS'] ?? 100),
+});
+
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const scale = fc.constantFrom<LethalityScale>(F0_SCALE, A0_SCALE);
 
@@ -73,6 +78,13 @@ describe('steam', () => {
         if (superheat > 0) expect(answerOf(drynessForSuperheat(kPa, superheat, 101.325))).toBeCloseTo(dryness, 6);
       }),
     ));
+  test('perfectly dry steam gives its own superheat back', () => {
+    for (let kPa = 150; kPa < 900; kPa += 1) {
+      const after = answerOf(throttle(kPa, 1, 101.325));
+      const superheatK = after.state === 'superheated' ? after.superheatK : 0;
+      expect(answerOf(drynessForSuperheat(kPa, superheatK, 101.325))).toBeCloseTo(1, 9);
+    }
+  });
   test('every finite or odd number gets an answer or a refusal, never an exception', () =>
     fc.assert(
       fc.property(fc.double(), fc.double(), fc.double(), (a, b, c) => {
