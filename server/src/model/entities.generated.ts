@@ -2187,6 +2187,8 @@ export interface Device extends Rec {
   readonly covers?: List<Text>;
   /** Catalogue numbers that are excluded. */
   readonly excludes?: List<Text>;
+  /** Identifiers printed as barcodes, such as GS1 or HIBC. */
+  readonly identifiers?: List<Text>;
   /** First serial or lot number this file is for. */
   readonly applies_from?: Text;
   /** Last serial or lot number this file is for. */
@@ -3167,6 +3169,14 @@ export interface Set extends Rec {
   readonly indicator?: Text;
   /** Where indicators are placed. */
   readonly indicator_places?: List<Text>;
+  /** Indicator on the outside of the pack. */
+  readonly external_indicator?: Text;
+  /** Text of the label on the pack. */
+  readonly label?: Text;
+  /** Where the pack stands in the chamber. */
+  readonly shelf_position?: Text;
+  /** Rack and ports used in the washer. */
+  readonly rack?: Text;
   /** Biological challenge run with the load. */
   readonly biological?: Text;
   /** On what the load is released. */

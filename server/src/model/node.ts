@@ -147,7 +147,11 @@ export interface Requirement extends Rec {
   readonly conflict?: List<Requirement>;
   /** The device-specific statement that overrides a generic one. */
   readonly specific?: Requirement;
+  /** Number of the document that says this, where no statement is cited. */
+  readonly doc?: Text;
   readonly when?: Text;
+  /** Why it is written this way, where a reader may wonder. */
+  readonly reason?: Text;
   readonly src?: Citation;
 }
 
