@@ -10,8 +10,8 @@ import { twoReadings } from './cooling-rows.ts';
 import { answerOf, reasonOf } from './handbook.ts';
 
 fc.configureGlobal({
-  seed: Number(process.env['PHYSICS_SEED'] ?? 20250301),
-  numRuns: Number(process.env['PHYSICS_RUNS'] ?? 100),
+  seed: Number(process.env.PHYSICS_SEED ?? 20250301),
+  numRuns: Number(process.env.PHYSICS_RUNS ?? 100),
 });
 
 const FIRST = twoReadings(60, 45, 20, 21, 24);

@@ -12,8 +12,8 @@ import { statedOrComputed } from '../../../server/src/physics/stated-or-computed
 import { answerOf, reasonOf } from './handbook.ts';
 
 fc.configureGlobal({
-  seed: Number(process.env['PHYSICS_SEED'] ?? 20250301),
-  numRuns: Number(process.env['PHYSICS_RUNS'] ?? 100),
+  seed: Number(process.env.PHYSICS_SEED ?? 20250301),
+  numRuns: Number(process.env.PHYSICS_RUNS ?? 100),
 });
 
 const SIZE = { lengthMm: 580, widthMm: 280, heightMm: 150 };
@@ -91,7 +91,7 @@ describe('computed places', () => {
 describe('properties', () => {
   const side = fc.integer({ min: 60, max: 700 });
   const size = fc.record({ lengthMm: side, widthMm: side, heightMm: fc.integer({ min: 10, max: 300 }) });
-  const options = { numRuns: Number(process.env['PHYSICS_RUNS'] ?? 25) };
+  const options = { numRuns: Number(process.env.PHYSICS_RUNS ?? 25) };
 
   test('any wrapped box gives the centre, any lid-and-bottom container two opposed corners', () =>
     fc.assert(

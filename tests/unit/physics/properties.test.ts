@@ -30,8 +30,8 @@ import { answerOf } from './handbook.ts';
 import { clausiusClapeyron } from './steam-rows.ts';
 
 fc.configureGlobal({
-  seed: Number(process.env['PHYSICS_SEED'] ?? 20250301),
-  numRuns: Number(process.env['PHYSICS_RUNS'] ?? 100),
+  seed: Number(process.env.PHYSICS_SEED ?? 20250301),
+  numRuns: Number(process.env.PHYSICS_RUNS ?? 100),
 });
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
