@@ -17,6 +17,10 @@ export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
     strictRequired: false,
     allowUnionTypes: true,
     messages: false,
+    // Lengths in code units: counting characters would need a module at run time.
+    unicode: false,
+    // It would print that `unicode` is old. Strict mode throws, so that nothing else is lost.
+    logger: false,
   });
   for (const [name, schema] of bareSchemas(schemas)) ajv.addSchema({ ...(schema as object), $id: `${name}.schema.json` });
   const names = Object.fromEntries(kinds.map((kind) => [`validate_${kind.replaceAll('-', '_')}`, `${kind}.schema.json`]));
