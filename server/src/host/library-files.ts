@@ -44,8 +44,19 @@ export function loadFile(root: string, listed: ListedFile): LoadedFile {
   const read = readBytes(join(root, listed.path));
   if ('refused' in read) return { file, text: undefined, problems: [...problems, problemOf(read.refused)] };
   const decoded = decodeBytes(read.bytes);
-  if (decoded.text === undefined) return { file, text: undefined, problems: [...problems, decoded.problem] };
-  return { file, text: decoded.text, problems };
+  if ('text' in decoded) return { file, text: decoded.text, problems };
+  return { file, text: undefined, problems: [...problems, decoded.problem], glimpse: glimpseOf(read.bytes) };
+}
+
+const glimpsed = 4_000;
+
+/** The beginning of an undecodable file as far as it is plain ASCII in any encoding. Only kind and id are looked for in it. */
+function glimpseOf(bytes: Uint8Array): string {
+  let text = '';
+  for (const byte of bytes.subarray(0, glimpsed)) {
+    if (byte === 10 || byte === 13 || (byte >= 32 && byte < 127)) text += String.fromCharCode(byte);
+  }
+  return text;
 }
 
 function problemOf(refused: 'not-ordinary' | 'too-large' | 'unreadable' | 'gone'): Problem {

@@ -1,5 +1,6 @@
 import type { EntityId, FileId } from '../base/brand.ts';
 import { entityId } from '../base/brand.ts';
+import { LineIndex } from '../base/line-index.ts';
 import type { Problem } from '../base/problem.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { lower } from '../model/lower.ts';
@@ -27,11 +28,11 @@ export interface FileRecord {
 
 export function readRuleFile(file: FileId, text: string): FileRecord {
   const { tree, problems } = readTree(text);
-  if (tree === undefined || tree.node !== 'map') return unreadable(file, text, problems);
+  if (tree === undefined || tree.node !== 'map') return unreadableFile(file, text, problems);
   const kind = valueUnder(tree, 'kind');
   const id = valueUnder(tree, 'id');
   if (kind === undefined || !isKind(kind) || id === undefined) {
-    return { ...unreadable(file, text, [...problems, ...inspect(tree)]) };
+    return { ...unreadableFile(file, text, [...problems, ...inspect(tree)]) };
   }
   const all = [...problems, ...inspect(tree)];
   const root = { file, kind, id: entityId(id) };
@@ -39,12 +40,21 @@ export function readRuleFile(file: FileId, text: string): FileRecord {
   return { file, text, kind, id: root.id, entity, problems: all, exports: exportsOf(entity) };
 }
 
+/** A broken line misleads everything that is read from it: what the schema says about the same line is an echo. */
+function withoutEchoes(ofForm: readonly Problem[], ofSyntax: readonly Problem[], text: string): readonly Problem[] {
+  if (ofForm.length === 0 || ofSyntax.length === 0) return ofForm;
+  const lines = new LineIndex(text);
+  const broken = new Set(ofSyntax.map((problem) => lines.position(problem.span.start).line));
+  return ofForm.filter((problem) => !broken.has(lines.position(problem.span.start).line));
+}
+
 function valueUnder(tree: MapTree, key: string): string | undefined {
   const value: Tree | undefined = tree.entries.find((entry) => entry.key.text === key)?.value;
   return value?.node === 'scalar' && value.text !== '' ? value.text : undefined;
 }
 
-function unreadable(file: FileId, text: string, problems: readonly Problem[]): FileRecord {
+/** The record of a file whose content can't be read as an entity; kind and id are taken from its first lines where they can be made out. */
+export function unreadableFile(file: FileId, text: string, problems: readonly Problem[]): FileRecord {
   const kind = /^kind: *([a-z-]{1,20})/m.exec(text)?.[1];
   const id = /^id: *["']?([A-Za-z0-9._:-]{1,64})/m.exec(text)?.[1];
   if (kind === undefined || !isKind(kind) || id === undefined) return { file, text, problems, exports: new Set() };

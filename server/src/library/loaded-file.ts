@@ -2,19 +2,21 @@ import type { FileId } from '../base/brand.ts';
 import type { Problem, Severity } from '../base/problem.ts';
 import { span } from '../base/span.ts';
 import type { FileRecord } from './file-record.ts';
-import { readRuleFile } from './file-record.ts';
+import { readRuleFile, unreadableFile } from './file-record.ts';
 
 /** What came of opening one rule file: its text, or none; and what is wrong with the file as a thing on disk. */
 export interface LoadedFile {
   readonly file: FileId;
   readonly text: string | undefined;
   readonly problems: readonly Problem[];
+  /** Of a file without text: characters in which its kind and id may still be found, so that others don't take it for missing. */
+  readonly glimpse?: string;
 }
 
 /** The record of a file that was opened, or of one that could not be: that one holds its problems only. */
 export function recordOf(loaded: LoadedFile): FileRecord {
   if (loaded.text === undefined) {
-    return { file: loaded.file, text: '', problems: loaded.problems, exports: new Set() };
+    return { ...unreadableFile(loaded.file, loaded.glimpse ?? '', loaded.problems), text: '' };
   }
   const record = readRuleFile(loaded.file, loaded.text);
   return loaded.problems.length === 0 ? record : { ...record, problems: [...loaded.problems, ...record.problems] };
