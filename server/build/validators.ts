@@ -5,7 +5,17 @@ import type { SchemaPart } from '../src/schema/shape.ts';
 import { bareSchemas } from './bare-schemas.ts';
 
 /** Our own words in the schemas: they describe, they never validate. */
-export const annotationWords = ['x-form', 'x-dimension', 'x-ref', 'x-words', 'x-where', 'x-stage', 'x-keys', 'x-suggest', 'x-open'];
+export const annotationWords = [
+  'x-form',
+  'x-dimension',
+  'x-ref',
+  'x-words',
+  'x-where',
+  'x-stage',
+  'x-keys',
+  'x-suggest',
+  'x-open',
+];
 
 /** One validator function a kind, as standalone code that needs no schema compiler at run time. */
 export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
@@ -22,7 +32,10 @@ export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
     // It would print that `unicode` is old. Strict mode throws, so that nothing else is lost.
     logger: false,
   });
-  for (const [name, schema] of bareSchemas(schemas)) ajv.addSchema({ ...(schema as object), $id: `${name}.schema.json` });
-  const names = Object.fromEntries(kinds.map((kind) => [`validate_${kind.replaceAll('-', '_')}`, `${kind}.schema.json`]));
+  for (const [name, schema] of bareSchemas(schemas))
+    ajv.addSchema({ ...(schema as object), $id: `${name}.schema.json` });
+  const names = Object.fromEntries(
+    kinds.map((kind) => [`validate_${kind.replaceAll('-', '_')}`, `${kind}.schema.json`]),
+  );
   return `// @ts-nocheck\n// Generated from schemas/ by \`npm run generate\`. Do not edit.\n${standaloneCode(ajv, names)}\n`;
 }
