@@ -20,7 +20,7 @@ const ownFaults = [
   },
 ] as const;
 
-/** Every rule and every fault of reading, by stage in the order of the work, then by id. */
+/** Every fault of reading, then every rule, each once. */
 export function catalogueOf(rules: readonly AnyRule[]): readonly CatalogueEntry[] {
   const reading = [...fileRules, ...syntaxRules, ...schemaProblemRules, ...settingRules, ...ownFaults].map(
     readingEntry,

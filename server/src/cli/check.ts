@@ -84,7 +84,7 @@ function failureWords({ path, reason }: SearchFailure): string {
     case 'missing':
       return `there is no file or folder ${name}.`;
     case 'unreadable':
-      return `${name} can not be opened. Look whether you may read it.`;
+      return `${name} cannot be opened. Look whether you may read it.`;
     case 'not-a-rule-file':
       return `${name} is not a rule file: their names end in ".ifu.yaml".`;
     case 'no-library':

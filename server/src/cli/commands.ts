@@ -36,7 +36,7 @@ export const commands: readonly Command[] = [
     ],
     help: [
       'PATH is a library (a folder that holds library.ifu.yaml), a folder of several libraries, or a folder or file inside one; the current folder unless given. A part of a library is checked against all of it, but only its own findings are shown.',
-      'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings can not be followed; 3 a fault of Traywright; 4 nothing to check.',
+      'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings cannot be followed; 3 a fault of Traywright; 4 nothing to check.',
     ],
     load: () => import('./check.ts'),
   },

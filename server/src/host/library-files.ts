@@ -14,7 +14,7 @@ export interface ListedFile {
   readonly file: FileId;
   readonly path: string;
   readonly problems: readonly Problem[];
-  /** False for a link, pipe, device or folder with the name of a rule file, and for a folder that can't be listed. */
+  /** `no` for a link, pipe, device or folder with the name of a rule file, a library inside the library, and a folder that can't be listed. */
   readonly opens: 'yes' | 'no';
 }
 
@@ -23,8 +23,12 @@ export function ruleFilesOf(listing: FolderListing): readonly ListedFile[] {
   const files: ListedFile[] = [];
   const firstOfName = new Map<string, string>();
   for (const path of listing.ruleFiles) {
+    if (isNestedLibrary(path)) {
+      files.push({ file: fileIdOf(path), path, problems: [nestingProblem()], opens: 'no' });
+      continue;
+    }
     const twin = twinOf(path, firstOfName);
-    const problems = twin === undefined ? nestingProblems(path) : [twinProblem(path, twin), ...nestingProblems(path)];
+    const problems = twin === undefined ? [] : [twinProblem(path, twin)];
     const id = twin?.normalize('NFC') === path.normalize('NFC') ? fileId(path) : fileIdOf(path);
     files.push({ file: id, path, problems, opens: 'yes' });
   }
@@ -71,7 +75,7 @@ function problemOf(refused: 'not-ordinary' | 'too-large' | 'unreadable' | 'gone'
     default:
       return fileProblem(
         'file-unreadable',
-        'The file can not be opened. Look whether it still exists and whether you may read it.',
+        'The file cannot be opened. Look whether it still exists and whether you may read it.',
       );
   }
 }
@@ -87,15 +91,20 @@ function refusedProblem(): Problem {
 function unreadableFolderProblem(): Problem {
   return fileProblem(
     'folder-unreadable',
-    'The folder can not be opened, so no rule file in it was checked. Look whether you may read it.',
+    'The folder cannot be opened, so no rule file in it was checked. Look whether you may read it.',
   );
 }
 
-function nestingProblems(path: string): readonly Problem[] {
-  if (path === libraryFileName || !path.endsWith(`/${libraryFileName}`)) return [];
-  const message =
-    'This folder lies inside another library, so it is not a library of its own: its files were checked as part of the outer one. Move the folder out, or take this file away.';
-  return [fileProblem('library-inside-library', message)];
+/** Only the library file of the root is read: another one would bring settings of its own. */
+function isNestedLibrary(path: string): boolean {
+  return path.endsWith(`/${libraryFileName}`);
+}
+
+function nestingProblem(): Problem {
+  return fileProblem(
+    'library-inside-library',
+    'This folder lies inside another library, so it is not a library of its own: its files were checked as part of the outer one, and this file was not read. Move the folder out, or take this file away.',
+  );
 }
 
 /** The earlier path that differs from `path` only in capitals or in how accents are stored. */

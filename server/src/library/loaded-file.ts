@@ -32,9 +32,9 @@ export const fileRules = [
   {
     id: 'file-unreadable',
     severity: 'error',
-    why: 'A file that can not be opened is not checked, and others may rest on it.',
+    why: 'A file that cannot be opened is not checked, and others may rest on it.',
   },
-  { id: 'folder-unreadable', severity: 'error', why: 'Rule files in a folder that can not be opened are not checked.' },
+  { id: 'folder-unreadable', severity: 'error', why: 'Rule files in a folder that cannot be opened are not checked.' },
   {
     id: 'library-inside-library',
     severity: 'error',

@@ -51,7 +51,7 @@ export function coverageWords({ named, encoded, missing, unreadable }: Coverage)
   if (named === 0) return 'Coverage: no set names a device family yet, so there is nothing to measure it by.';
   const of = `Coverage: ${grouped(encoded)} of ${counted(named, 'device family', 'device families')} named in sets ${encoded === 1 ? 'is' : 'are'} encoded.`;
   const gaps = missing.length === 0 ? '' : ` Not encoded: ${listWords(missing)}.`;
-  const broken = unreadable.length === 0 ? '' : ` Encoded, but can not be read: ${listWords(unreadable)}.`;
+  const broken = unreadable.length === 0 ? '' : ` Encoded, but cannot be read: ${listWords(unreadable)}.`;
   return `${of}${gaps}${broken}`;
 }
 

@@ -46,7 +46,8 @@ function findingLines(placed: PlacedFinding, library: LibraryReport, options: Te
 }
 
 function sourceLines({ finding, at }: PlacedFinding, { palette, columns }: TextOptions): readonly string[] {
-  if (at.line.trim() === '') return [];
+  const isWholeFile = finding.span.end === 0;
+  if (isWholeFile || at.line.trim() === '') return [];
   const gutter = String(at.start.line + 1);
   const last = at.end.line === at.start.line ? at.end.character : at.line.length;
   const { line, carets } = snippetOf(at.line, at.start.character, last, columns - gutter.length - 5);
