@@ -1,6 +1,6 @@
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
-import type { Node } from '../model/node.ts';
+import type { Node, Text } from '../model/node.ts';
 import { nodesIn } from '../model/walk.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
@@ -14,12 +14,22 @@ export function exportsOf(entity: AnyEntity): ReadonlySet<IndexKey> {
   for (const node of nodesIn(entity)) addUses(node, keys);
   if (isOfKind(entity, 'document') && entity.doc !== undefined) keys.add(documentKey(entity.doc.text));
   if (isOfKind(entity, 'device')) for (const number of entity.covers?.items ?? []) keys.add(catalogueKey(number.text));
+  for (const cycle of isOfKind(entity, 'sterilizer') ? (entity.cycles?.items ?? []) : []) addCycle('cycle', cycle.id, keys);
+  for (const cycle of isOfKind(entity, 'washer') ? (entity.cycles?.items ?? []) : []) addCycle('washer-cycle', cycle.id, keys);
   return keys;
+}
+
+function addCycle(kind: 'cycle' | 'washer-cycle', id: Text | undefined, keys: Set<IndexKey>): void {
+  if (id !== undefined) keys.add(entityKey(kind, id.text));
 }
 
 function addUses(node: Node, keys: Set<IndexKey>): void {
   if (node.node !== 'text' || node.refers === undefined) return;
-  for (const kind of node.refers) if (isKind(kind)) keys.add(usersKey(kind, node.text));
+  for (const kind of node.refers) if (isKind(kind) || isCycle(kind)) keys.add(usersKey(kind, node.text));
+}
+
+function isCycle(kind: string): boolean {
+  return kind === 'cycle' || kind === 'washer-cycle';
 }
 
 export function exportsOfUnreadable(kind: Kind, id: string): ReadonlySet<IndexKey> {

@@ -6,6 +6,9 @@ import type { IndexKey } from './keys.ts';
 import { catalogueKey, documentKey, entityKey, idsKey, kindKey, usersKey } from './keys.ts';
 import type { Library } from './library.ts';
 
+export type SterilizerCycle = NonNullable<EntityOf['sterilizer']['cycles']>['items'][number];
+export type WasherCycle = NonNullable<EntityOf['washer']['cycles']>['items'][number];
+
 /**
  * A reader's window on the library: every look-up is written down in `reads`, found or not, so that the reader can be judged again
  * when an answer could change. All lists come in file order. `all` makes a reader depend on every file of a kind: keep it to small
@@ -52,8 +55,26 @@ export class LibraryView {
     return this.#library.exporters(key).length > 0;
   }
 
-  /** Entities of `of` that name this entity anywhere. */
-  users<K extends Kind>(kind: Kind, id: string, of: K): readonly EntityOf[K][] {
+  /** The sterilizer that has a cycle of this id, with the cycle. */
+  sterilizerCycle(id: string): { machine: EntityOf['sterilizer']; cycle: SterilizerCycle } | undefined {
+    for (const machine of this.#ofKind(this.#entities(entityKey('cycle', id)), 'sterilizer')) {
+      const cycle = machine.cycles?.items.find((one) => one.id?.text === id);
+      if (cycle !== undefined) return { machine, cycle };
+    }
+    return undefined;
+  }
+
+  /** The washer that has a cycle of this id, with the cycle. */
+  washerCycle(id: string): { machine: EntityOf['washer']; cycle: WasherCycle } | undefined {
+    for (const machine of this.#ofKind(this.#entities(entityKey('washer-cycle', id)), 'washer')) {
+      const cycle = machine.cycles?.items.find((one) => one.id?.text === id);
+      if (cycle !== undefined) return { machine, cycle };
+    }
+    return undefined;
+  }
+
+  /** Entities of `of` that name this entity (or cycle) anywhere. */
+  users<K extends Kind>(kind: Kind | 'cycle' | 'washer-cycle', id: string, of: K): readonly EntityOf[K][] {
     return this.#ofKind(this.#entities(usersKey(kind, id)), of);
   }
 

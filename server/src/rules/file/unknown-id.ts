@@ -1,0 +1,78 @@
+import { nearest } from '../../base/nearest.ts';
+import { kinds } from '../../schema/kinds.ts';
+import { defineRule } from '../rule.ts';
+import { isNamed, namesOf, referencesIn } from '../support/references.ts';
+
+const message = {
+  unknown: (sort: string, name: string, suggestion: string | undefined) =>
+    `There is no ${sort} "${name}"${suggestion === undefined ? ' in this library.' : `. Did you mean "${suggestion}"?`}`,
+};
+
+export const rule = defineRule({
+  id: 'unknown-id',
+  stage: 'file',
+  severity: 'error',
+  settledBy: 'educator',
+  why: 'A name that leads nowhere leaves the demand behind it unchecked.',
+  source: 'logic',
+  fix: 'Changes the name to the nearest one that exists.',
+  kinds,
+  check(entity, { view, report }) {
+    for (const reference of referencesIn(entity)) {
+      const { refers, text } = reference;
+      if (refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view))) continue;
+      const known = refers.flatMap((sort) => [...(namesOf(sort, entity, view) ?? [])]);
+      const suggestion = nearest(text, known);
+      report({
+        at: reference.at,
+        message: message.unknown(refers.join(' or '), text, suggestion),
+        ...(suggestion !== undefined && { fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: reference.at.span, text: suggestion }] }] }),
+      });
+    }
+  },
+  examples: {
+    bad: [
+      `
+=== sets/minor.ifu.yaml
+kind: set
+id: minor
+members:
+  - {device: pale-forcep, qty: 4}
+             ^^^^^^^^^^^ There is no device "pale-forcep". Did you mean "pale-forceps"?
+=== devices/pale-forceps.ifu.yaml
+kind: device
+id: pale-forceps
+`,
+      `
+kind: device
+id: pale-forceps
+limits:
+  temp: {at_most: 140 C, src: s2}
+                              ^^ There is no statement "s2". Did you mean "s1"?
+statements:
+  s1: {doc: PF-1, rev: A, page: 2, quote: "Do not exceed 140 °C."}
+`,
+    ],
+    good: [
+      `
+=== sets/minor.ifu.yaml
+kind: set
+id: minor
+members:
+  - {device: pale-forceps, qty: 4}
+=== devices/pale-forceps.ifu.yaml
+kind: device
+id: pale-forceps
+limits: {temp: [(unfinished)
+`,
+      `
+kind: device
+id: pale-forceps
+limits:
+  temp: {at_most: 140 C, src: s1}
+statements:
+  s1: {doc: PF-1, rev: A, page: 2, quote: "Do not exceed 140 °C."}
+`,
+    ],
+  },
+});

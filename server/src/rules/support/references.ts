@@ -1,0 +1,60 @@
+/** rules/support/: small helpers that several rules share. They report nothing. */
+import type { LibraryView } from '../../library/view.ts';
+import type { AnyEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
+import type { Node, Text } from '../../model/node.ts';
+import { nodesIn } from '../../model/walk.ts';
+import { isKind } from '../../schema/kinds.ts';
+
+/** Every id of something else that the entity names. */
+export function* referencesIn(entity: AnyEntity): Iterable<Text & { readonly refers: readonly string[] }> {
+  for (const node of nodesIn(entity)) if (isReference(node)) yield node;
+}
+
+function isReference(node: Node): node is Text & { readonly refers: readonly string[] } {
+  return node.node === 'text' && node.refers !== undefined;
+}
+
+/** Names of things that a reference of one sort may name; undefined when the sort is one nobody lists. */
+export function namesOf(sort: string, entity: AnyEntity, view: LibraryView): ReadonlySet<string> | undefined {
+  if (isKind(sort)) return view.ids(sort);
+  switch (sort) {
+    case 'cycle':
+      return idsIn(view.all('sterilizer').flatMap((machine) => machine.cycles?.items ?? []));
+    case 'washer-cycle':
+      return idsIn(view.all('washer').flatMap((machine) => machine.cycles?.items ?? []));
+    case 'document-number':
+      return undefined;
+    default:
+      return isOfKind(entity, 'device') ? namesInDevice(sort, entity) : undefined;
+  }
+}
+
+function namesInDevice(sort: string, device: AnyEntity & { readonly statements?: unknown }): ReadonlySet<string> | undefined {
+  if (!isOfKind(device, 'device')) return undefined;
+  switch (sort) {
+    case 'statement':
+      return new Set(device.statements?.rows.keys());
+    case 'lumen':
+      return idsIn(device.lumens?.items ?? []);
+    case 'part':
+      return idsIn(device.parts?.items ?? []);
+    case 'option':
+      return idsIn(device.sterilization?.any_of?.items ?? []);
+    default:
+      return undefined;
+  }
+}
+
+function idsIn(items: readonly { readonly id?: Text }[]): ReadonlySet<string> {
+  return new Set(items.flatMap((item) => (item.id === undefined ? [] : [item.id.text])));
+}
+
+/** True when something of this sort has this name. Kinds are looked up one id at a time, so that only that id is remembered as read. */
+export function isNamed(sort: string, name: string, entity: AnyEntity, view: LibraryView): boolean {
+  if (isKind(sort)) return view.exists(sort, name);
+  if (sort === 'cycle') return view.sterilizerCycle(name) !== undefined;
+  if (sort === 'washer-cycle') return view.washerCycle(name) !== undefined;
+  const names = namesOf(sort, entity, view);
+  return names === undefined || names.has(name);
+}
