@@ -25,7 +25,7 @@ function newBranch(): Branch {
 
 function addPhrase(root: Branch, phrase: string, meaning: Meaning): void {
   let branch = root;
-  for (const word of phrase.split(' ')) {
+  for (const word of phrase.split(/\s+/)) {
     const stem = word.length > 1 && word.endsWith('*');
     const map = stem ? branch.stems : branch.next;
     const key = stem ? word.slice(0, -1) : word;

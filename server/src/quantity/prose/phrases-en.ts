@@ -3,20 +3,19 @@ import type { PhraseList } from './meaning.ts';
 export const englishPhrases: PhraseList = [
   [
     { role: 'bound', bound: 'at_least', place: 'before-number' },
-    `at least, at the least, at the very least, no fewer than, a minimum of, as a minimum, at a minimum, not before,
+    `at least, at the least, at the very least, no fewer than, a minimum of, as a minimum, at a minimum, at minimum, as minimum, not before,
     no earlier than, starting from`,
   ],
   [
     { role: 'bound', bound: 'at_most', place: 'before-number' },
     `at most, at the most, up to, up to and including, no later than, not later than, within, a maximum of, as a
-    maximum, limited to, limit of, limit to, upper limit, no more often than`,
+    maximum, at a maximum, at maximum, limited to, limit of, limit to, upper limit, no more often than`,
   ],
   [{ role: 'bound', bound: 'at_least', place: 'either' }, 'min, minimal, minimally, lower limit'],
   [{ role: 'bound', bound: 'at_most', place: 'either' }, 'maximal, maximally, maximum permitted, maximum allowable'],
   [
     { role: 'bound', bound: 'at_least', place: 'after-number' },
-    `or more, and more, or above, and above, or over, or greater, and greater, and up, or better, as a minimum, at a
-    minimum, at minimum, as minimum`,
+    'or more, and more, or above, and above, or over, or greater, and greater, and up, or better',
   ],
   [{ role: 'bound', bound: 'at_least', place: 'after-number', fits: 'time' }, 'or longer, and longer'],
   [
@@ -25,8 +24,7 @@ export const englishPhrases: PhraseList = [
   ],
   [
     { role: 'bound', bound: 'at_most', place: 'after-number' },
-    `or less, and less, or below, and below, or under, or fewer, or smaller, as a maximum, at a maximum, at maximum,
-    at the most, at most`,
+    'or less, and less, or below, and below, or under, or fewer, or smaller',
   ],
   [{ role: 'bound', bound: 'at_most', place: 'after-number', fits: 'time' }, 'or shorter, and shorter'],
   [

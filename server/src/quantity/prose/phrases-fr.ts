@@ -16,10 +16,10 @@ export const frenchPhrases: PhraseList = [
   [{ role: 'bound', bound: 'at_most', place: 'either' }, 'maximale, maximal, maximales'],
   [
     { role: 'bound', bound: 'at_least', place: 'after-number' },
-    'ou plus, et plus, ou davantage, et au delà, ou au delà, au minimum, au moins',
+    'ou plus, et plus, ou davantage, et au delà, ou au delà',
   ],
   [{ role: 'bound', bound: 'at_least', place: 'after-number', fits: 'time' }, 'ou plus longtemps'],
-  [{ role: 'bound', bound: 'at_most', place: 'after-number' }, 'ou moins, et moins, au maximum, au plus'],
+  [{ role: 'bound', bound: 'at_most', place: 'after-number' }, 'ou moins, et moins'],
   [
     { role: 'bound', bound: 'about', place: 'either' },
     `environ, approximativement, env, à peu près, généralement, typiquement, d' environ, en moyenne, de l' ordre de,

@@ -1,0 +1,42 @@
+import type { Token } from './token.ts';
+
+/** A point after one of these ends no sentence unless the quote ends with it. */
+const abbreviations: ReadonlySet<string> = new Set(
+  `ca approx env max min mind fig figs no nr art abb abs bzw z b e g i e s p pp ref rev tab nos resp usw etc std sek vol incl inkl temp
+  réf rév cf ex dr st d h evtl ggf max mini maxi`.split(/\s+/),
+);
+
+/** The sentence each token belongs to, counted from 0. A semicolon, a bullet and a line end count as ends. */
+export function numberSentences(tokens: readonly Token[], quote: string): number[] {
+  const sentences: number[] = [];
+  let sentence = 0;
+  for (let at = 0; at < tokens.length; at++) {
+    sentences.push(sentence);
+    if (endsSentence(tokens, at, quote)) sentence++;
+  }
+  return sentences;
+}
+
+function endsSentence(tokens: readonly Token[], at: number, quote: string): boolean {
+  const token = tokens[at];
+  if (token === undefined || token.kind !== 'mark') return false;
+  if (token.text === ';' || token.text === '\n' || token.text === '•' || token.text === '!' || token.text === '?')
+    return true;
+  if (token.text !== '.') return false;
+  const next = tokens[at + 1];
+  if (next === undefined) return true;
+  if (!next.spaced) return false;
+  const before = tokens[at - 1];
+  if (before?.kind === 'word' && abbreviations.has(before.text) && !endsUnit(tokens, at - 1)) return false;
+  return startsSentence(next, quote);
+}
+
+/** `4 min.` may end a sentence; `min. 4` does not. */
+function endsUnit(tokens: readonly Token[], at: number): boolean {
+  return tokens[at - 1]?.kind === 'number';
+}
+
+function startsSentence(next: Token, quote: string): boolean {
+  const first = quote.charAt(next.start);
+  return next.kind !== 'word' || first !== first.toLowerCase();
+}

@@ -1,0 +1,63 @@
+import type { Unit } from '../unit-list.ts';
+import { readUnitAt, type UnitReading } from '../unit-reading.ts';
+import { isDigit, isLetter, isSpace, isSuperscript } from './characters.ts';
+import type { Language } from './token.ts';
+
+/** The unit printed after a number: what it may be, and where its text lies. */
+export interface UnitHere {
+  readonly units: readonly Unit[];
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Spellings that `readUnitAt` knows and that are hardly ever a unit beside a number in a sentence. */
+const neverUnits: ReadonlySet<string> = new Set(['at']);
+/** Words that are a unit only when no other word follows them: `2 in.` but not `3 in the basket`. */
+const endOnlyUnits: ReadonlySet<string> = new Set(['in', 'in.', 'exposure']);
+
+/** The unit that stands at `offset` or after the space or hyphen there (`4 min`, `4min`, `4-minute`). A glued footnote sign is left out. */
+export function unitHere(quote: string, offset: number, language: Language): UnitHere | undefined {
+  let start = offset;
+  while (start < quote.length && isSpace(quote.charCodeAt(start))) start++;
+  if (start === offset && quote.charCodeAt(start) === 45 && isLetter(quote.charCodeAt(start + 1))) start++;
+  if (start >= quote.length || isDigit(quote.charCodeAt(start))) return undefined;
+  const reading = readUnitAt(quote, start) ?? withoutFootnote(quote, start);
+  if (reading === undefined) return undefined;
+  const end = start + reading.length;
+  if (!isPlausible(quote, start, end, language)) return undefined;
+  return { units: unitsIn(reading, language), start, end };
+}
+
+/** `min²`, `min2`: the unit ends where the raised or lowered digit begins. */
+function withoutFootnote(quote: string, start: number): UnitReading | undefined {
+  let at = start;
+  while (at < quote.length && at - start < 20 && isLetter(quote.charCodeAt(at))) at++;
+  if (at === start) return undefined;
+  const code = quote.charCodeAt(at);
+  return isDigit(code) || isSuperscript(code) ? readUnitAt(quote.slice(start, at), 0) : undefined;
+}
+
+function isPlausible(quote: string, start: number, end: number, language: Language): boolean {
+  const text = quote.slice(start, end);
+  if (neverUnits.has(text) || (text === 'an' && language !== 'fr')) return false;
+  const next = quote.charCodeAt(end);
+  if (end - start === 1 && (next === 39 || next === 0x2019)) return false;
+  if (!endOnlyUnits.has(text)) return true;
+  return !wordFollows(quote, end);
+}
+
+function wordFollows(quote: string, end: number): boolean {
+  let at = end;
+  while (at < quote.length && isSpace(quote.charCodeAt(at))) at++;
+  const code = quote.charCodeAt(at);
+  return at < quote.length && (isLetter(code) || isDigit(code));
+}
+
+/** Candidates of the quote's language. A difference of temperatures is chosen later, by what stands around the number. */
+function unitsIn(reading: UnitReading, language: Language): Unit[] {
+  const units: Unit[] = [];
+  for (const candidate of reading.candidates) {
+    if (candidate.language === undefined || candidate.language === language) units.push(candidate.unit);
+  }
+  return units.length > 0 ? units : reading.candidates.map((candidate) => candidate.unit);
+}
