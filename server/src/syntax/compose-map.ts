@@ -27,7 +27,10 @@ function composeItem(work: MapWork, item: Item): void {
   const behind = walkTrivia(reading, item.sep ?? [], 'map-value-ind');
   const source =
     front.sign === undefined && item.key ? rescueKeyless(work, item.key, behind.sign) : (item.key ?? undefined);
-  if (behind.sign === undefined) return;
+  if (behind.sign === undefined) {
+    if (item.value) adoptEntries(work, item.value);
+    return;
+  }
   if (front.sign === undefined && source !== undefined) reportUnevenKey(work, source);
   const key = readKey(reading, source, behind.sign, front.sign === undefined ? 'plain' : 'complex');
   if (key === undefined) dropValue(reading, item.value);
@@ -44,6 +47,13 @@ function addEntry(work: MapWork, key: ScalarTree, value: Tree): void {
     work.register.add(sibling.key);
     work.entries.push(sibling);
   }
+}
+
+/** What the reader hung on a line without a colon belongs beside it. */
+function adoptEntries(work: MapWork, value: CST.Token): void {
+  const tree = work.reading.compose(value, { indent: work.map.indent, flow: 'block', begins: 'own-line' });
+  if (tree.node !== 'map') return;
+  for (const entry of tree.entries) addEntry(work, entry.key, entry.value);
 }
 
 function entryValue(

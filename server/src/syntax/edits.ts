@@ -76,7 +76,9 @@ export function isSafeBare(value: string): boolean {
 export function insertEntry(text: string, map: MapTree, key: string, lines: readonly string[]): Edit | undefined {
   const [first = '', ...more] = lines;
   if (text[map.span.start] === '{') {
-    return more.length > 0 ? undefined : insertBeforeClose(text, map.span.end, `${key}: ${first}`, map.entries.length);
+    return more.length > 0
+      ? undefined
+      : insertBetween(map.span.start, map.entries.at(-1)?.value.span.end, `${key}: ${first}`);
   }
   const { step } = fileForm(text);
   const column = columnOf(text, map.span.start);
@@ -89,7 +91,7 @@ export function insertEntry(text: string, map: MapTree, key: string, lines: read
 export function appendItem(text: string, list: ListTree, lines: readonly string[]): Edit | undefined {
   const [first = '', ...more] = lines;
   if (text[list.span.start] === '[') {
-    return more.length > 0 ? undefined : insertBeforeClose(text, list.span.end, first, list.items.length);
+    return more.length > 0 ? undefined : insertBetween(list.span.start, list.items.at(-1)?.span.end, first);
   }
   const column = columnOf(text, list.span.start);
   return insertLines(text, list.span.end, [`${' '.repeat(column)}- ${first}`, ...indented(more, column + 2)]);
@@ -99,11 +101,11 @@ function indented(lines: readonly string[], columns: number): string[] {
   return lines.map((line) => (line === '' ? '' : `${' '.repeat(columns)}${line}`));
 }
 
-function insertBeforeClose(text: string, end: number, item: string, count: number): Edit {
-  let at = end - 1;
-  while (at > 0 && /\s/.test(text[at - 1] ?? '')) at--;
-  const comma = count > 0 && text[at - 1] !== ',' ? ', ' : text[at - 1] === ',' ? ' ' : '';
-  return { span: span(at, at), text: `${comma}${item}` };
+/** Right behind the last item between brackets, before any comment or comma that follows it. */
+function insertBetween(open: number, lastEnd: number | undefined, item: string): Edit {
+  return lastEnd === undefined
+    ? { span: span(open + 1, open + 1), text: item }
+    : { span: span(lastEnd, lastEnd), text: `, ${item}` };
 }
 
 /** New lines after the line on which a value ends; a comment behind the value stays with it. */

@@ -74,7 +74,15 @@ function reportKeyless(work: MapWork, token: CST.Token): void {
   const at = span(token.offset, Math.max(token.offset + 1, endOf(token)));
   const source = token.source.slice(0, 200);
   const glued = token.type === 'scalar' ? GLUED_COLON.exec(source) : null;
-  if (token.type === 'scalar' && GLUED_DASH.test(source)) {
+  const above = work.entries.at(-1)?.value;
+  if (
+    above?.node === 'scalar' &&
+    above.style === 'block' &&
+    columnOf(text, at.start) > columnOf(text, work.map.offset)
+  ) {
+    const message = `${shown(source)} stands further left than the first line of the text block above it, so it is not part of the block. Indent every line of the block at least as far as its first line.`;
+    sink.report('text-block-uneven', at, message);
+  } else if (token.type === 'scalar' && GLUED_DASH.test(source)) {
     const message = `Put a space after the dash in ${shown(source)}. Without it, this line is not an item of the list.`;
     sink.report('dash-without-space', at, message, spaceAt(at.start + 1, 'dash'));
   } else if (glued !== null) {

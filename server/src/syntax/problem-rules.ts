@@ -75,7 +75,6 @@ const STRUCTURE = [
   ['colon-in-text', 'error', 'A colon followed by a space looks like a key, so the text cannot be read.'],
   ['brace-without-value', 'error', 'A word in braces without a value is read as a key that holds nothing.'],
   ['uneven-indent', 'error', 'Lines that belong together must start in the same column.'],
-  ['tab-indent', 'error', 'Tabs have no fixed width, so programs disagree about which line belongs to which.'],
   ['unclosed-quote', 'error', 'A quote that is never closed swallows what follows it.'],
   ['text-after-quote', 'error', 'Text that starts with a quote ends at the closing quote; what follows is lost.'],
   [
@@ -102,6 +101,7 @@ const STRUCTURE = [
 ] as const satisfies readonly Row[];
 
 const CONTENT = [
+  ['tab-indent', 'error', 'Tabs have no fixed width, so programs disagree about which line belongs to which.'],
   ['key-too-long', 'error', 'A key is a short word; a long one is text that ran into a colon.'],
   ['duplicate-key', 'error', 'When a key is written twice, one of the two values is lost without a word.'],
   ['look-alike-key', 'error', 'Two keys print the same but are stored differently, so one of them is never found.'],

@@ -34,6 +34,14 @@ export class ProblemSink {
     if (this.#echoes.length < HARD_CAP) this.#echoes.push(range);
   }
 
+  /** For faults of single characters: whatever else seems wrong with the structure of their lines comes from them. */
+  expectEchoesOnLines(): void {
+    for (const { span: at } of this.#found) {
+      const end = this.#text.indexOf('\n', at.start);
+      this.expectEchoes(span(this.#lineStart(at.start) - 1, end < 0 ? this.#text.length : end));
+    }
+  }
+
   /** A sink that holds what this one holds. */
   copy(): ProblemSink {
     const other = new ProblemSink(this.#text);

@@ -61,6 +61,7 @@ const LONGEST_TO_READ_AGAIN = 200_000;
 function read(text: string, limits: ReadLimits): ReadResult {
   const before = new ProblemSink(text);
   let mended = mend(text, before);
+  before.expectEchoesOnLines();
   let result = readOnce(text, mended, limits, before.copy());
   for (let again = 0; again < 4 && result.blanks.length > 0 && text.length <= LONGEST_TO_READ_AGAIN; again++) {
     mended = blanked(mended, result.blanks, before);

@@ -107,7 +107,7 @@ function checkTop(reading: Reading, tree: Tree): void {
     reading.sink.report('list-instead-of-keys', at, message);
   } else if (tree.node === 'scalar') {
     const match = tree.style === 'plain' ? GLUED_COLON.exec(tree.text.slice(0, 200)) : null;
-    if (match !== null) reportGlued(reading, tree.span.start + (match[1] ?? '').length, tree.text);
+    if (match !== null) reportGlued(reading, tree.span.start, tree.span.start + (match[1] ?? '').length, tree.text);
     else {
       const message = `This file is one piece of text, ${shown(tree.text)}. A rule file has keys with values; each key is followed by a colon and a space.`;
       reading.sink.report('text-instead-of-keys', lineRest(reading.text, tree.span.start), message);
@@ -115,8 +115,8 @@ function checkTop(reading: Reading, tree: Tree): void {
   }
 }
 
-function reportGlued(reading: Reading, colon: number, text: string): void {
+function reportGlued(reading: Reading, start: number, colon: number, text: string): void {
   const message = `Put a space after the colon in ${shown(text)}. Without it, the whole file is one piece of text.`;
   const fix = { title: 'Put a space after the colon', edits: [{ span: span(colon + 1, colon + 1), text: ' ' }] };
-  reading.sink.report('colon-without-space', lineRest(reading.text, colon), message, { fixes: [fix] });
+  reading.sink.report('colon-without-space', lineRest(reading.text, start), message, { fixes: [fix] });
 }
