@@ -39,7 +39,7 @@ export function settled(findings: readonly Finding[], view: LibraryView): Settle
     const setting = always.has(finding.rule) ? undefined : rowOf(rules, finding.rule);
     const severity = setting?.severity?.text;
     if (severity === undefined) kept.push(finding);
-    else if (severity !== 'off') kept.push({ ...finding, severity });
+    else if (severity !== 'ignored') kept.push({ ...finding, severity });
     else if (hasReason(setting)) heldBack.push(finding);
     else kept.push(finding);
   }
@@ -60,7 +60,7 @@ export function settingProblems(library: EntityOf['library'], known: ReadonlySet
   const problems: Problem[] = [];
   for (const [rule, { key, value }] of library.rules?.rows ?? []) {
     if (!known.has(rule)) problems.push(unknownRule(rule, key.at, nearest(rule, known)));
-    else if (value.severity?.text === 'off' && !hasReason(value)) problems.push(reasonMissing(rule, value.severity.at));
+    else if (value.severity?.text === 'ignored' && !hasReason(value)) problems.push(reasonMissing(rule, value.severity.at));
   }
   return problems;
 }

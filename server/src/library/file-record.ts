@@ -31,10 +31,8 @@ export function readRuleFile(file: FileId, text: string): FileRecord {
   if (tree === undefined || tree.node !== 'map') return unreadableFile(file, text, problems);
   const kind = valueUnder(tree, 'kind');
   const id = valueUnder(tree, 'id');
-  if (kind === undefined || !isKind(kind) || id === undefined) {
-    return { ...unreadableFile(file, text, [...problems, ...inspect(tree)]) };
-  }
-  const all = [...problems, ...inspect(tree)];
+  const all = [...problems, ...withoutEchoes(inspect(tree), problems, text)];
+  if (kind === undefined || !isKind(kind) || id === undefined) return unreadableFile(file, text, all);
   const root = { file, kind, id: entityId(id) };
   const entity = lower(tree, shapeOf(kind), root) as AnyEntity;
   return { file, text, kind, id: root.id, entity, problems: all, exports: exportsOf(entity) };

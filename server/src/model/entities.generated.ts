@@ -4,7 +4,7 @@ import type { Citation, DateValue, Flag, List, Quantity, Rec, Requirement, Table
 /** How one finding is treated. */
 export interface RuleSetting extends Rec {
   /** How heavy the finding weighs. */
-  readonly severity?: Text<'error' | 'warning' | 'advice' | 'off'>;
+  readonly severity?: Text<'error' | 'warning' | 'advice' | 'ignored'>;
   /** Why it differs from the usual. */
   readonly reason?: Text;
 }

@@ -185,16 +185,17 @@ describe('schemas', () => {
     const broken = complaints(({ part, file }) => {
       const ref = part.$ref;
       if (ref === undefined) return undefined;
-      const wellFormed = typeof ref === 'string' && /^(values\.schema\.json)?#\/\$defs\/[A-Za-z0-9-]+$/.test(ref);
+      const wellFormed = typeof ref === 'string' && /^(values\.schema\.json)?#\/\$defs\/[A-Za-z0-9_-]+$/.test(ref);
       return wellFormed && targetOf(ref, file) !== undefined ? undefined : `refers to ${String(ref)}`;
     });
     expect(broken).toEqual([]);
   });
 
   it('every definition and field has a title and a description that ends as a sentence', () => {
-    const bare = complaints(({ part, named }) => {
+    const bare = complaints(({ part, named, file }) => {
       if (!named) return undefined;
-      const { title, description } = part;
+      const target = typeof part.$ref === 'string' ? targetOf(part.$ref, file) : undefined;
+      const { title, description } = { ...(isPart(target) && target), ...part };
       if (typeof title !== 'string' || title === '') return 'has no title';
       return typeof description === 'string' && /[.?]$/.test(description) ? undefined : 'has no description';
     });
