@@ -1,0 +1,61 @@
+import type { Row } from './rows.ts';
+
+/** French sentences: decimal comma, spaces in thousands, `ne ... pas` around the verb, `à` for ranges and for "at". */
+export const frenchRows: readonly Row[] = [
+  ['Exposer pendant 3,5 minutes à 134 °C.', 'exposure stated 3.5 min | temp stated 134 C', 'right'],
+  [
+    'Exposer pendant 3,5 minutes à 134 °C.',
+    'exposure stated 35 min | temp stated 134 C',
+    'decimal-or-footnote-suspect',
+  ],
+  ['Rincer avec au moins 1 000 mL d’eau purifiée.', 'volume at_least 1000 mL', 'right'],
+  ['Ne pas dépasser 140 °C.', 'temp at_most 140 C', 'right'],
+  ['Ne pas dépasser 140 °C.', 'temp at_least 140 C', 'quote-bound-changed'],
+  ['La température ne doit pas être inférieure à 55 °C.', 'temp at_least 55 C', 'right'],
+  ['La température ne doit pas être inférieure à 55 °C.', 'temp at_most 55 C', 'quote-bound-changed'],
+  [
+    'Ne pas nettoyer aux ultrasons pendant plus de 10 minutes.',
+    'sonicate at_most 10 min | use ultrasonic allowed',
+    'right',
+  ],
+  ['Ne pas nettoyer aux ultrasons.', 'use ultrasonic allowed', 'quote-negation-lost'],
+  ["Le nettoyage aux ultrasons n'est pas nécessaire.", 'use ultrasonic allowed', 'right'],
+  ["Le nettoyage aux ultrasons n'est pas nécessaire.", 'use ultrasonic required', 'quote-negation-lost'],
+  ['Stériliser à la vapeur de 3 à 18 minutes à 134 °C.', 'exposure between 3 min..18 min | temp stated 134 C', 'right'],
+  [
+    'Stériliser à la vapeur de 3 à 18 minutes à 134 °C.',
+    'exposure at_least 3 min | temp stated 134 C',
+    'quote-bound-changed',
+  ],
+  ["Tremper jusqu'à 30 minutes.", 'soak at_most 30 min', 'right'],
+  ["Tremper jusqu'à 30 minutes.", 'soak at_least 30 min', 'quote-bound-changed'],
+  ['Sécher pendant environ 30 minutes.', 'dry about 30 min', 'right'],
+  ['Sécher pendant 30 minutes environ.', 'dry at_least 30 min', 'approximate-used-as-limit'],
+  ['Rincer 3 fois avec 50 mL au minimum.', 'times exactly 3 times | volume at_least 50 mL', 'right'],
+  ['Rincer 3 fois avec 50 mL au minimum.', 'times at_least 3 times | volume at_least 50 mL', 'bare-number-promoted'],
+  ['Durée totale du cycle : 60 minutes.', 'exposure stated 60 min', 'exposure-vs-total-time'],
+  ['Nettoyer manuellement puis en laveur-désinfecteur.', 'all_of manual mechanical', 'right'],
+  ['Nettoyer manuellement puis en laveur-désinfecteur.', 'any_of manual mechanical', 'quote-and-or-changed'],
+  ['Nettoyage manuel ou automatique.', 'any_of manual mechanical', 'right'],
+  ['Nettoyage manuel ou automatique.', 'all_of manual mechanical', 'quote-and-or-changed'],
+  ['pH compris entre 7 et 10,8 à 55 °C au maximum.', 'ph between 7..10.8 | temp at_most 55 C', 'right'],
+  [
+    'pH compris entre 7 et 10,8 à 55 °C au maximum.',
+    'ph between 7..108 | temp at_most 55 C',
+    'decimal-or-footnote-suspect',
+  ],
+  ['Un demi-cycle de 2 minutes a permis une réduction de 6 log.', 'exposure stated 2 min', 'half-cycle-encoded'],
+  [
+    '134 °C, 18 minutes, séchage 30 minutes.',
+    'temp stated 134 C | exposure at_least 18 min | dry stated 30 min',
+    'bare-number-promoted',
+  ],
+  ['Exposition 4 minutes au moins, séchage 20 minutes.', 'exposure at_least 4 min', 'quote-number-not-encoded'],
+  [
+    'Voir étape 4, page 12 : exposition de 3 minutes à 134 °C.',
+    'exposure stated 4 min | temp stated 134 C',
+    'quote-number-mismatch',
+  ],
+  ['Vapeur, 270 °F (134 °C), 3 minutes.', 'temp stated 134 C | exposure stated 3 min', 'unit-pair-mismatch'],
+  ['Ne jamais immerger le moteur ; nettoyer à la main.', 'use manual required', 'right'],
+];
