@@ -119,6 +119,7 @@ async function startBrowser(userData: string, address: string): Promise<BrowserC
     executablePath,
     args: browserFlags,
     viewport: { width: 1280, height: 800 },
+    locale: 'en-US',
     permissions: ['clipboard-read', 'clipboard-write'],
     baseURL: address,
   });

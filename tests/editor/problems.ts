@@ -1,44 +1,58 @@
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { attempt, type Editor } from './harness.ts';
 import { until } from './wait.ts';
-import type { PageElement } from './window.ts';
 
-/** Reads the Problems panel: every row, also those that the panel draws only when one scrolls to them. */
+/**
+ * Reads the Problems panel by its own "copy": all rows are chosen and copied by keyboard. The panel draws only the rows in
+ * sight, so that reading what is drawn would miss the rest.
+ */
 
 export interface Problem {
   /** Path below the opened folder, with forward slashes. */
   readonly file: string;
-  /** Line and column as the editor counts them, from 1. */
+  /** Lines and columns as the editor counts them, from 1. */
   readonly line: number;
   readonly column: number;
-  readonly severity: 'error' | 'warning' | 'info';
+  readonly endLine: number;
+  readonly endColumn: number;
+  readonly severity: 'error' | 'warning' | 'info' | 'hint';
   readonly message: string;
-  /** The code that stands in brackets behind the message; empty when there is none. */
   readonly code: string;
   readonly source: string;
   readonly related: readonly RelatedPlace[];
 }
 
 export interface RelatedPlace {
-  /** Name of the file without its folder: the panel shows no more. */
   readonly file: string;
   readonly line: number;
   readonly column: number;
   readonly message: string;
 }
 
-interface Row {
-  readonly index: number;
-  readonly level: number;
-  readonly bottom: number;
-  readonly label: string;
-  readonly code: string;
+/** A row as the panel copies it. */
+interface CopiedMarker extends CopiedPlace {
+  readonly severity: number;
+  readonly code?: string | { readonly value: string };
+  readonly source?: string;
+  readonly relatedInformation?: readonly CopiedPlace[];
 }
 
-/** What the Problems panel lists now, in its order. */
+interface CopiedPlace {
+  readonly resource: string | { readonly path: string };
+  readonly message: string;
+  readonly startLineNumber: number;
+  readonly startColumn: number;
+  readonly endLineNumber: number;
+  readonly endColumn: number;
+}
+
+/** What the Problems panel lists now, in its order of files. The panel has the cursor afterwards. */
 export async function problems(editor: Editor): Promise<Problem[]> {
   return attempt(editor, 'read the Problems panel', async () => {
     await showProblems(editor);
-    return fromRows(await allRows(editor));
+    const copied = await copyAllRows(editor);
+    return copied.map((marker) => problemOf(editor, marker));
   });
 }
 
@@ -46,7 +60,7 @@ export async function problems(editor: Editor): Promise<Problem[]> {
 export async function problemsWhen(
   editor: Editor,
   what: string,
-  fits: (listed: Problem[]) => boolean,
+  satisfied: (listed: Problem[]) => boolean,
 ): Promise<Problem[]> {
   return attempt(editor, `see in the Problems panel ${what}`, async () => {
     let listed: Problem[] = [];
@@ -54,9 +68,9 @@ export async function problemsWhen(
       what,
       async () => {
         listed = await problems(editor);
-        return fits(listed) ? listed : undefined;
+        return satisfied(listed) ? listed : undefined;
       },
-      { describe: () => JSON.stringify(listed, undefined, 2) },
+      { describe: () => JSON.stringify(listed, undefined, 1) },
     );
   });
 }
@@ -70,107 +84,62 @@ export async function showProblems(editor: Editor): Promise<void> {
   }
 }
 
-async function allRows(editor: Editor): Promise<Row[]> {
-  const list = editor.page.locator('.markers-panel-container .monaco-list');
-  if ((await list.count()) === 0 || !(await list.isVisible())) {
-    return [];
-  }
-  await list.hover({ position: { x: 5, y: 5 } });
-  await scroll(editor, -1_000_000);
-  const found = new Map<number, Row>();
-  await until('the end of the Problems panel', async () => {
-    const before = found.size;
-    for (const row of await drawnRows(editor)) {
-      found.set(row.index, row);
+async function copyAllRows(editor: Editor): Promise<CopiedMarker[]> {
+  const { page } = editor;
+  const rows = page.locator('.markers-panel-container .monaco-list-row');
+  const nothing = 'nothing was copied';
+  await page.evaluate(`navigator.clipboard.writeText('${nothing}')`);
+  return until('the copied rows of the Problems panel', async () => {
+    if ((await rows.count()) === 0) {
+      return [];
     }
-    const end = await contentHeight(editor);
-    const reached = Math.max(0, ...[...found.values()].map((row) => row.bottom));
-    if (reached >= end) {
-      return true;
+    await page.locator('.markers-panel-container .monaco-list').focus();
+    // The first row is a file; chosen from there, all rows are chosen. A copy starts from a problem: the row below it.
+    for (const key of ['Home', 'Control+A', 'ArrowDown', 'Control+C']) {
+      await page.keyboard.press(key);
     }
-    if (found.size > before) {
-      await scroll(editor, 100);
+    const copied = await page.evaluate('navigator.clipboard.readText()');
+    // Let go of from the file's row, since letting go of from a problem's row would open its file.
+    for (const key of ['Home', 'Escape', 'Escape']) {
+      await page.keyboard.press(key);
     }
-    return undefined;
+    return typeof copied === 'string' && copied !== nothing ? (JSON.parse(copied) as CopiedMarker[]) : undefined;
   });
-  return [...found.values()].sort((a, b) => a.index - b.index);
 }
 
-async function scroll(editor: Editor, by: number): Promise<void> {
-  await editor.page.mouse.wheel(0, by);
-}
-
-function drawnRows(editor: Editor): Promise<Row[]> {
-  return editor.page.locator('.markers-panel-container .monaco-list-row').evaluateAll((rows: PageElement[]) =>
-    rows.map((row) => ({
-      index: Number(row.getAttribute('data-index')),
-      level: Number(row.getAttribute('aria-level')),
-      bottom: Number.parseFloat(row.style.top) + Number.parseFloat(row.style.height),
-      label: row.getAttribute('aria-label') ?? '',
-      code: row.querySelector('.marker-code')?.textContent ?? '',
-    })),
-  );
-}
-
-async function contentHeight(editor: Editor): Promise<number> {
-  const heights = await editor.page
-    .locator('.markers-panel-container .monaco-list-rows')
-    .evaluateAll((contents: PageElement[]) => contents.map((content) => Number.parseFloat(content.style.height)));
-  return heights[0] ?? 0;
-}
-
-function fromRows(rows: readonly Row[]): Problem[] {
-  const listed: (Problem & { related: RelatedPlace[] })[] = [];
-  let file = '';
-  for (const row of rows) {
-    if (row.level === 1) {
-      file = fileOf(row.label);
-    } else if (row.level === 2) {
-      listed.push(problemOf(file, row));
-    } else {
-      listed.at(-1)?.related.push(relatedOf(row.label));
-    }
-  }
-  return listed;
-}
-
-function fileOf(label: string): string {
-  const [, name, folder] = /problems? in file (.+) of folder (.*)$/su.exec(label) ?? [];
-  if (name === undefined || folder === undefined) {
-    throw new Error(`not a file of the Problems panel: "${label}"`);
-  }
-  return folder === '.' || folder === '' ? name : `${folder}/${name}`;
-}
-
-function problemOf(file: string, row: Row): Problem & { related: RelatedPlace[] } {
-  const place = /^(\w+): (.*) at line (\d+) and character (\d+)\.(.*)$/su.exec(row.label);
-  const [, severity = '', message = '', line, column, rest = ''] = place ?? [];
-  if (place === null) {
-    throw new Error(`not a problem of the Problems panel: "${row.label}"`);
-  }
+function problemOf(editor: Editor, marker: CopiedMarker): Problem {
+  const { code } = marker;
   return {
-    file,
-    line: Number(line),
-    column: Number(column),
-    severity: severityOf(severity),
-    message,
-    code: row.code,
-    source: / generated by (.*)$/su.exec(rest)?.[1] ?? '',
-    related: [],
+    ...placeOf(editor, marker),
+    endLine: marker.endLineNumber,
+    endColumn: marker.endColumn,
+    severity: severityOf(marker.severity),
+    code: typeof code === 'object' ? code.value : (code ?? ''),
+    source: marker.source ?? '',
+    related: (marker.relatedInformation ?? []).map((place) => placeOf(editor, place)),
   };
 }
 
-function severityOf(word: string): Problem['severity'] {
-  if (word === 'Error') {
-    return 'error';
-  }
-  return word === 'Warning' ? 'warning' : 'info';
+function placeOf(editor: Editor, place: CopiedPlace): RelatedPlace {
+  const file = typeof place.resource === 'string' ? place.resource : place.resource.path;
+  return {
+    file: path.relative(editor.folder, file.startsWith('file:') ? fileURLToPath(file) : file),
+    line: place.startLineNumber,
+    column: place.startColumn,
+    message: place.message,
+  };
 }
 
-function relatedOf(label: string): RelatedPlace {
-  const [, message, line, column, file] = /^(.*) at line (\d+) and character (\d+) in (.*)$/su.exec(label) ?? [];
-  if (message === undefined || file === undefined) {
-    throw new Error(`not a related place of the Problems panel: "${label}"`);
+/** VS Code's own numbers. */
+function severityOf(severity: number): Problem['severity'] {
+  switch (severity) {
+    case 8:
+      return 'error';
+    case 4:
+      return 'warning';
+    case 2:
+      return 'info';
+    default:
+      return 'hint';
   }
-  return { file, line: Number(line), column: Number(column), message };
 }

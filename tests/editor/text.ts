@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { attempt, type Editor } from './harness.ts';
 import { until } from './wait.ts';
 import { focusText, type PageElement } from './window.ts';
@@ -118,11 +119,13 @@ export async function undo(editor: Editor): Promise<void> {
   await editor.page.keyboard.press('Control+Z');
 }
 
+/** Saves the open file and waits until the disk has its text. */
 export async function save(editor: Editor): Promise<void> {
   await attempt(editor, 'save', async () => {
-    await focusText(editor);
+    const held = await text(editor);
     await editor.page.keyboard.press('Control+S');
-    await editor.page.locator('.editor-group-container.active .tab.active.dirty').waitFor({ state: 'hidden' });
+    const file = await openPath(editor);
+    await until(`${file} to be written`, () => (withoutMark(readFileSync(file, 'utf8')) === held ? true : undefined));
   });
 }
 
@@ -162,6 +165,22 @@ export async function acceptCompletion(editor: Editor, label: string): Promise<v
 export async function closeCompletions(editor: Editor): Promise<void> {
   await editor.page.keyboard.press('Escape');
   await editor.page.locator('.suggest-widget.visible').waitFor({ state: 'hidden' });
+}
+
+/** Path on disk of the file that has the cursor. */
+async function openPath(editor: Editor): Promise<string> {
+  const focused = editor.page.locator('.editor-group-container.active .monaco-editor.focused').first();
+  const uri = (await focused.getAttribute('data-uri')) ?? '';
+  const [, file] = /^[\w-]+:(?:\/\/[^/]*)?(\/.*)$/.exec(uri) ?? [];
+  if (file === undefined) {
+    throw new Error(`not a file on disk: "${uri}"`);
+  }
+  return decodeURIComponent(file);
+}
+
+/** The editor keeps a byte-order mark to itself. */
+function withoutMark(written: string): string {
+  return written.replace(/^\uFEFF/, '');
 }
 
 function hoverBox(editor: Editor) {
