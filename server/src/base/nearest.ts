@@ -6,11 +6,24 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   let best: string | undefined;
   let bestDistance = Math.max(1, Math.floor(Math.min(word.length, 64) / 3)) + 1;
   for (const candidate of candidates) {
-    const d = candidate.toLowerCase() === wanted ? 0 : distance(wanted, candidate.toLowerCase());
+    const d = editsBetween(wanted, candidate.toLowerCase());
     if (d < bestDistance) {
       best = candidate;
       bestDistance = d;
     }
   }
   return best;
+}
+
+/** Two neighbouring letters that changed places count as one slip. */
+function editsBetween(a: string, b: string): number {
+  if (a === b) return 0;
+  return isOneSwap(a, b) ? 1 : distance(a, b);
+}
+
+function isOneSwap(a: string, b: string): boolean {
+  if (a.length !== b.length) return false;
+  let at = 0;
+  while (at < a.length && a[at] === b[at]) at++;
+  return a[at] === b[at + 1] && a[at + 1] === b[at] && a.slice(at + 2) === b.slice(at + 2);
 }

@@ -7,7 +7,7 @@ import type { Place } from '../model/node.ts';
 import { rowOf } from '../model/walk.ts';
 import type { Finding } from './finding.ts';
 
-/** Faults of the settings themselves. Like `internal`, they can't be switched off: hiding must stay visible. */
+/** Faults of the settings themselves. Like `internal`, they can't be ignored: hiding must stay visible. */
 export const settingRules = [
   {
     id: 'setting-unknown',
@@ -17,7 +17,7 @@ export const settingRules = [
   {
     id: 'setting-without-reason',
     severity: 'error',
-    why: 'A finding that is switched off without a reason is forgotten, not settled.',
+    why: 'A finding that is ignored without a reason is forgotten, not settled.',
   },
 ] as const satisfies readonly { id: string; severity: Severity; why: string }[];
 
@@ -29,7 +29,7 @@ export interface Settled {
   readonly heldBack: readonly Finding[];
 }
 
-/** Applies the library's own rule settings: another severity, or off with a reason. */
+/** Applies the library's own rule settings: another severity, or ignored with a reason. */
 export function settled(findings: readonly Finding[], view: LibraryView): Settled {
   const rules = settingsOf(view)?.rules;
   if (rules === undefined) return { kept: [...findings], heldBack: [] };
@@ -60,7 +60,8 @@ export function settingProblems(library: EntityOf['library'], known: ReadonlySet
   const problems: Problem[] = [];
   for (const [rule, { key, value }] of library.rules?.rows ?? []) {
     if (!known.has(rule)) problems.push(unknownRule(rule, key.at, nearest(rule, known)));
-    else if (value.severity?.text === 'ignored' && !hasReason(value)) problems.push(reasonMissing(rule, value.severity.at));
+    else if (value.severity?.text === 'ignored' && !hasReason(value))
+      problems.push(reasonMissing(rule, value.severity.at));
   }
   return problems;
 }
@@ -82,7 +83,7 @@ function unknownRule(rule: string, at: Place, suggestion: string | undefined): P
 function reasonMissing(rule: string, at: Place): Problem {
   return {
     rule: 'setting-without-reason',
-    message: `"${rule}" is switched off without a reason, so it is shown all the same. Add "reason:" and say why.`,
+    message: `"${rule}" is ignored without a reason, so it is shown all the same. Add "reason:" and say why.`,
     span: at.span,
     severity: 'error',
   };

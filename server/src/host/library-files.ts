@@ -22,15 +22,15 @@ export interface ListedFile {
 export function ruleFilesOf(listing: FolderListing): readonly ListedFile[] {
   const files: ListedFile[] = [];
   const firstOfName = new Map<string, string>();
-  for (const path of listing.ruleFiles) {
+  const ids = new FileIds(listing.ruleFiles);
+  for (const path of [...listing.ruleFiles].sort()) {
     if (isNestedLibrary(path)) {
       files.push({ file: fileIdOf(path), path, problems: [nestingProblem()], opens: 'no' });
       continue;
     }
     const twin = twinOf(path, firstOfName);
     const problems = twin === undefined ? [] : [twinProblem(path, twin)];
-    const id = twin?.normalize('NFC') === path.normalize('NFC') ? fileId(path) : fileIdOf(path);
-    files.push({ file: id, path, problems, opens: 'yes' });
+    files.push({ file: ids.take(path), path, problems, opens: 'yes' });
   }
   for (const path of listing.refused)
     files.push({ file: fileIdOf(path), path, problems: [refusedProblem()], opens: 'no' });
@@ -38,6 +38,24 @@ export function ruleFilesOf(listing: FolderListing): readonly ListedFile[] {
     files.push({ file: fileIdOf(path), path, problems: [unreadableFolderProblem()], opens: 'no' });
   }
   return files.sort((a, b) => (a.file < b.file ? -1 : 1));
+}
+
+/** One id a file: composed (NFC) where no other file has that very name, else as the disk spells it. */
+class FileIds {
+  readonly #spelled: ReadonlySet<string>;
+  readonly #taken = new Set<string>();
+
+  constructor(paths: readonly string[]) {
+    this.#spelled = new Set(paths);
+  }
+
+  take(path: string): FileId {
+    const composed = path.normalize('NFC');
+    const isFree = path === composed || !(this.#spelled.has(composed) || this.#taken.has(composed));
+    const id = isFree ? composed : path;
+    this.#taken.add(id);
+    return fileId(id);
+  }
 }
 
 /** Opens one listed file of the library at `root` (absolute, links resolved). What can't be read is a problem, never an exception. */

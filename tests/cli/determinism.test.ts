@@ -1,0 +1,58 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { IsoDate } from '../../server/src/base/brand.ts';
+import { reportOn } from '../../server/src/cli/library-report.ts';
+import { openLibrary } from '../../server/src/cli/open-library.ts';
+import { findLibraries } from '../../server/src/host/library-search.ts';
+import { jsonReport } from '../../server/src/report/json.ts';
+import { allRules } from '../../server/src/rules/all.generated.ts';
+import { badText, cli, folderWith, goodText, libraryText } from '../support/cli.ts';
+
+const files: Record<string, string> = {
+  'library.ifu.yaml': libraryText,
+  'a.ifu.yaml': badText,
+  'b.ifu.yaml': badText,
+  'B/c.ifu.yaml': badText,
+  'b/c.ifu.yaml': goodText,
+  'é.ifu.yaml': badText,
+  'z.ifu.yaml': 'kind: set\nid: s1\nmembers:\n  - {device: nowhere, quantity: 1}\n',
+};
+
+const silent = { step: () => undefined, end: () => undefined };
+
+function reportOf(root: string, order: (paths: readonly string[]) => readonly string[]): string {
+  const [found] = findLibraries(['.'], root).libraries;
+  if (found === undefined) throw new Error('no library');
+  const shuffled = { ...found, listing: { ...found.listing, ruleFiles: order(found.listing.ruleFiles) } };
+  const open = openLibrary(shuffled, { rules: allRules, today: '2025-03-03' as IsoDate, progress: silent });
+  return jsonReport({ libraries: [reportOn(shuffled, open, '.', silent)], notices: [] });
+}
+
+describe('the same library gives the same bytes', () => {
+  it('in whatever order the disk lists its files', () => {
+    const root = folderWith(files);
+    const straight = reportOf(root, (paths) => paths);
+    expect(reportOf(root, (paths) => [...paths].reverse())).toBe(straight);
+    expect(reportOf(root, (paths) => [...paths.slice(3), ...paths.slice(0, 3)])).toBe(straight);
+  });
+
+  it('in whatever order its files were made, and wherever it lies', async () => {
+    const one = folderWith(files);
+    const other = folderWith(Object.fromEntries(Object.entries(files).reverse()));
+    for (const format of ['text', 'json']) {
+      const first = await cli(['check', '--format', format], { cwd: one });
+      expect(await cli(['check', '--format', format], { cwd: other })).toEqual(first);
+      expect(first.out).not.toContain(one);
+    }
+  });
+
+  it('in whatever order paths are given', async () => {
+    const cwd = folderWith({
+      'one/library.ifu.yaml': libraryText,
+      'one/a.ifu.yaml': badText,
+      'two/library.ifu.yaml': libraryText,
+    });
+    const straight = await cli(['check', 'one', 'two'], { cwd });
+    expect(await cli(['check', 'two', 'one', join(cwd, 'one')], { cwd })).toEqual(straight);
+  });
+});
