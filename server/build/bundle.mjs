@@ -16,6 +16,15 @@ const bundles = [
     banner: '#!/usr/bin/env node',
     executable: true,
   },
+  { name: 'server', entry: 'server/src/lsp/main.ts', out: 'dist/server.cjs', format: 'cjs', platform: 'node' },
+  {
+    name: 'client',
+    entry: 'client/src/extension.ts',
+    out: 'dist/client.cjs',
+    format: 'cjs',
+    platform: 'node',
+    external: ['vscode'],
+  },
 ];
 
 const wanted = process.argv.slice(2);

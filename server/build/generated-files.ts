@@ -2,6 +2,7 @@ import { kinds } from '../src/schema/kinds.ts';
 import type { SchemaPart } from '../src/schema/shape.ts';
 import { entityTypes } from './entity-types.ts';
 import { ruleList } from './rule-list.ts';
+import { snippets } from './snippets.ts';
 import type { Sources } from './sources.ts';
 import { validators } from './validators.ts';
 
@@ -13,6 +14,7 @@ export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, str
     ['server/src/schema/schemas.generated.ts', schemaImports(schemas)],
     ['server/src/schema/validators.generated.js', validators(schemas)],
     ['server/src/schema/validators.generated.d.ts', validatorTypes()],
+    ['client/snippets/rule-files.generated.json', snippets(schemas)],
   ]);
 }
 
@@ -21,7 +23,9 @@ export const banner = '// Generated from schemas/ by `npm run generate`. Do not 
 function schemaImports(schemas: ReadonlyMap<string, SchemaPart>): string {
   const names = [...schemas.keys()].sort();
   const variable = (name: string) => name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
-  const imports = names.map((name) => `import ${variable(name)} from '../../../schemas/${name}.schema.json' with { type: 'json' };`);
+  const imports = names.map(
+    (name) => `import ${variable(name)} from '../../../schemas/${name}.schema.json' with { type: 'json' };`,
+  );
   const rows = names.map((name) => `  ['${name}', ${variable(name)} as SchemaPart],`);
   return `${banner}${imports.join('\n')}\nimport type { SchemaPart } from './shape.ts';\n\nexport const schemas: ReadonlyMap<string, SchemaPart> = new Map<string, SchemaPart>([\n${rows.join('\n')}\n]);\n`;
 }

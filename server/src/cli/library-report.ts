@@ -1,11 +1,11 @@
 import { basename, isAbsolute, relative, sep } from 'node:path';
 import { coverageOf } from '../check/coverage.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
+import { isBelow } from '../library/left-out.ts';
 import type { LibraryReport, PlacedFinding } from '../report/model.ts';
 import { Placer } from '../report/model.ts';
 import { counted } from '../report/words.ts';
 import type { OpenLibrary } from './open-library.ts';
-import { isBelow } from './open-library.ts';
 import type { Progress } from './progress.ts';
 
 /** Judges what was asked for of an open library and gathers it for a report. */

@@ -4,8 +4,8 @@ import type { ListedFile } from '../host/library-files.ts';
 import { loadFile, ruleFilesOf } from '../host/library-files.ts';
 import { libraryFileName } from '../host/library-paths.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
+import { isBelow, leftOutFolders } from '../library/left-out.ts';
 import { recordOf } from '../library/loaded-file.ts';
-import type { LibraryView } from '../library/view.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { Progress } from './progress.ts';
 
@@ -45,16 +45,4 @@ export function openLibrary(found: FoundLibrary, { rules, today, progress }: Ope
   }
   progress.end();
   return { engine, files, unread, leftOut: listed.length - files.length };
-}
-
-function leftOutFolders(view: LibraryView): readonly string[] {
-  const names = view.all('library')[0]?.generated?.items ?? [];
-  return names
-    .map(({ text }) => text.replace(/^\.\//, '').replace(/\/$/, ''))
-    .filter((name) => name !== '' && name !== '.');
-}
-
-/** True when `path` is one of the paths or lies below one. */
-export function isBelow(path: string, paths: readonly string[]): boolean {
-  return paths.some((other) => path === other || path.startsWith(`${other}/`));
 }

@@ -9,7 +9,8 @@ import { printable } from './escape.ts';
 import { snippetOf } from './snippet.ts';
 import { settlerWords } from './words.ts';
 
-const sourceWords: Readonly<Record<SourceTag, string>> = {
+/** Where a rule comes from, in words. */
+export const sourceWords: Readonly<Record<SourceTag, string>> = {
   standard: 'a published standard, from memory: check the edition your department has adopted',
   guideline: 'a freely published guideline: check that it is current',
   practice: 'common practice, which differs between departments',

@@ -1,0 +1,115 @@
+import type { Span } from '../base/span.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import type { LibraryView } from '../library/view.ts';
+import type { AnyEntity } from '../model/entity.ts';
+import type { Node, Quantity, Text } from '../model/node.ts';
+import { formatBothUnits } from '../quantity/format.ts';
+import type { Field, Shape } from '../schema/shape.ts';
+import { shapeOf } from '../schema/shapes.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { citationsAt, sayingsAt } from './cited.ts';
+import type { Location, Step } from './locate.ts';
+import { locate, nodesAt } from './locate.ts';
+import { describeTarget } from './target-words.ts';
+import type { Block } from './text-blocks.ts';
+
+export interface Hover {
+  /** What the hover speaks of: the word under the pointer. */
+  readonly span: Span;
+  readonly blocks: readonly Block[];
+}
+
+const caution = "The manufacturer's current document is the instruction; this is an index to it.";
+
+/** What is shown over `offset`: on a key what it means, on a value what it says and where that is written. Undefined over nothing. */
+export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view: LibraryView): Hover | undefined {
+  const shape = record.kind === undefined ? undefined : shapeOf(record.kind);
+  const location = locate(tree, shape, offset);
+  const last = location.steps[location.steps.length - 1] ?? location.steps[0];
+  if (location.on === 'gap') return undefined;
+  const ownWords = location.on === 'key' ? keyBlocks(last) : valueBlocks(location, record.entity, offset, view);
+  const cited = record.entity === undefined ? [] : citedBlocks(record.entity, offset);
+  const blocks = [...ownWords, ...cited];
+  if (blocks.length === 0) return undefined;
+  const span = location.on === 'key' && last.key !== undefined ? last.key.span : last.tree.span;
+  return { span, blocks: cited.length === 0 ? blocks : [...blocks, { block: 'note', text: caution }] };
+}
+
+function keyBlocks({ field, shape, key }: Step): readonly Block[] {
+  if (field === undefined) return shape === undefined || key === undefined ? [] : describeShape(key.text, shape);
+  const about = fieldWords(field);
+  return about.length === 0 ? [] : [{ block: 'heading', text: field.title || field.key }, ...about];
+}
+
+function describeShape(name: string, shape: Shape): readonly Block[] {
+  if (shape.title === '') return [];
+  return [{ block: 'heading', text: `${shape.title} “${name}”` }, ...lines([shape.description])];
+}
+
+function fieldWords(field: Field): readonly Block[] {
+  const { shape } = field;
+  const examples = field.examples.length > 0 ? field.examples : shape.examples;
+  const where = field.where ?? shape.where;
+  return lines([
+    field.description || shape.description,
+    shape.form === 'words' ? wordList(shape.words) : '',
+    examples.length === 0 ? '' : `Typical: ${examples.slice(0, 4).join(' · ')}`,
+    where === undefined ? '' : `Where instructions usually put it: ${where}`,
+  ]);
+}
+
+function wordList(words: ReadonlyMap<string, string>): string {
+  const named = [...words.keys()];
+  return `One of: ${named.slice(0, 12).join(', ')}${named.length > 12 ? ', …' : ''}`;
+}
+
+function valueBlocks(
+  location: Location,
+  entity: AnyEntity | undefined,
+  offset: number,
+  view: LibraryView,
+): readonly Block[] {
+  const last = location.steps[location.steps.length - 1] ?? location.steps[0];
+  const named = [...location.steps].reverse().find((step) => step.field !== undefined)?.field;
+  const chain = entity === undefined ? [] : nodesAt(entity, offset);
+  const node = chain[chain.length - 1];
+  if (node?.node === 'quantity') return quantityBlocks(node, named, location);
+  if (node?.node === 'text' && node.refers !== undefined) return referenceBlocks(node, entity, view);
+  if (last.shape?.form === 'words' && last.tree.node === 'scalar')
+    return wordBlocks(last.tree.text, last.shape.words, named);
+  return [];
+}
+
+function quantityBlocks(quantity: Quantity, named: Field | undefined, { steps }: Location): readonly Block[] {
+  if (quantity.problem !== undefined) return [];
+  const carrier = steps[steps.length - 2];
+  const outer = [...steps].reverse().find((step) => step.field !== undefined && step.field !== named)?.field;
+  const bound = carrier?.shape?.form === 'record' || steps.length < 3 ? named : (carrier?.field ?? named);
+  const heading = [outer?.title, bound?.title].filter((title) => title !== undefined && title !== '').join(': ');
+  const both = formatBothUnits(quantity);
+  return [
+    { block: 'heading', text: heading === '' ? both : `${heading} ${both}` },
+    ...lines([bound?.description ?? '']),
+  ];
+}
+
+function referenceBlocks(text: Text, entity: AnyEntity | undefined, view: LibraryView): readonly Block[] {
+  return entity === undefined ? [] : describeTarget(text, entity, view);
+}
+
+function wordBlocks(word: string, words: ReadonlyMap<string, string>, field: Field | undefined): readonly Block[] {
+  const meaning = words.get(word);
+  if (meaning === undefined || meaning === '') return [];
+  const title = field === undefined || field.title === '' ? word : `${field.title}: ${word}`;
+  return [{ block: 'heading', text: title }, ...lines([meaning])];
+}
+
+/** The quotes behind a place: those of the innermost citation around it. */
+function citedBlocks(entity: AnyEntity, offset: number): readonly Block[] {
+  const chain: readonly Node[] = nodesAt(entity, offset);
+  return sayingsAt(entity, citationsAt(chain)).map(({ quote, from }) => ({ block: 'quote', text: quote, from }));
+}
+
+function lines(texts: readonly string[]): readonly Block[] {
+  return texts.filter((text) => text !== '').map((text) => ({ block: 'line', text }));
+}

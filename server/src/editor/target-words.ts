@@ -1,0 +1,34 @@
+import type { LibraryView } from '../library/view.ts';
+import type { AnyEntity } from '../model/entity.ts';
+import type { Node, Text } from '../model/node.ts';
+import { rootOf } from '../model/node.ts';
+import { fieldOf } from '../model/walk.ts';
+import { targetsOf } from './targets.ts';
+import type { Block } from './text-blocks.ts';
+
+/** A line about what an id names. Statements are left out: their quote is shown by itself. */
+export function describeTarget(text: Text, entity: AnyEntity, view: LibraryView): readonly Block[] {
+  if (text.refers?.includes('statement') === true) return [];
+  const targets = targetsOf(text, entity, view);
+  return targets.slice(0, 3).map(({ node }) => ({ block: 'heading', text: nameOf(node) }));
+}
+
+function nameOf(node: Node): string {
+  const { kind, id, file } = rootOf(node.at);
+  if (node.at.parent !== undefined) return `${firstText(node, ['name', 'modality', 'id'])} of ${kind} ${id} (${file})`;
+  const words = kind === 'document' ? documentWords(node) : firstText(node, ['name', 'title']);
+  return `${kind} ${id}${words === '' ? '' : `: ${words}`} (${file})`;
+}
+
+function documentWords(node: Node): string {
+  const status = firstText(node, ['status']);
+  return `revision ${firstText(node, ['rev'])}${status === '' ? '' : `, ${status}`}`;
+}
+
+function firstText(node: Node, keys: readonly string[]): string {
+  for (const key of keys) {
+    const found = node.node === 'record' ? fieldOf(node, key) : undefined;
+    if (found?.node === 'text' || found?.node === 'quantity' || found?.node === 'date') return found.text;
+  }
+  return '';
+}

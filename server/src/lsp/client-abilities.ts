@@ -1,0 +1,49 @@
+import type { InitializeParams } from 'vscode-languageserver';
+import { DiagnosticTag, MarkupKind } from 'vscode-languageserver';
+
+/** What the client at the other end can do, read once from its greeting. */
+export interface ClientAbilities {
+  /** `pull`: the client asks for findings. `push`: they are sent to it. Never both, or each would be shown twice. */
+  readonly delivery: 'pull' | 'push';
+  readonly refresh: boolean;
+  readonly relatedInformation: boolean;
+  readonly deprecatedTag: boolean;
+  readonly diagnosticData: boolean;
+  /** Scheme under which the client opens a rule's explanation, without a network; undefined when it can't. */
+  readonly ruleLinkScheme: string | undefined;
+  readonly markdownHover: boolean;
+  readonly definitionLinks: boolean;
+  readonly outlineTree: boolean;
+  readonly progress: boolean;
+  readonly watchesFiles: boolean;
+  readonly folderChanges: boolean;
+  /** The client shows how many files and findings there are. */
+  readonly status: boolean;
+}
+
+export function abilitiesOf({ capabilities, initializationOptions }: InitializeParams): ClientAbilities {
+  const { textDocument, workspace, window } = capabilities;
+  const options = asRecord(initializationOptions);
+  const pulls = textDocument?.diagnostic !== undefined;
+  const diagnostics = pulls ? textDocument?.diagnostic : textDocument?.publishDiagnostics;
+  const scheme = options.ruleLinkScheme;
+  return {
+    delivery: pulls ? 'pull' : 'push',
+    refresh: workspace?.diagnostics?.refreshSupport === true,
+    relatedInformation: diagnostics?.relatedInformation === true,
+    deprecatedTag: diagnostics?.tagSupport?.valueSet.includes(DiagnosticTag.Deprecated) === true,
+    diagnosticData: diagnostics?.dataSupport === true,
+    ruleLinkScheme: typeof scheme === 'string' && /^[a-z][a-z0-9+.-]{0,40}$/.test(scheme) ? scheme : undefined,
+    markdownHover: textDocument?.hover?.contentFormat?.includes(MarkupKind.Markdown) === true,
+    definitionLinks: textDocument?.definition?.linkSupport === true,
+    outlineTree: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
+    progress: window?.workDoneProgress === true,
+    watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
+    folderChanges: workspace?.workspaceFolders === true,
+    status: options.status === true,
+  };
+}
+
+function asRecord(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
+}

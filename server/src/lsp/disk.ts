@@ -1,0 +1,35 @@
+import type { FileId } from '../base/brand.ts';
+import type { Problem } from '../base/problem.ts';
+import type { LoadedFile } from '../library/loaded-file.ts';
+
+/** A rule file as the disk lists it. */
+export interface FileOnDisk {
+  readonly file: FileId;
+  /** Below the library's root, `/` between parts, as the disk spells it. */
+  readonly path: string;
+  readonly problems: readonly Problem[];
+}
+
+export interface LibraryOnDisk {
+  /** Absolute, links resolved, `/` between parts. */
+  readonly root: string;
+  readonly files: readonly FileOnDisk[];
+}
+
+/** The disk as the server sees it. A server without one (in a browser) checks open documents by themselves. Nothing here throws. */
+export interface Disk {
+  /** Where a folder really lies, links resolved; undefined when there is none. */
+  realFolder(folder: string): string | undefined;
+  /** Of a folder the libraries in it, else the one around it; of a rule file the one around it. */
+  librariesFor(path: string): readonly LibraryOnDisk[];
+  /** What lies in the library now; undefined when it is no library any more. */
+  list(root: string): LibraryOnDisk | undefined;
+  load(root: string, file: FileOnDisk): LoadedFile;
+}
+
+export const noDisk: Disk = {
+  realFolder: () => undefined,
+  librariesFor: () => [],
+  list: () => undefined,
+  load: (_root, { file, problems }) => ({ file, text: undefined, problems }),
+};

@@ -1,0 +1,122 @@
+import type {
+  Definition,
+  DefinitionLink,
+  DocumentSymbol,
+  Hover,
+  SymbolInformation,
+  TextDocumentPositionParams,
+} from 'vscode-languageserver';
+import { MarkupKind, SymbolKind } from 'vscode-languageserver';
+import { definitionsAt } from '../editor/definition.ts';
+import { hoverAt } from '../editor/hover.ts';
+import type { OutlineItem } from '../editor/symbols.ts';
+import { outlineOf } from '../editor/symbols.ts';
+import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import { shapeOf } from '../schema/shapes.ts';
+import { readTree } from '../syntax/read.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import type { ClientAbilities } from './client-abilities.ts';
+import { offsetOf, rangeOf } from './places.ts';
+import type { Reports } from './reports.ts';
+import { addressOf } from './uris.ts';
+import type { Home, Workbench } from './workbench.ts';
+
+/** Answers about one place of a document: hover, where an id leads, the outline. */
+export class Lookups {
+  readonly #workbench: Workbench;
+  readonly #reports: Reports;
+  readonly #abilities: ClientAbilities;
+
+  constructor(workbench: Workbench, reports: Reports, abilities: ClientAbilities) {
+    this.#workbench = workbench;
+    this.#reports = reports;
+    this.#abilities = abilities;
+  }
+
+  async hover(params: TextDocumentPositionParams): Promise<Hover | null> {
+    const at = await this.#placeOf(params);
+    if (at === undefined) return null;
+    const tree = treeOf(at.record);
+    const hover = tree === undefined ? undefined : hoverAt(at.record, tree, at.offset, at.home.engine.view());
+    if (hover === undefined) return null;
+    const markdown = this.#abilities.markdownHover;
+    const value = markdown ? asMarkdown(hover.blocks) : asPlainText(hover.blocks);
+    const kind = markdown ? MarkupKind.Markdown : MarkupKind.PlainText;
+    return { contents: { kind, value }, range: rangeOf(at.record, hover.span) };
+  }
+
+  async definition(params: TextDocumentPositionParams): Promise<Definition | DefinitionLink[] | null> {
+    const at = await this.#placeOf(params);
+    if (at?.record.entity === undefined) return null;
+    const links: DefinitionLink[] = [];
+    for (const { from, file, span, whole } of definitionsAt(at.record.entity, at.offset, at.home.engine.view())) {
+      const record = at.home.engine.library.record(file);
+      if (record === undefined) continue;
+      const targetUri = this.#reports.uriOf(
+        this.#workbench.addressIn(at.home, file, addressOf(params.textDocument.uri)),
+      );
+      const targetSelectionRange = rangeOf(record, span);
+      const targetRange = {
+        ...rangeOf(record, { start: Math.min(whole.start, span.start), end: Math.max(whole.end, span.end) }),
+      };
+      links.push({ originSelectionRange: rangeOf(at.record, from), targetUri, targetRange, targetSelectionRange });
+    }
+    if (this.#abilities.definitionLinks) return links;
+    return links.map(({ targetUri, targetSelectionRange }) => ({ uri: targetUri, range: targetSelectionRange }));
+  }
+
+  async symbols(uri: string): Promise<DocumentSymbol[] | SymbolInformation[]> {
+    await this.#workbench.settled();
+    const record = this.#workbench.recordAt(addressOf(uri));
+    const tree = record === undefined ? undefined : treeOf(record);
+    if (record === undefined || tree === undefined) return [];
+    const outline = outlineOf(tree, record.kind === undefined ? undefined : shapeOf(record.kind));
+    if (this.#abilities.outlineTree) return outline.map((item) => symbolOf(item, record));
+    return outline.map(({ name, of, whole }) => ({
+      name,
+      kind: symbolKinds[of],
+      location: { uri, range: rangeOf(record, whole) },
+    }));
+  }
+
+  async #placeOf({
+    textDocument,
+    position,
+  }: TextDocumentPositionParams): Promise<{ home: Home; record: FileRecord; offset: number } | undefined> {
+    await this.#workbench.settled();
+    const home = this.#workbench.homeOf(addressOf(textDocument.uri));
+    const record = home?.engine.library.record(home.file);
+    const offset = record === undefined ? undefined : offsetOf(record, position);
+    return home === undefined || record === undefined || offset === undefined ? undefined : { home, record, offset };
+  }
+}
+
+const trees = new WeakMap<FileRecord, MapTree>();
+
+/** The tree of a file that somebody looks at; other files keep none. */
+function treeOf(record: FileRecord): MapTree | undefined {
+  const known = trees.get(record);
+  if (known !== undefined) return known;
+  const { tree } = readTree(record.text);
+  if (tree?.node !== 'map') return undefined;
+  trees.set(record, tree);
+  return tree;
+}
+
+const symbolKinds: Readonly<Record<OutlineItem['of'], SymbolKind>> = {
+  group: SymbolKind.Object,
+  list: SymbolKind.Array,
+  value: SymbolKind.Field,
+};
+
+function symbolOf({ name, detail, of, whole, nameAt, inside }: OutlineItem, record: FileRecord): DocumentSymbol {
+  return {
+    name,
+    detail,
+    kind: symbolKinds[of],
+    range: rangeOf(record, { start: Math.min(whole.start, nameAt.start), end: Math.max(whole.end, nameAt.end) }),
+    selectionRange: rangeOf(record, nameAt),
+    children: inside.map((item) => symbolOf(item, record)),
+  };
+}

@@ -1,0 +1,205 @@
+import type {
+  CancellationToken,
+  Connection,
+  DiagnosticServerCancellationData,
+  DocumentDiagnosticParams,
+  DocumentDiagnosticReport,
+  ResultProgressReporter,
+  WorkspaceDiagnosticParams,
+  WorkspaceDiagnosticReport,
+  WorkspaceDiagnosticReportPartialResult,
+  WorkspaceDocumentDiagnosticReport,
+} from 'vscode-languageserver';
+import { DocumentDiagnosticReportKind, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
+import type { Reports } from './reports.ts';
+import { Slices } from './turns.ts';
+import { addressOf } from './uris.ts';
+import type { Workbench } from './workbench.ts';
+
+type Reporter = ResultProgressReporter<WorkspaceDiagnosticReportPartialResult> | undefined;
+
+const filesInOnePart = 200;
+
+/**
+ * Answers a client that asks for findings. One file: as soon as its newest text is taken in, or "cancelled" when a newer one is on its way.
+ * The workspace: what differs from what the client has; then the question is kept open and every change follows in a further part.
+ */
+export class Pull {
+  readonly #connection: Connection;
+  readonly #workbench: Workbench;
+  readonly #reports: Reports;
+  readonly #refreshes: boolean;
+  /** What the client was told last about each open document, and of which version. */
+  readonly #answered = new Map<string, { readonly resultId: string; readonly version: number | undefined }>();
+  readonly #watchers = new Set<WorkspaceWatch>();
+  #refreshDue = false;
+  /** Version of each open document. */
+  readonly versions = new Map<string, number>();
+
+  constructor(connection: Connection, workbench: Workbench, reports: Reports, client: { readonly refresh: boolean }) {
+    this.#connection = connection;
+    this.#workbench = workbench;
+    this.#reports = reports;
+    this.#refreshes = client.refresh;
+  }
+
+  async document(
+    params: DocumentDiagnosticParams,
+    token: CancellationToken,
+  ): Promise<DocumentDiagnosticReport | ResponseError<DiagnosticServerCancellationData>> {
+    const address = addressOf(params.textDocument.uri);
+    const asked = this.versions.get(address);
+    await Promise.race([this.#workbench.settled(), cancellation(token)]);
+    if (token.isCancellationRequested) return cancelled('false');
+    if (this.versions.get(address) !== asked) return cancelled('true');
+    const { resultId, items } = this.#reports.of(address);
+    this.#answered.set(address, { resultId, version: asked });
+    if (params.previousResultId === resultId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId };
+    return { kind: DocumentDiagnosticReportKind.Full, resultId, items: [...items] };
+  }
+
+  /** Ends when the client takes the question back, or, for a client that takes no parts, with the first news. */
+  async workspace(
+    params: WorkspaceDiagnosticParams,
+    token: CancellationToken,
+    reporter: Reporter,
+  ): Promise<WorkspaceDiagnosticReport> {
+    const watch = new WorkspaceWatch(params, token, reporter);
+    this.#watchers.add(watch);
+    token.onCancellationRequested(() => watch.end());
+    try {
+      await Promise.race([this.#workbench.settled(), cancellation(token)]);
+      watch.waitFor([...watch.known.keys(), ...this.#workbench.addresses()]);
+      return await watch.run((address) => this.#news(address, watch));
+    } finally {
+      this.#watchers.delete(watch);
+    }
+  }
+
+  touched(addresses: ReadonlySet<string>): void {
+    for (const watch of this.#watchers) watch.waitFor(addresses);
+    if (this.#refreshes && this.#concernsOpen(addresses)) this.#refresh();
+  }
+
+  /** A closed document counts as any other file again: its last answer is repeated among those of the workspace. */
+  closed(address: string): void {
+    this.#answered.delete(address);
+    this.versions.delete(address);
+    for (const watch of this.#watchers) watch.known.delete(address);
+  }
+
+  /** At shutdown: no question stays open. */
+  end(): void {
+    for (const watch of this.#watchers) watch.end();
+  }
+
+  /** Open documents that another file's change concerns. Of a document that was edited itself, the client asks without being told. */
+  #concernsOpen(addresses: ReadonlySet<string>): boolean {
+    for (const address of addresses) {
+      const told = this.#answered.get(address);
+      if (told === undefined || told.version !== this.versions.get(address) || !this.#workbench.isOpen(address))
+        continue;
+      if (this.#reports.of(address).resultId !== told.resultId) return true;
+    }
+    return false;
+  }
+
+  /** Asks the client to ask again, once for many changes. */
+  #refresh(): void {
+    if (this.#refreshDue) return;
+    this.#refreshDue = true;
+    setTimeout(() => {
+      this.#refreshDue = false;
+      this.#connection.languages.diagnostics.refresh().catch(() => undefined);
+    }, 0);
+  }
+
+  #news(address: string, watch: WorkspaceWatch): WorkspaceDocumentDiagnosticReport | undefined {
+    const { resultId, items } = this.#reports.of(address);
+    const known = watch.known.get(address);
+    if (known === resultId || (known === undefined && items.length === 0)) return undefined;
+    watch.known.set(address, resultId);
+    const version = this.versions.get(address) ?? null;
+    return {
+      kind: DocumentDiagnosticReportKind.Full,
+      uri: this.#reports.uriOf(address),
+      version,
+      resultId,
+      items: [...items],
+    };
+  }
+}
+
+/** One open question about the whole workspace. */
+class WorkspaceWatch {
+  /** Address to what the client was told about it. */
+  readonly known: Map<string, string>;
+  readonly #reporter: Reporter;
+  readonly #token: CancellationToken;
+  readonly #waiting = new Set<string>();
+  #wake: () => void = () => undefined;
+  #ended = false;
+
+  constructor(params: WorkspaceDiagnosticParams, token: CancellationToken, reporter: Reporter) {
+    this.known = new Map(params.previousResultIds.map(({ uri, value }) => [addressOf(uri), value]));
+    this.#token = token;
+    this.#reporter = reporter;
+  }
+
+  waitFor(addresses: Iterable<string>): void {
+    for (const address of addresses) this.#waiting.add(address);
+    this.#wake();
+  }
+
+  end(): void {
+    this.#ended = true;
+    this.#wake();
+  }
+
+  async run(
+    news: (address: string) => WorkspaceDocumentDiagnosticReport | undefined,
+  ): Promise<WorkspaceDiagnosticReport> {
+    while (!this.#ended && !this.#token.isCancellationRequested) {
+      const items = await this.#nextPart(news);
+      if (items.length > 0 && this.#reporter === undefined) return { items };
+      if (items.length > 0) this.#reporter?.report({ items });
+      if (this.#waiting.size === 0) await this.#sleep();
+    }
+    return { items: [] };
+  }
+
+  async #nextPart(
+    news: (address: string) => WorkspaceDocumentDiagnosticReport | undefined,
+  ): Promise<WorkspaceDocumentDiagnosticReport[]> {
+    const items: WorkspaceDocumentDiagnosticReport[] = [];
+    const slices = new Slices();
+    for (const address of this.#waiting) {
+      if (this.#reporter !== undefined && items.length >= filesInOnePart) break;
+      this.#waiting.delete(address);
+      const item = news(address);
+      if (item !== undefined) items.push(item);
+      await slices.pause();
+    }
+    return items;
+  }
+
+  #sleep(): Promise<void> {
+    if (this.#ended) return Promise.resolve();
+    return new Promise((resolve) => {
+      this.#wake = resolve;
+    });
+  }
+}
+
+function cancellation(token: CancellationToken): Promise<void> {
+  return new Promise((resolve) => token.onCancellationRequested(() => resolve()));
+}
+
+function cancelled(askAgain: 'true' | 'false'): ResponseError<DiagnosticServerCancellationData> {
+  const data = { retriggerRequest: askAgain === 'true' };
+  return new ResponseError(
+    askAgain === 'true' ? LSPErrorCodes.ServerCancelled : LSPErrorCodes.RequestCancelled,
+    'a newer text is on its way',
+    data,
+  );
+}

@@ -1,0 +1,67 @@
+import type { Diagnostic } from 'vscode-languageserver';
+import type { Severity } from '../base/problem.ts';
+import type { Finding } from '../check/finding.ts';
+import type { ClientAbilities } from './client-abilities.ts';
+import { diagnosticOf } from './diagnostic.ts';
+import { textHash } from './text-hash.ts';
+import type { Workbench } from './workbench.ts';
+
+/** What the editor is told about one file. */
+export interface FileReport {
+  /** The same for the same content, so that nothing is sent twice. */
+  readonly resultId: string;
+  readonly items: readonly Diagnostic[];
+}
+
+interface Kept extends FileReport {
+  readonly findings: readonly Finding[];
+}
+
+const nothing: Kept = { resultId: 'none', items: [], findings: [] };
+
+/** The findings of each file in the editor's form, made when first asked for after a change. */
+export class Reports {
+  readonly #workbench: Workbench;
+  readonly #abilities: ClientAbilities;
+  readonly #kept = new Map<string, Kept>();
+  /** The editor's own spelling of a file's URI, for answers about it. */
+  readonly spellings = new Map<string, string>();
+
+  constructor(workbench: Workbench, abilities: ClientAbilities) {
+    this.#workbench = workbench;
+    this.#abilities = abilities;
+  }
+
+  /** Of a file that is not there, or out of view: nothing. */
+  of(address: string): FileReport {
+    const home = this.#workbench.isInView(address) ? this.#workbench.homeOf(address) : undefined;
+    const findings = home?.engine.findings(home.file) ?? nothing.findings;
+    if (home === undefined || findings.length === 0) {
+      this.#kept.delete(address);
+      return nothing;
+    }
+    const known = this.#kept.get(address);
+    if (known?.findings === findings) return known;
+    const showing = { home, abilities: this.#abilities, uriOf: this.#uriIn(address) };
+    const items = findings.map((finding) => diagnosticOf(finding, showing));
+    const made = { findings, items, resultId: textHash(JSON.stringify(items)) };
+    this.#kept.set(address, made);
+    return made;
+  }
+
+  uriOf(address: string): string {
+    return this.spellings.get(address) ?? address;
+  }
+
+  /** Findings of all files asked about so far. */
+  counts(): Readonly<Record<Severity, number>> {
+    const counts = { error: 0, warning: 0, advice: 0 };
+    for (const { findings } of this.#kept.values()) for (const { severity } of findings) counts[severity]++;
+    return counts;
+  }
+
+  #uriIn(own: string): (file: Finding['file']) => string {
+    const home = this.#workbench.homeOf(own);
+    return (file) => this.uriOf(home === undefined ? own : this.#workbench.addressIn(home, file, own));
+  }
+}

@@ -1,0 +1,57 @@
+import type { Connection } from 'vscode-languageserver';
+import type { Reports } from './reports.ts';
+import { Slices } from './turns.ts';
+import type { Workbench } from './workbench.ts';
+
+/** What the client shows at the foot of its window. */
+export interface Status {
+  readonly files: number;
+  readonly errors: number;
+  readonly warnings: number;
+  readonly advice: number;
+}
+
+export const statusNotification = 'traywright/status';
+
+/** Tells the client how many files are in view and what was found in them, after each change that moves the numbers. */
+export class StatusReporter {
+  readonly #connection: Connection;
+  readonly #workbench: Workbench;
+  readonly #reports: Reports;
+  readonly #waiting = new Set<string>();
+  #told = '';
+  #running = false;
+
+  constructor(connection: Connection, workbench: Workbench, reports: Reports) {
+    this.#connection = connection;
+    this.#workbench = workbench;
+    this.#reports = reports;
+  }
+
+  touched(addresses: ReadonlySet<string>): void {
+    for (const address of addresses) this.#waiting.add(address);
+    if (!this.#running) void this.#run();
+  }
+
+  /** Behind everything else: the numbers may come a moment later than the findings. */
+  async #run(): Promise<void> {
+    this.#running = true;
+    const slices = new Slices();
+    for (const address of this.#waiting) {
+      this.#waiting.delete(address);
+      await slices.pause();
+      this.#reports.of(address);
+    }
+    this.#running = false;
+    this.#tell();
+  }
+
+  #tell(): void {
+    const { error, warning, advice } = this.#reports.counts();
+    const status: Status = { files: this.#workbench.addresses().size, errors: error, warnings: warning, advice };
+    const told = JSON.stringify(status);
+    if (told === this.#told) return;
+    this.#told = told;
+    void this.#connection.sendNotification(statusNotification, status);
+  }
+}
