@@ -20,7 +20,12 @@ function withoutWords(part: Json): Json {
   if (typeof part !== 'object' || part === null) return part;
   const kept: Record<string, Json> = {};
   for (const [key, value] of Object.entries(part)) {
-    if (key.startsWith('x-') || (describing.has(key) && typeof value !== 'object') || (key === 'examples' && Array.isArray(value))) continue;
+    if (
+      key.startsWith('x-') ||
+      (describing.has(key) && typeof value !== 'object') ||
+      (key === 'examples' && Array.isArray(value))
+    )
+      continue;
     kept[key] = withoutWords(value);
   }
   return kept;

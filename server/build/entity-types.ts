@@ -21,7 +21,17 @@ ${rows.join('\n')}
 
 class TypeWriter {
   readonly #names = new Map<RecordShape, string>();
-  readonly #taken = new Set<string>(['Requirement', 'Text', 'Flag', 'Citation', 'List', 'Table', 'Rec', 'Quantity', 'DateValue']);
+  readonly #taken = new Set<string>([
+    'Requirement',
+    'Text',
+    'Flag',
+    'Citation',
+    'List',
+    'Table',
+    'Rec',
+    'Quantity',
+    'DateValue',
+  ]);
   readonly #blocks: string[] = [];
 
   record(shape: RecordShape, wanted: string): string {
@@ -35,7 +45,9 @@ class TypeWriter {
       const note = field.description === '' ? '' : `  /** ${field.description.replaceAll('*/', '')} */\n`;
       return `${note}  readonly ${/^\w+$/.test(field.key) ? field.key : `'${field.key}'`}?: ${type};`;
     });
-    this.#blocks.push(`/** ${shape.description || shape.title} */\nexport interface ${name} extends Rec {\n${lines.join('\n')}\n}\n`);
+    this.#blocks.push(
+      `/** ${shape.description || shape.title} */\nexport interface ${name} extends Rec {\n${lines.join('\n')}\n}\n`,
+    );
     return name;
   }
 

@@ -13,14 +13,19 @@ export interface Sources {
 /** Reads them from the repository at `root`. */
 export function readSources(root: string): Sources {
   const schemaFolder = join(root, 'schemas');
-  const names = readdirSync(schemaFolder).filter((name) => name.endsWith('.schema.json')).sort();
+  const names = readdirSync(schemaFolder)
+    .filter((name) => name.endsWith('.schema.json'))
+    .sort();
   const schemas = new Map<string, SchemaPart>();
-  for (const name of names) schemas.set(name.replace('.schema.json', ''), JSON.parse(readFileSync(join(schemaFolder, name), 'utf8')));
+  for (const name of names)
+    schemas.set(name.replace('.schema.json', ''), JSON.parse(readFileSync(join(schemaFolder, name), 'utf8')));
   return { schemas, ruleFiles: ruleFiles(join(root, 'server/src/rules')) };
 }
 
 function ruleFiles(folder: string): readonly string[] {
-  const stages = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory() && entry.name !== 'support');
+  const stages = readdirSync(folder, { withFileTypes: true }).filter(
+    (entry) => entry.isDirectory() && entry.name !== 'support',
+  );
   return stages.flatMap((stage) =>
     readdirSync(join(folder, stage.name))
       .filter((name) => name.endsWith('.ts'))
