@@ -22,6 +22,11 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   frequency: 'frequency',
   concentration: 'concentration',
   conductivity: 'conductivity',
+  bacteria: 'bacteria',
+  endotoxin: 'endotoxin',
+  hardness: 'hardness',
+  dose: 'dose',
+  humidity: 'percentage',
   bore: 'length',
   length: 'length',
 };

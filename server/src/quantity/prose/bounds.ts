@@ -118,10 +118,16 @@ function numberAfter(
   let words = 0;
   for (let at = hit.last + 1; at < draft.first; at++) {
     const token = text.tokens[at];
-    if (token === undefined || token.text === ',' || token.text === ')') return undefined;
+    if (token === undefined || token.text === ')') return undefined;
+    if (token.text === ',' && !isHead(text, at, draft)) return undefined;
     if (token.kind === 'word' && ++words > reach) return undefined;
   }
   return hasOtherBound(text, hit, draft) ? undefined : draft;
+}
+
+/** `minimum exposure time, pre-vacuum: 4 minutes`: the comma belongs to a head that a colon ends right before the number. */
+function isHead(text: ReadingText, comma: number, draft: NumberDraft): boolean {
+  return tokenText(text, draft.first - 1) === ':' && draft.first - comma <= 5;
 }
 
 /** `up to a maximum of 10` agrees with itself; `at least ... up to 10` does not reach over. */

@@ -66,24 +66,26 @@ export function findPhrases(tokens: readonly Token[], language: Language): Hit[]
 }
 
 function longestPhrase(tokens: readonly Token[], first: number, root: Branch): Hit | undefined {
-  let branch: Branch | undefined = root;
-  let meaning: Meaning | undefined;
-  let last = first;
-  for (let at = first; branch !== undefined && at < tokens.length; at++) {
-    branch = step(branch, tokens[at]?.text ?? '');
-    if (branch?.meaning === undefined) continue;
-    meaning = branch.meaning;
-    last = at;
-  }
-  return meaning === undefined ? undefined : { meaning, first, last };
+  const word = tokens[first]?.text ?? '';
+  const whole = root.next.get(word);
+  const hit = whole === undefined ? undefined : longestFrom(tokens, first, first, whole);
+  if (hit !== undefined) return hit;
+  const stem = rememberedStem(root, word);
+  return stem === undefined ? undefined : longestFrom(tokens, first, first, stem);
 }
 
-function step(branch: Branch, word: string): Branch | undefined {
-  const whole = branch.next.get(word);
-  if (whole !== undefined || branch.stems.size === 0) return whole;
-  return branch === lexicons.en || branch === lexicons.de || branch === lexicons.fr
-    ? remembered(branch, word)
-    : longestStem(branch, word);
+/** The longest phrase that goes through `branch`, whose own word is token `at`. A whole word wins over a stem where it leads to a phrase. */
+function longestFrom(tokens: readonly Token[], first: number, at: number, branch: Branch): Hit | undefined {
+  const word = tokens[at + 1]?.text;
+  if (word !== undefined) {
+    const whole = branch.next.get(word);
+    const longer = whole === undefined ? undefined : longestFrom(tokens, first, at + 1, whole);
+    if (longer !== undefined) return longer;
+    const stem = branch.stems.size === 0 ? undefined : longestStem(branch, word);
+    const loose = stem === undefined ? undefined : longestFrom(tokens, first, at + 1, stem);
+    if (loose !== undefined) return loose;
+  }
+  return branch.meaning === undefined ? undefined : { meaning: branch.meaning, first, last: at };
 }
 
 function longestStem(branch: Branch, word: string): Branch | undefined {
@@ -98,7 +100,7 @@ function longestStem(branch: Branch, word: string): Branch | undefined {
 const stemsOfWords = new Map<Branch, Map<string, Branch | undefined>>();
 const mostRemembered = 20_000;
 
-function remembered(root: Branch, word: string): Branch | undefined {
+function rememberedStem(root: Branch, word: string): Branch | undefined {
   let known = stemsOfWords.get(root);
   if (known === undefined || known.size > mostRemembered) {
     known = new Map();

@@ -62,7 +62,9 @@ function wordBefore(text: ReadingText, drafts: readonly NumberDraft[], index: nu
     const token = tokenText(text, at);
     if (noUnitWords.has(token)) return text.sentences[at] === draft.sentence ? token : undefined;
     const before = drafts[index - 1];
-    if (before !== undefined && before.first <= at && at <= before.last) return undefined;
+    if (before === undefined || at < before.first || before.last < at) continue;
+    if (before.units[0]?.name !== '' || !onlyListSigns(text, before, draft)) return undefined;
+    return before.units[0].dimension === 'ph' ? 'ph' : 'a0';
   }
   return undefined;
 }

@@ -20,7 +20,7 @@ export function readMinTokens(text: ReadingText, drafts: readonly NumberDraft[])
 
 /** `(minutes): 4 min.`: the head has named the unit, so the second may be a bound. */
 function isSecondTimeUnit(text: ReadingText, owner: NumberDraft): boolean {
-  if (tokenText(text, owner.last + 1) !== '.') return false;
+  if (text.quote.charAt(owner.span.end - 1) !== '.' && tokenText(text, owner.last + 1) !== '.') return false;
   return text.tokens.some(
     (token, at) =>
       at < owner.first &&

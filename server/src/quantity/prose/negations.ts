@@ -53,8 +53,13 @@ function hasComma(text: ReadingText, from: number, to: number): boolean {
 }
 
 function asNegation(text: ReadingText, hit: Hit, meaning: NegationMeaning): Negation {
-  const first = meaning.scope === 'both' ? scopeStart(text, hit) : hit.last + 1;
-  const last = scopeEnd(text, hit);
+  const isException = kindOf(text, hit, meaning) === 'exception';
+  const first = isException
+    ? sentenceStart(text, hit)
+    : meaning.scope === 'both'
+      ? scopeStart(text, hit)
+      : hit.last + 1;
+  const last = isException ? text.sentences.lastIndexOf(text.sentences[hit.first] ?? 0) : scopeEnd(text, hit);
   const target = span(text.tokens[first]?.start ?? text.quote.length, text.tokens[last]?.end ?? text.quote.length);
   return {
     kind: kindOf(text, hit, meaning),
@@ -76,6 +81,11 @@ function kindOf(text: ReadingText, hit: Hit, meaning: NegationMeaning): Negation
 
 function sameSentence(text: ReadingText, a: Hit, b: Hit): boolean {
   return text.sentences[a.first] === text.sentences[b.first];
+}
+
+/** An exception takes something out of all that its sentence said before. */
+function sentenceStart(text: ReadingText, hit: Hit): number {
+  return text.sentences.indexOf(text.sentences[hit.first] ?? 0);
 }
 
 function scopeStart(text: ReadingText, hit: Hit): number {

@@ -3,12 +3,11 @@ import type { PhraseList } from './meaning.ts';
 export const germanPhrases: PhraseList = [
   [
     { role: 'bound', bound: 'at_least', place: 'before-number' },
-    'mindestens, mind, wenigstens, zumindest, mindest*, ab, nicht unter, frühestens, ein minimum von',
+    'mindestens, mind, wenigstens, zumindest, mindest*, minimal*, ab, nicht unter, frühestens, ein minimum von',
   ],
   [
     { role: 'bound', bound: 'at_most', place: 'before-number' },
-    `höchstens, bis zu, maximale, maximaler, maximalen, maximales, höchst*, maximaltemperatur, maximaldauer,
-    maximalzeit, maximaldruck, innerhalb von, innerhalb, binnen, spätestens, längstens, ein maximum von, obergrenze,
+    `höchstens, bis zu, maximal*, höchst*, innerhalb von, innerhalb, binnen, spätestens, längstens, ein maximum von, obergrenze,
     bis max, bis maximal, bis höchstens`,
   ],
   [{ role: 'bound', bound: 'at_least', place: 'either' }, 'min, minimal, minimale, minimalen, minimaler, untergrenze'],
@@ -107,7 +106,7 @@ export const germanPhrases: PhraseList = [
   [{ role: 'stage', stage: 'ultrasonic' }, 'ultraschall*, beschall*, us bad'],
   [
     { role: 'stage', stage: 'mechanical' },
-    `maschinell*, rdg, rdgs, reinigungs und desinfektionsgerät*, reinigungs und desinfektionsautomat*, reinigungs
+    `maschinell*, rdg, rdgs, reinigungs und desinfektionsgerät*, reinigungs - und desinfektionsgerät*, reinigungs - und desinfektionsautomat*, reinigungs - / desinfektionsgerät*, reinigungs und desinfektionsautomat*, reinigungs
     desinfektionsgerät*, waschmaschine, automatisch*, thermodesinfektor*, maschine, spülmaschine, automatisiert*,
     waschautomat*`,
   ],

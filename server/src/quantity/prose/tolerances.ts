@@ -12,8 +12,8 @@ export function markDifferences(text: ReadingText, drafts: readonly NumberDraft[
     if (draft.isReference) continue;
     if (hasToleranceSign(text, draft)) markTolerance(drafts, index);
     else if (isMeasuredAsDifference(text, draft, differenceEnds)) draft.isDifference = true;
+    else if (isSecondUnitOfDifference(text, drafts[index - 1], draft)) draft.isDifference = true;
     keepFittingUnits(draft);
-    shareDifference(text, drafts, index);
   }
 }
 
@@ -63,7 +63,7 @@ function ownerOf(drafts: readonly NumberDraft[], index: number): number | undefi
 }
 
 function isMeasuredAsDifference(text: ReadingText, draft: NumberDraft, ends: ReadonlySet<number>): boolean {
-  if (!measuresTemperature(draft)) return false;
+  if (!measuresTemperature(draft) || hasOwnTolerance(text, draft)) return false;
   for (let at = draft.first - 1; at >= 0 && at >= draft.first - 4; at--) {
     if (ends.has(at)) return true;
     const word = tokenText(text, at);
@@ -73,14 +73,16 @@ function isMeasuredAsDifference(text: ReadingText, draft: NumberDraft, ends: Rea
   return false;
 }
 
-/** The second unit of a difference is a difference: `a deviation of 3 °C (5.4 °F)`. */
-function shareDifference(text: ReadingText, drafts: readonly NumberDraft[], index: number): void {
-  const draft = drafts[index];
-  const before = drafts[index - 1];
-  if (draft === undefined || before === undefined || !before.isDifference || draft.isDifference) return;
-  if (tokenText(text, draft.first - 1) !== '(' || draft.first - before.last !== 2) return;
-  draft.isDifference = true;
-  keepFittingUnits(draft);
+/** `a band of 134 °C +3/-0 K`: what has a tolerance is a level. */
+function hasOwnTolerance(text: ReadingText, draft: NumberDraft): boolean {
+  const next = tokenText(text, draft.last + 1);
+  return next === '±' || next === '+';
+}
+
+/** The second unit of a difference is a difference, alone in its brackets: `a deviation of 3 °C (5.4 °F)`. */
+function isSecondUnitOfDifference(text: ReadingText, before: NumberDraft | undefined, draft: NumberDraft): boolean {
+  if (before === undefined || !before.isDifference || draft.first - before.last !== 2) return false;
+  return tokenText(text, draft.first - 1) === '(' && tokenText(text, draft.last + 1) === ')';
 }
 
 function keepFittingUnits(draft: NumberDraft): void {
