@@ -119,7 +119,7 @@ function numberAfter(
   for (let at = hit.last + 1; at < draft.first; at++) {
     const token = text.tokens[at];
     if (token === undefined || token.text === ')') return undefined;
-    if (token.text === ',' && !isHead(text, at, draft)) return undefined;
+    if (token.text === ',' && !isHead(text, at, draft) && !isAdverbComma(hit, at)) return undefined;
     if (token.kind === 'word' && ++words > reach) return undefined;
   }
   return hasOtherBound(text, hit, draft) ? undefined : draft;
@@ -128,6 +128,11 @@ function numberAfter(
 /** `minimum exposure time, pre-vacuum: 4 minutes`: the comma belongs to a head that a colon ends right before the number. */
 function isHead(text: ReadingText, comma: number, draft: NumberDraft): boolean {
   return tokenText(text, draft.first - 1) === ':' && draft.first - comma <= 5;
+}
+
+/** `Typically, 15 minutes`. */
+function isAdverbComma(hit: Hit, comma: number): boolean {
+  return comma === hit.last + 1 && hit.meaning.role === 'bound' && hit.meaning.bound === 'about';
 }
 
 /** `up to a maximum of 10` agrees with itself; `at least ... up to 10` does not reach over. */
@@ -165,8 +170,7 @@ function numberCompared(
   const after = numberAfter(text, drafts, hit, reachOfComparison);
   if (meaning.place === 'word')
     return after !== undefined && isLightBetween(text, hit.last + 1, after.first) ? after : undefined;
-  if (after !== undefined && isLightBetween(text, hit.last + 1, after.first)) return after;
-  return lastBefore(text, drafts, hit);
+  return after ?? lastBefore(text, drafts, hit);
 }
 
 function isLightBetween(text: ReadingText, from: number, to: number): boolean {

@@ -174,12 +174,12 @@ interface ToleranceEnd {
 function toleranceEnds(reading: QuoteReading): ToleranceEnd[] {
   const ends: ToleranceEnd[] = [];
   for (const tolerance of reading.numbers) {
-    const of = tolerance.tolerance?.of;
+    const { of, side } = tolerance.tolerance ?? {};
     const level = of === undefined ? undefined : reading.numbers[of]?.quantities[0];
     const apart = tolerance.quantities[0]?.value;
-    if (level === undefined || apart === undefined || apart === 0) continue;
-    for (const value of [level.value - apart, level.value + apart])
-      ends.push({ dimension: level.dimension, value, tolerance });
+    if (level === undefined || apart === undefined) continue;
+    if (side !== 'plus') ends.push({ dimension: level.dimension, value: level.value - apart, tolerance });
+    if (side !== 'minus') ends.push({ dimension: level.dimension, value: level.value + apart, tolerance });
   }
   return ends;
 }

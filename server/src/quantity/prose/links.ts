@@ -98,9 +98,20 @@ function takeUnit(
 
 function onlyListSigns(text: ReadingText, first: NumberDraft, second: NumberDraft): boolean {
   const gap = second.first - first.last - 1;
-  if (gap < 1 || gap > 4) return false;
-  for (let at = first.last + 1; at < second.first; at++) if (!listSigns.has(tokenText(text, at))) return false;
+  if (gap < 1 || gap > 6) return false;
+  for (let at = first.last + 1; at < second.first; at++) {
+    if (!listSigns.has(tokenText(text, at)) && !isBoundWord(text, at)) return false;
+  }
   return true;
+}
+
+/** `at least 5, at most 30 minutes`: bound words do not break a list. */
+function isBoundWord(text: ReadingText, at: number): boolean {
+  return text.hits.some((hit) => {
+    if (hit.first > at || hit.last < at) return false;
+    const { role } = hit.meaning;
+    return role === 'bound' || role === 'compare' || role === 'contrast' || role === 'negation';
+  });
 }
 
 /** Texts of the tokens between two numbers, joined by spaces. */

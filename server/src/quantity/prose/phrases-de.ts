@@ -150,7 +150,7 @@ export const germanPhrases: PhraseList = [
   [{ role: 'range-open' }, 'zwischen, von, im bereich, bereich'],
   [{ role: 'range-to' }, 'bis'],
   [{ role: 'contrast' }, 'aber, jedoch, sondern, während, hingegen, ansonsten'],
-  [{ role: 'condition' }, 'wenn, falls, sofern, bei verdacht, sollte, sollten'],
+  [{ role: 'condition' }, 'wenn, falls, sofern, bei verdacht'],
   [{ role: 'until' }, 'bis keine, bis kein, solange bis, so lange bis'],
   [
     { role: 'difference' },

@@ -174,7 +174,7 @@ export const englishPhrases: PhraseList = [
   [{ role: 'range-open' }, 'between, from, range of, in the range, range'],
   [{ role: 'range-to' }, 'to, through, until'],
   [{ role: 'contrast' }, 'but, however, although, whereas, while, otherwise'],
-  [{ role: 'condition' }, 'if, when, where, whenever, should, in case'],
+  [{ role: 'condition' }, 'if, when, where, whenever, in case'],
   [{ role: 'until' }, 'until, till'],
   [
     { role: 'difference' },

@@ -8,7 +8,8 @@ export const frenchPhrases: PhraseList = [
   ],
   [
     { role: 'bound', bound: 'at_most', place: 'before-number' },
-    `au plus, tout au plus, jusqu' à, jusqu' a, maximum de, un maximum de, au maximum, dans les, dans un délai de, au
+    `au plus, tout au plus,
+    ne dépassant pas, ne dépasse pas, ne dépassent pas, ne dépassera pas, n' excédant pas, n' excède pas, n' excédera pas, jusqu' à, jusqu' a, maximum de, un maximum de, au maximum, dans les, dans un délai de, au
     plus tard, inférieur ou égal à, inférieure ou égale à, limité à, limitée à, maximale de, maximal de, jusqu' à un
     maximum de`,
   ],

@@ -36,8 +36,8 @@ export interface NumberMention {
   readonly range?: { readonly part: 'low' | 'high'; readonly partner: number };
   /** The same quantity in a second unit (`270 °F (132 °C)`). */
   readonly pair?: number;
-  /** `±3 °C`: a difference, and the number it belongs to when there is one. */
-  readonly tolerance?: { readonly of?: number };
+  /** `±3 °C`, `+3/-0 °C`: a difference, the sides it allows, and the number it belongs to when there is one. */
+  readonly tolerance?: { readonly of?: number; readonly side: 'both' | 'plus' | 'minus' };
   /** A difference or tolerance, not a level. */
   readonly isDifference: boolean;
   /** Page, figure, step, standard, catalogue number, power of ten, date: not a quantity. */

@@ -1,7 +1,7 @@
 import type { QuantityValue } from '../quantity.ts';
 import { withinRounding } from '../rounding.ts';
 import type { Unit } from '../unit-list.ts';
-import { toBase } from '../units.ts';
+import { fromBase, toBase } from '../units.ts';
 
 /** True when one unit is a whole number of the other (min and s, mL and L): a conversion between them leaves nothing to round. */
 export function isExactRatio(a: Unit, b: Unit): boolean {
@@ -25,8 +25,18 @@ export function compareAmount(
 ): 'equal' | 'rounded' | 'apart' {
   const value = toBase(printed.amount, unit);
   if (isEqualAmount(value, claimed.value)) return 'equal';
-  if (claimedUnit === undefined || unit.name === claimedUnit.name || isExactRatio(unit, claimedUnit)) return 'apart';
-  return withinRounding(asValue(printed, unit), claimed) ? 'rounded' : 'apart';
+  if (claimedUnit === undefined || unit.name === claimedUnit.name || !withinRounding(asValue(printed, unit), claimed))
+    return 'apart';
+  if (!isExactRatio(unit, claimedUnit)) return 'rounded';
+  return isRoundedToClaim(value, claimed, claimedUnit) ? 'rounded' : 'apart';
+}
+
+/** Even units that divide evenly may leave a fraction: 5 Fr is 1.67 mm. A whole number is never taken for a rounded one. */
+function isRoundedToClaim(value: number, claimed: QuantityValue, claimedUnit: Unit): boolean {
+  return (
+    claimed.decimals > 0 &&
+    fromBase(value, claimedUnit).toFixed(claimed.decimals) === claimed.amount.toFixed(claimed.decimals)
+  );
 }
 
 export function asValue(printed: { readonly amount: number; readonly decimals: number }, unit: Unit): QuantityValue {

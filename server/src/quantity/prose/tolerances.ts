@@ -10,7 +10,7 @@ export function markDifferences(text: ReadingText, drafts: readonly NumberDraft[
   for (const hit of text.hits) if (hit.meaning.role === 'difference') differenceEnds.add(hit.last);
   for (const [index, draft] of drafts.entries()) {
     if (draft.isReference) continue;
-    if (hasToleranceSign(text, draft)) markTolerance(drafts, index);
+    if (hasToleranceSign(text, draft)) markTolerance(text, drafts, index);
     else if (isMeasuredAsDifference(text, draft, differenceEnds)) draft.isDifference = true;
     else if (isSecondUnitOfDifference(text, drafts[index - 1], draft)) draft.isDifference = true;
     keepFittingUnits(draft);
@@ -42,12 +42,19 @@ function measuresTemperature(draft: NumberDraft): boolean {
   return draft.units.some((unit) => unit.dimension === 'temperature');
 }
 
-function markTolerance(drafts: readonly NumberDraft[], index: number): void {
+function markTolerance(text: ReadingText, drafts: readonly NumberDraft[], index: number): void {
   const draft = drafts[index];
   if (draft === undefined) return;
   draft.isDifference = true;
   const of = ownerOf(drafts, index);
-  draft.tolerance = of === undefined ? {} : { of };
+  const side = sideOf(text, draft);
+  draft.tolerance = of === undefined ? { side } : { of, side };
+}
+
+function sideOf(text: ReadingText, draft: NumberDraft): 'both' | 'plus' | 'minus' {
+  const sign = tokenText(text, draft.first - 1);
+  if (sign === '+') return 'plus';
+  return sign === '-' && tokenText(text, draft.first - 3) !== '+' ? 'minus' : 'both';
 }
 
 /** The nearest earlier number that is no tolerance itself and stands close by. */

@@ -1,5 +1,6 @@
-import type { Unit } from '../unit-list.ts';
+import { type Unit, unitList } from '../unit-list.ts';
 import { readUnitAt, type UnitReading } from '../unit-reading.ts';
+import { unitWords } from '../unit-words.ts';
 import { isDigit, isLetter, isSpace, isSuperscript } from './characters.ts';
 import type { Language } from './token.ts';
 
@@ -21,11 +22,35 @@ export function unitHere(quote: string, offset: number, language: Language): Uni
   while (start < quote.length && isSpace(quote.charCodeAt(start))) start++;
   if (start === offset && quote.charCodeAt(start) === 45 && isLetter(quote.charCodeAt(start + 1))) start++;
   if (start >= quote.length || isDigit(quote.charCodeAt(start))) return undefined;
-  const reading = readUnitAt(quote, start) ?? withoutFootnote(quote, start);
+  const reading = readUnitQuickly(quote, start);
   if (reading === undefined) return undefined;
   const end = start + reading.length;
   if (!isPlausible(quote, start, end, language)) return undefined;
   return { units: unitsIn(reading, language), start, end };
+}
+
+/** First words of spellings that go on after a space (`mg/L as CaCO3`, `bar (g)`): only for these does the next word matter. */
+const firstWordsOfLongUnits: ReadonlySet<string> = new Set(
+  [...unitList.flatMap((unit) => [unit.name, ...unit.variants]), ...unitWords.map((word) => word.text)]
+    .filter((text) => text.includes(' '))
+    .map((text) => text.slice(0, text.indexOf(' ')).toLowerCase()),
+);
+/** Units of one printed word, remembered: a library repeats a few hundred of them. The answer never depends on it. */
+const unitsOfWords = new Map<string, UnitReading | undefined>();
+const mostRemembered = 5000;
+const longestWord = 40;
+
+function readUnitQuickly(quote: string, start: number): UnitReading | undefined {
+  let end = start;
+  while (end < quote.length && end - start < longestWord && !isSpace(quote.charCodeAt(end))) end++;
+  const word = quote.slice(start, end);
+  if (unitsOfWords.has(word)) return unitsOfWords.get(word);
+  const bare = word.replace(/[.,;:)\]]+$/, '').toLowerCase();
+  const reading = readUnitAt(quote, start) ?? withoutFootnote(quote, start);
+  if (firstWordsOfLongUnits.has(bare) || firstWordsOfLongUnits.has(word.toLowerCase())) return reading;
+  if (unitsOfWords.size >= mostRemembered) unitsOfWords.clear();
+  unitsOfWords.set(word, reading);
+  return reading;
 }
 
 /** `min²`, `min2`: the unit ends where the raised or lowered digit begins. */
