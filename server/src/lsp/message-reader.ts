@@ -50,7 +50,7 @@ export class CarefulMessageReader extends AbstractMessageReader {
   #readOne(callback: DataCallback): boolean {
     const end = this.#buffer.indexOf('\r\n\r\n');
     if (end < 0) return this.#dropEndlessHeader();
-    const length = lengthIn(this.#buffer.toString('latin1', 0, Math.min(end, longestHeader)));
+    const length = lengthIn(this.#buffer.toString('latin1', Math.max(0, end - longestHeader), end));
     const start = end + 4;
     if (length === undefined) {
       this.#broken('the message has no usable Content-Length');
@@ -89,9 +89,11 @@ export class CarefulMessageReader extends AbstractMessageReader {
   }
 }
 
-/** The length that a header gives; undefined when there is none, or one that can't be. Junk before the header's own lines is passed over. */
+/** The length that a header gives; undefined when there is none, or one that can't be. Junk before the header is passed over. */
 function lengthIn(header: string): number | undefined {
-  const digits = /content-length: {0,4}(\d{1,9})\s{0,4}$/im.exec(header)?.[1];
+  const digits = /content-length: {0,4}(\d{1,9})\r?$/im.exec(
+    header.slice(header.toLowerCase().lastIndexOf('content-length:')),
+  )?.[1];
   const length = digits === undefined ? Number.NaN : Number(digits);
   return length >= 0 && length <= longestMessage ? length : undefined;
 }

@@ -47,6 +47,7 @@ export function serve(connection: Connection, outside: Outside): void {
     attach(connection, session, workbench, abilities, outside);
     return { capabilities: capabilitiesFor(abilities), serverInfo: { name: 'Traywright' } };
   });
+  connection.onRequest((method) => session.unknown(method));
   connection.onShutdown(session.request(() => session.end()));
   connection.listen();
 }

@@ -27,12 +27,26 @@ export class Session {
     handler: (...given: Given) => Answer,
   ): (...given: Given) => Answer | ResponseError<never> {
     return (...given) => {
-      if (this.#stage === 'before-initialize')
-        return new ResponseError(ErrorCodes.ServerNotInitialized, 'the server waits for "initialize"');
-      if (this.#stage === 'shut-down')
-        return new ResponseError(ErrorCodes.InvalidRequest, 'the server is shutting down');
-      return handler(...given);
+      return this.#outOfTurn() ?? handler(...given);
     };
+  }
+
+  /** The answer to a request that nobody handles. */
+  unknown(method: string): ResponseError<never> {
+    return (
+      this.#outOfTurn() ?? new ResponseError(ErrorCodes.MethodNotFound, `there is no request "${method.slice(0, 100)}"`)
+    );
+  }
+
+  #outOfTurn(): ResponseError<never> | undefined {
+    switch (this.#stage) {
+      case 'before-initialize':
+        return new ResponseError(ErrorCodes.ServerNotInitialized, 'the server waits for "initialize"');
+      case 'shut-down':
+        return new ResponseError(ErrorCodes.InvalidRequest, 'the server is shutting down');
+      case 'running':
+        return undefined;
+    }
   }
 
   /** A handler of a notification that is dropped out of turn. */
