@@ -2,6 +2,7 @@ import type { CST } from 'yaml';
 import { CST as Cst } from 'yaml';
 import { span } from '../base/span.ts';
 import { isUnseen, latinized, withoutUnseen } from './characters.ts';
+import { checkEscapes } from './quote-traps.ts';
 import { endOf, type Reading } from './reading.ts';
 import type { EmptyTree, ScalarStyle, ScalarTree } from './tree.ts';
 import { reportSign } from './trivia.ts';
@@ -77,6 +78,7 @@ function scalarKey(reading: Reading, token: CST.FlowScalar): ScalarTree | undefi
     return undefined;
   }
   if (token.type !== 'scalar') {
+    if (token.type === 'double-quoted-scalar' && token.source.includes('\\')) checkEscapes(reading, token);
     const text = Cst.resolveAsScalar({ ...token, end: [] }, false, () => {}).value;
     return keyTree(token, text, token.type === 'single-quoted-scalar' ? 'single-quoted' : 'double-quoted');
   }

@@ -51,7 +51,7 @@ const LONG = new Map([
 /** Backslashes between double quotes that start no known code, or that stand in what looks like a path. One problem a text. */
 export function checkEscapes(reading: Reading, token: CST.FlowScalar): void {
   const { source } = token;
-  const path = /^"[A-Za-z]:\\/.test(source);
+  const path = /^"[A-Za-z]:\\[^\\]/.test(source);
   for (let at = source.indexOf('\\'); at >= 0; at = source.indexOf('\\', at + 2)) {
     if (!path && isKnownEscape(source, at)) continue;
     const inner = source.slice(1, -1);
