@@ -25,7 +25,8 @@ export function readMarked(example: string): readonly MarkedFile[] {
   const files: { file: FileId; lines: string[]; marks: Mark[] }[] = [];
   for (const line of example.replace(/^\n/, '').split('\n')) {
     const name = fileLine.exec(line)?.[1];
-    if (name !== undefined || files.length === 0) files.push({ file: fileId(name ?? 'example.ifu.yaml'), lines: [], marks: [] });
+    if (name !== undefined || files.length === 0)
+      files.push({ file: fileId(name ?? 'example.ifu.yaml'), lines: [], marks: [] });
     const current = files[files.length - 1];
     if (name !== undefined || current === undefined) continue;
     const mark = markLine.exec(line);

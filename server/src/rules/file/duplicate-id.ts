@@ -4,7 +4,8 @@ import { kinds } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
 
 const message = {
-  taken: (name: string, file: string) => `The ${name} is already described in ${file}. Give this one another id, or remove one of the two.`,
+  taken: (name: string, file: string) =>
+    `The ${name} is already described in ${file}. Give this one another id, or remove one of the two.`,
 };
 
 export const rule = defineRule({

@@ -26,7 +26,9 @@ export const rule = defineRule({
       report({
         at: reference.at,
         message: message.unknown(refers.join(' or '), text, suggestion),
-        ...(suggestion !== undefined && { fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: reference.at.span, text: suggestion }] }] }),
+        ...(suggestion !== undefined && {
+          fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: reference.at.span, text: suggestion }] }],
+        }),
       });
     }
   },

@@ -30,7 +30,10 @@ export function namesOf(sort: string, entity: AnyEntity, view: LibraryView): Rea
   }
 }
 
-function namesInDevice(sort: string, device: AnyEntity & { readonly statements?: unknown }): ReadonlySet<string> | undefined {
+function namesInDevice(
+  sort: string,
+  device: AnyEntity & { readonly statements?: unknown },
+): ReadonlySet<string> | undefined {
   if (!isOfKind(device, 'device')) return undefined;
   switch (sort) {
     case 'statement':
