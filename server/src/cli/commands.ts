@@ -1,5 +1,8 @@
 import type { OptionSpec } from './arguments.ts';
+import { run as runCheck } from './check.ts';
 import type { Command } from './command.ts';
+import { run as runExplain } from './explain.ts';
+import { run as runRules } from './rules.ts';
 
 export const colourOption: OptionSpec = {
   name: 'colour',
@@ -38,7 +41,7 @@ export const commands: readonly Command[] = [
       'PATH is a library (a folder that holds library.ifu.yaml), a folder of several libraries, or a folder or file inside one; the current folder unless given. A part of a library is checked against all of it, but only its own findings are shown.',
       'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings cannot be followed; 3 a fault of Traywright; 4 nothing to check.',
     ],
-    load: () => import('./check.ts'),
+    run: runCheck,
   },
   {
     name: 'explain',
@@ -46,7 +49,7 @@ export const commands: readonly Command[] = [
     operands: 'RULE...',
     options: [formatOption, colourOption, helpOption],
     help: ['RULE is the name that stands beside a finding, such as quote-number-mismatch.'],
-    load: () => import('./explain.ts'),
+    run: runExplain,
   },
   {
     name: 'rules',
@@ -54,6 +57,6 @@ export const commands: readonly Command[] = [
     operands: '',
     options: [formatOption, colourOption, helpOption],
     help: [],
-    load: () => import('./rules.ts'),
+    run: runRules,
   },
 ];

@@ -29,8 +29,7 @@ async function runCommand(command: Command, words: readonly string[], io: Comman
     return exit.ok;
   }
   try {
-    const loaded = await command.load();
-    return await loaded.run(io, parsed.given);
+    return await command.run(io, parsed.given);
   } catch (thrown) {
     const why = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
     io.stderr.write(
