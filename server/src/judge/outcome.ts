@@ -3,8 +3,8 @@
  * directions.ts. It must not know sets, routes, rules or how answers are shown.
  */
 import type { Place } from '../model/node.ts';
-import type { Saying } from '../model/saying.ts';
 import type { SettledBy } from '../model/roles.ts';
+import type { Saying } from '../model/saying.ts';
 
 /** The four truth values, best first. Silence is neither permission nor prohibition: it is never `meets` by itself. */
 export const outcomes = ['meets', 'meets-with-note', 'needs-answer', 'fails'] as const;
@@ -45,6 +45,7 @@ export type Parameter =
   | 'steam-temperature'
   | 'control-band'
   | 'exposure'
+  | 'pulses'
   | 'steam-dry'
   | 'packaging-dry'
   | 'cool-down'
@@ -60,10 +61,19 @@ export type Parameter =
   | 'peroxide-cycle'
   | 'ethylene-oxide'
   | 'aeration'
+  | 'aeration-temperature'
   | 'mass'
   | 'levels'
   | 'lumen'
   | 'connector'
+  | 'boiling'
+  | 'drying-temperature'
+  | 'manual-step'
+  | 'immersion'
+  | 'brush'
+  | 'filter'
+  | 'accessory'
+  | 'cellulose'
   | 'load'
   | 'use-count'
   | 'immediate-use'

@@ -1,0 +1,37 @@
+import type { EntityOf, Policies } from '../model/entities.generated.ts';
+
+/** What holds around every judgement of one run. Nothing here is looked up: the caller brings it. */
+export interface Setting {
+  /** The department. Without one nothing is adopted: bare numbers are asked about and there are no limits of the site. */
+  readonly site?: EntityOf['site'];
+  /** Today, `YYYY-MM-DD`. */
+  readonly today: string;
+  /** Situations that hold, such as `prion-suspected`. None for routine work. */
+  readonly situations: ReadonlySet<string>;
+  /** Answers of manufacturers known to the library. */
+  readonly responses: readonly EntityOf['response'][];
+}
+
+/** What the department keeps, by id; undefined when nothing is known under the id. */
+export interface Stock {
+  readonly chemistry: (id: string) => EntityOf['chemistry'] | undefined;
+  readonly water: (id: string) => EntityOf['water'] | undefined;
+}
+
+export function routineSetting(
+  today: string,
+  site?: EntityOf['site'],
+  responses: readonly EntityOf['response'][] = [],
+): Setting {
+  return { today, situations: new Set(), responses, ...(site && { site }) };
+}
+
+export function policiesOf(setting: Setting): Policies | undefined {
+  return setting.site?.policies;
+}
+
+/** True when a condition (`when: prion-suspected`) holds, or when there is none. */
+export function holds(setting: Setting, condition: { readonly text: string } | undefined): boolean {
+  if (condition === undefined || setting.situations.has(condition.text)) return true;
+  return condition.text === 'prion-suspected' && setting.site?.policies?.tse_routine?.on === true;
+}
