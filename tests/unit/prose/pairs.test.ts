@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { heldOutEnglish, heldOutFrench, heldOutGerman } from './held-out.ts';
+import { lateEnglish, lateFrench, lateGerman } from './held-out-2.ts';
 import { type Measurement, measure, precision, recall } from './measure.ts';
 import { germanRows } from './pairs-de.ts';
 import { englishRows } from './pairs-en.ts';
@@ -18,12 +19,19 @@ const heldOut = measure([
   ['fr', heldOutFrench],
 ]);
 
-/** The level reached. It may rise; a change that lowers it must be looked at, not written down. */
-const level = {
-  tuned: { precision: 0.97, recall: 0.97 },
-  heldOut: { precision: 0.97, recall: 0.97 },
-} as const;
-const levelOfOneFault = 0.8;
+const late = measure([
+  ['en', lateEnglish],
+  ['de', lateGerman],
+  ['fr', lateFrench],
+]);
+
+/**
+ * The level reached; it may rise, and a change that lowers it must be looked at, not written down. What an unseen table can expect is less:
+ * when first measured, before anybody had read their failures, the held-out rows gave precision 0.79 and recall 0.90 (0.82 and 0.95 after
+ * the tuning of the other tables), the late rows, written after that, 0.94 and 1.00.
+ */
+const level = { precision: 0.99, recall: 0.99 } as const;
+const levelOfOneFault = 0.9;
 
 function report(name: string, measurement: Measurement): string {
   const lines = [
@@ -38,12 +46,13 @@ function report(name: string, measurement: Measurement): string {
 }
 
 describe.each([
-  ['tuned', tuned, level.tuned],
-  ['held out', heldOut, level.heldOut],
-] as const)('quotes against fields, %s rows', (name, measurement, reached) => {
+  ['tuned', tuned],
+  ['held out', heldOut],
+  ['late', late],
+] as const)('quotes against fields, %s rows', (name, measurement) => {
   it('keeps its precision and recall', () => {
-    expect(precision(measurement.all), report(name, measurement)).toBeGreaterThanOrEqual(reached.precision);
-    expect(recall(measurement.all), report(name, measurement)).toBeGreaterThanOrEqual(reached.recall);
+    expect(precision(measurement.all), report(name, measurement)).toBeGreaterThanOrEqual(level.precision);
+    expect(recall(measurement.all), report(name, measurement)).toBeGreaterThanOrEqual(level.recall);
   });
 
   it.each([...measurement.byFault.keys()])('keeps precision and recall of %s', (fault) => {
@@ -56,7 +65,15 @@ describe.each([
 describe('the table', () => {
   it('has at least 200 rows, about half of them right', () => {
     const rows = [englishRows, moreEnglishRows, germanRows, moreGermanRows, frenchRows, moreFrenchRows].flat();
-    const all = [...rows, ...heldOutEnglish, ...heldOutGerman, ...heldOutFrench];
+    const all = [
+      ...rows,
+      ...heldOutEnglish,
+      ...heldOutGerman,
+      ...heldOutFrench,
+      ...lateEnglish,
+      ...lateGerman,
+      ...lateFrench,
+    ];
     const right = all.filter((row) => row[2] === 'right').length;
     expect(all.length).toBeGreaterThanOrEqual(200);
     expect(right / all.length).toBeGreaterThan(0.4);

@@ -42,11 +42,31 @@ function isTime(draft: NumberDraft): boolean {
 
 function markTotal(text: ReadingText, drafts: readonly NumberDraft[], hit: Hit): void {
   const before = justBefore(text, drafts, hit);
-  const after = drafts.find(
-    (draft) => draft.first > hit.last && draft.sentence === text.sentences[hit.first] && isTime(draft),
-  );
+  const after = totalAfter(text, drafts, hit);
   const isTrailing = before !== undefined && (after === undefined || !isAdjoining(text, hit, after));
   mark(drafts, isTrailing ? before : after, 'total-time');
+}
+
+const includingWords: ReadonlySet<string> = new Set([
+  'including',
+  'incl',
+  'inkl',
+  'inklusive',
+  'einschließlich',
+  'comprenant',
+  'dont',
+]);
+
+/** The first time after the words; the last one of the sentence when the parts are listed first (`total, including 4 min ..., is 58 min`). */
+function totalAfter(text: ReadingText, drafts: readonly NumberDraft[], hit: Hit): NumberDraft | undefined {
+  const times = drafts.filter(
+    (draft) => draft.first > hit.last && draft.sentence === text.sentences[hit.first] && isTime(draft),
+  );
+  const first = times[0];
+  for (let at = hit.last + 1; first !== undefined && at < first.first; at++) {
+    if (includingWords.has(tokenText(text, at))) return times.at(-1);
+  }
+  return first;
 }
 
 /** `45 minutes cycle time`, `45 min (total time)`. */

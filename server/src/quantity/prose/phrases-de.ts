@@ -65,7 +65,8 @@ export const germanPhrases: PhraseList = [
   [{ role: 'negation', kind: 'without', scope: 'forward' }, 'ohne'],
   [
     { role: 'idiom' },
-    `nicht nur, keine sichtbaren, kein sichtbarer, nicht mehr sichtbar, keine rückstände, keine verschmutzung*, siehe
+    `nicht nur, nicht verzichtet, nicht verzichten, nicht ausgelassen, nicht weggelassen, nicht entfallen, nicht verboten,
+    keine sichtbaren, kein sichtbarer, nicht mehr sichtbar, keine rückstände, keine verschmutzung*, siehe
     oben, siehe unten, unter fließendem, unter fliessendem, unter laufendem, unter fließend*, noch einmal, noch
     weitere, und desinfektionsgerät*, und desinfektionsautomat*, über die, über den, über das, ab werk,
     mindesthaltbarkeit*`,

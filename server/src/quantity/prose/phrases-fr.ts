@@ -62,7 +62,7 @@ export const frenchPhrases: PhraseList = [
   [{ role: 'negation', kind: 'without', scope: 'forward' }, 'sans'],
   [
     { role: 'idiom' },
-    `non seulement, pas seulement, aucun résidu, aucune souillure, aucune trace, plus aucun, plus aucune, pas
+    `non seulement, ne pas omettre, pas être omis, pas être omise, pas interdit, pas interdite, pas seulement, aucun résidu, aucune souillure, aucune trace, plus aucun, plus aucune, pas
     visible, voir ci dessus, non stérile, non tissé, non tissés, non pelucheux, non pelucheuse, non pelucheuses, en
     plus, de plus, non abrasif, non abrasive, non moussant, sans résidu, sans peluche, sans peluches, pas de résidu,
     pas de résidus, non ionique, non ioniques`,

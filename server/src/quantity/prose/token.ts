@@ -30,7 +30,7 @@ export function tokenize(quote: string, language: Language): Token[] {
       at++;
       continue;
     }
-    const token = readToken(quote, lower, at, spaced, language);
+    const token: Token = { ...readToken(quote, lower, at, language), spaced };
     at = token.end;
     spaced = false;
     tokens.push(token);
@@ -39,23 +39,27 @@ export function tokenize(quote: string, language: Language): Token[] {
   return tokens;
 }
 
-function readToken(quote: string, lower: string, start: number, spaced: boolean, language: Language): Token {
+function readToken(quote: string, lower: string, start: number, language: Language): Omit<Token, 'spaced'> {
   const code = quote.charCodeAt(start);
   if (isLetter(code)) {
     const end = wordEnd(quote, lower, start);
-    return { kind: 'word', start, end, text: lower.slice(start, end).replace('’', "'"), spaced };
+    return { kind: 'word', start, end, text: wordText(lower, start, end) };
   }
   if (isDigit(code)) {
     const end = numberEnd(quote, start, language);
-    return { kind: 'number', start, end, text: quote.slice(start, end), spaced };
+    return { kind: 'number', start, end, text: quote.slice(start, end) };
   }
   if (isSuperscript(code)) {
     let end = start + 1;
     while (end < quote.length && isSuperscript(quote.charCodeAt(end))) end++;
-    return { kind: 'raised', start, end, text: plainDigits(quote.slice(start, end)), spaced };
+    return { kind: 'raised', start, end, text: plainDigits(quote.slice(start, end)) };
   }
   const text = isDash(code) ? '-' : quote.charAt(start);
-  return { kind: 'mark', start, end: start + 1, text, spaced };
+  return { kind: 'mark', start, end: start + 1, text };
+}
+
+function wordText(lower: string, start: number, end: number): string {
+  return lower.charCodeAt(end - 1) === 0x2019 ? `${lower.slice(start, end - 1)}'` : lower.slice(start, end);
 }
 
 /** Lower case of the same length: a few letters grow when lowered, and offsets must not move. */

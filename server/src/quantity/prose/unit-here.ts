@@ -29,25 +29,44 @@ export function unitHere(quote: string, offset: number, language: Language): Uni
   return { units: unitsIn(reading, language), start, end };
 }
 
-/** First words of spellings that go on after a space (`mg/L as CaCO3`, `bar (g)`): only for these does the next word matter. */
-const firstWordsOfLongUnits: ReadonlySet<string> = new Set(
-  [...unitList.flatMap((unit) => [unit.name, ...unit.variants]), ...unitWords.map((word) => word.text)]
-    .filter((text) => text.includes(' '))
-    .map((text) => text.slice(0, text.indexOf(' ')).toLowerCase()),
-);
+/** Spellings that go on after a space (`mg/L as CaCO3`, `bar (g)`): first word to the second words it may have, in lower case. */
+const longUnits = collectLongUnits();
 /** Units of one printed word, remembered: a library repeats a few hundred of them. The answer never depends on it. */
 const unitsOfWords = new Map<string, UnitReading | undefined>();
 const mostRemembered = 5000;
 const longestWord = 40;
 
-function readUnitQuickly(quote: string, start: number): UnitReading | undefined {
+function collectLongUnits(): ReadonlyMap<string, ReadonlySet<string>> {
+  const long = new Map<string, Set<string>>();
+  const spellings = unitList.flatMap((unit) => [unit.name, ...unit.variants]);
+  for (const spelling of [...spellings, ...unitWords.map((word) => word.text)]) {
+    const [first, second] = spelling.toLowerCase().split(' ');
+    if (first === undefined || second === undefined) continue;
+    const seconds = long.get(first) ?? new Set();
+    long.set(first, seconds.add(withoutMarks(second)));
+  }
+  return long;
+}
+
+function withoutMarks(word: string): string {
+  return word.replace(/^[([]+|[.,;:)\]]+$/g, '');
+}
+
+function wordEnd(quote: string, start: number): number {
   let end = start;
   while (end < quote.length && end - start < longestWord && !isSpace(quote.charCodeAt(end))) end++;
+  return end;
+}
+
+function readUnitQuickly(quote: string, start: number): UnitReading | undefined {
+  const end = wordEnd(quote, start);
   const word = quote.slice(start, end);
+  const seconds = longUnits.get(word.toLowerCase());
+  if (seconds?.has(withoutMarks(quote.slice(end + 1, wordEnd(quote, end + 1)).toLowerCase())) === true) {
+    return readUnitAt(quote, start);
+  }
   if (unitsOfWords.has(word)) return unitsOfWords.get(word);
-  const bare = word.replace(/[.,;:)\]]+$/, '').toLowerCase();
-  const reading = readUnitAt(quote, start) ?? withoutFootnote(quote, start);
-  if (firstWordsOfLongUnits.has(bare) || firstWordsOfLongUnits.has(word.toLowerCase())) return reading;
+  const reading = readUnitAt(word, 0) ?? withoutFootnote(word, 0);
   if (unitsOfWords.size >= mostRemembered) unitsOfWords.clear();
   unitsOfWords.set(word, reading);
   return reading;
