@@ -3,6 +3,7 @@ import type { Problem } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
+import type { SuppliedQuery } from '../library/view.ts';
 import { LibraryView, QueryAnswers } from '../library/view.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
@@ -16,6 +17,8 @@ export interface EngineOptions {
   readonly rules: readonly AnyRule[];
   /** Today's date: an input, so that a check gives the same answer whenever it is run for that day. */
   readonly today: IsoDate;
+  /** Questions of lower layers that only rules can answer, such as which devices have open faults of transcription. */
+  readonly supplied?: readonly SuppliedQuery[];
 }
 
 /**
@@ -26,13 +29,14 @@ export class Engine {
   readonly library = new Library();
   readonly #rules: readonly AnyRule[];
   readonly #today: IsoDate;
-  readonly #answers = new QueryAnswers();
+  readonly #answers: QueryAnswers;
   readonly #judged = new Map<FileId, Judged>();
   readonly #readers = new Map<IndexKey, Set<FileId>>();
 
   constructor(options: EngineOptions) {
     this.#rules = options.rules;
     this.#today = options.today;
+    this.#answers = new QueryAnswers(options.today, options.supplied);
   }
 
   set(file: FileId, text: string): readonly FileId[] {

@@ -1,3 +1,4 @@
+import type { IsoDate } from '../base/brand.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
@@ -23,6 +24,11 @@ export class LibraryView {
     this.#library = library;
     this.#reads = reads;
     this.#answers = answers;
+  }
+
+  /** Today, an input of the whole run: what is qualified, discontinued or expired depends on it. */
+  get today(): IsoDate {
+    return this.#answers.today;
   }
 
   /** The entity of this kind and id; the first in file order when two files claim the id. */
@@ -73,8 +79,8 @@ export class LibraryView {
     return undefined;
   }
 
-  /** Entities of `of` that name this entity (or cycle) anywhere. */
-  users<K extends Kind>(kind: Kind | 'cycle' | 'washer-cycle', id: string, of: K): readonly EntityOf[K][] {
+  /** Entities of `of` that name this entity (or cycle, or document number) anywhere. */
+  users<K extends Kind>(kind: Kind | 'cycle' | 'washer-cycle' | 'document-number', id: string, of: K): readonly EntityOf[K][] {
     return this.#ofKind(this.#entities(usersKey(kind, id)), of);
   }
 
@@ -123,10 +129,24 @@ interface KeptAnswer {
   readonly reads: ReadonlySet<IndexKey>;
 }
 
+/** A query whose answer is worked out by a higher layer than the one that asks: whether a file can be trusted is known to the rules only. */
+export interface SuppliedQuery {
+  readonly name: string;
+  work(view: LibraryView, argument: string): unknown;
+}
+
 /** Answers already worked out, each with what it read. */
 export class QueryAnswers {
+  readonly today: IsoDate;
+  readonly #supplied: ReadonlyMap<string, SuppliedQuery>;
   readonly #kept = new Map<string, KeptAnswer>();
   readonly #readers = new Map<IndexKey, Set<string>>();
+
+  /** `supplied` stand in for the queries of the same name; their answers must have the same form. */
+  constructor(today: IsoDate, supplied: readonly SuppliedQuery[] = []) {
+    this.today = today;
+    this.#supplied = new Map(supplied.map((query) => [query.name, query]));
+  }
 
   answer<Argument extends string, Answer>(
     query: Query<Argument, Answer>,
@@ -137,7 +157,8 @@ export class QueryAnswers {
     const kept = this.#kept.get(name);
     if (kept !== undefined) return kept as { answer: Answer; reads: ReadonlySet<IndexKey> };
     const reads = new Set<IndexKey>();
-    const answer = query.work(new LibraryView(library, reads, this), argument);
+    const asked = this.#supplied.get(query.name) ?? query;
+    const answer = asked.work(new LibraryView(library, reads, this), argument) as Answer;
     this.#kept.set(name, { answer, reads });
     for (const key of reads) {
       const readers = this.#readers.get(key);
