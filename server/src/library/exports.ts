@@ -14,8 +14,10 @@ export function exportsOf(entity: AnyEntity): ReadonlySet<IndexKey> {
   for (const node of nodesIn(entity)) addUses(node, keys);
   if (isOfKind(entity, 'document') && entity.doc !== undefined) keys.add(documentKey(entity.doc.text));
   if (isOfKind(entity, 'device')) for (const number of entity.covers?.items ?? []) keys.add(catalogueKey(number.text));
-  for (const cycle of isOfKind(entity, 'sterilizer') ? (entity.cycles?.items ?? []) : []) addCycle('cycle', cycle.id, keys);
-  for (const cycle of isOfKind(entity, 'washer') ? (entity.cycles?.items ?? []) : []) addCycle('washer-cycle', cycle.id, keys);
+  for (const cycle of isOfKind(entity, 'sterilizer') ? (entity.cycles?.items ?? []) : [])
+    addCycle('cycle', cycle.id, keys);
+  for (const cycle of isOfKind(entity, 'washer') ? (entity.cycles?.items ?? []) : [])
+    addCycle('washer-cycle', cycle.id, keys);
   return keys;
 }
 
@@ -25,11 +27,12 @@ function addCycle(kind: 'cycle' | 'washer-cycle', id: Text | undefined, keys: Se
 
 function addUses(node: Node, keys: Set<IndexKey>): void {
   if (node.node !== 'text' || node.refers === undefined) return;
-  for (const kind of node.refers) if (isKind(kind) || isCycle(kind)) keys.add(usersKey(kind, node.text));
+  for (const kind of node.refers) if (isKind(kind) || isListed(kind)) keys.add(usersKey(kind, node.text));
 }
 
-function isCycle(kind: string): boolean {
-  return kind === 'cycle' || kind === 'washer-cycle';
+/** What is named though it is no file of its own. */
+function isListed(sort: string): boolean {
+  return sort === 'cycle' || sort === 'washer-cycle' || sort === 'document-number';
 }
 
 export function exportsOfUnreadable(kind: Kind, id: string): ReadonlySet<IndexKey> {

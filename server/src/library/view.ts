@@ -80,7 +80,11 @@ export class LibraryView {
   }
 
   /** Entities of `of` that name this entity (or cycle, or document number) anywhere. */
-  users<K extends Kind>(kind: Kind | 'cycle' | 'washer-cycle' | 'document-number', id: string, of: K): readonly EntityOf[K][] {
+  users<K extends Kind>(
+    kind: Kind | 'cycle' | 'washer-cycle' | 'document-number',
+    id: string,
+    of: K,
+  ): readonly EntityOf[K][] {
     return this.#ofKind(this.#entities(usersKey(kind, id)), of);
   }
 

@@ -5,8 +5,13 @@ import { rule as rule3 } from './revision/device-no-document.ts';
 import { rule as rule4 } from './revision/document-does-not-cover.ts';
 import { rule as rule5 } from './revision/document-market-mismatch.ts';
 import { rule as rule6 } from './revision/document-not-yet-effective.ts';
-import { rule as rule7 } from './revision/review-overdue.ts';
-import { rule as rule8 } from './revision/revision-superseded.ts';
+import { rule as rule7 } from './revision/documents-conflict-unresolved.ts';
+import { rule as rule8 } from './revision/generic-beats-specific.ts';
+import { rule as rule9 } from './revision/response-not-usable.ts';
+import { rule as rule10 } from './revision/review-overdue.ts';
+import { rule as rule11 } from './revision/revision-superseded.ts';
+import { rule as rule12 } from './revision/revision-without-impact-sign-off.ts';
+import { rule as rule13 } from './revision/source-locator-missing.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -18,4 +23,9 @@ export const allRules: readonly AnyRule[] = [
   rule6,
   rule7,
   rule8,
+  rule9,
+  rule10,
+  rule11,
+  rule12,
+  rule13,
 ];
