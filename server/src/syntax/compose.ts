@@ -77,7 +77,7 @@ function composeScalar(reading: Reading, token: CST.FlowScalar, within: Within):
   const unclosed = !isClosed(token);
   const whole = unclosed ? { ...token, source: `${token.source}${token.source[0]}` } : token;
   const tree = limited(reading, scalar(token, flowText(whole), style));
-  checkQuoted(reading, token, tree, unclosed);
+  checkQuoted(reading, token, tree, unclosed ? 'unclosed' : 'closed');
   return tree;
 }
 
@@ -97,6 +97,9 @@ function isClosed(token: CST.FlowScalar): boolean {
 
 /** Folding and escapes resolved; faults of the escapes are reported by `checkQuoted` in our own words. */
 function flowText(token: CST.FlowScalar): string {
+  if (token.type === 'double-quoted-scalar' && !token.source.includes('\\') && !token.source.includes('\n')) {
+    return token.source.slice(1, -1);
+  }
   return CST.resolveAsScalar({ ...token, end: [] }, false, ignore).value;
 }
 

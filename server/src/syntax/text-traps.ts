@@ -39,7 +39,7 @@ function checkJoinedLines(reading: Reading, token: CST.FlowScalar, within: Withi
   for (const [index, line] of lines.entries()) {
     const trimmed = line.trimStart();
     const at = offset + line.length - trimmed.length;
-    if (index > 0 && /^-\s/.test(trimmed)) {
+    if (index > 0 && /^-(?:\s|$)/.test(trimmed)) {
       reportJoinedDash(reading, token, at, within);
       return;
     }
@@ -125,9 +125,14 @@ function lineRestWithHash(text: string, start: number) {
 }
 
 /** Quoted text: never closed, text behind it, escapes that are none, lines that look like keys. */
-export function checkQuoted(reading: Reading, token: CST.FlowScalar, tree: ScalarTree, unclosed: boolean): void {
+export function checkQuoted(
+  reading: Reading,
+  token: CST.FlowScalar,
+  tree: ScalarTree,
+  ending: 'closed' | 'unclosed',
+): void {
   if (token.source.includes('\n')) reading.textRanges.push(tree.span);
-  if (unclosed) {
+  if (ending === 'unclosed') {
     reportUnclosedQuote(reading, token);
     return;
   }
