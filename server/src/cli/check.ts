@@ -1,18 +1,16 @@
 import type { IsoDate } from '../base/brand.ts';
-import type { Severity } from '../base/problem.ts';
 import { libraryFileName } from '../host/library-paths.ts';
 import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
 import { printable } from '../report/escape.ts';
 import { jsonReport } from '../report/json.ts';
 import type { CheckReport, LibraryReport } from '../report/model.ts';
-import { countsOf } from '../report/model.ts';
 import { textReport } from '../report/text.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
 import { paletteFor } from './colours.ts';
+import { exitCodeOf } from './exit-code.ts';
 import type { CommandIo, ExitCode } from './io.ts';
-import { exit } from './io.ts';
 import { labelOf, noticesOf, reportOn, someOf } from './library-report.ts';
 import { openLibrary } from './open-library.ts';
 import { progressOn } from './progress.ts';
@@ -23,7 +21,8 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const judged = search.libraries.map((found) => judge(found, io, given));
   const report: CheckReport = { libraries: judged.map((one) => one.report), notices: noticesFor(search, io) };
   if (judged.length > 0) io.stdout.write(rendered(report, io, given));
-  return exitCode(report, search, judged.every((one) => one.settings === 'read') ? 'read' : 'unread', given);
+  const settings = judged.every((one) => one.settings === 'read') ? 'read' : 'unread';
+  return exitCodeOf(report, search.failures, settings, given.values.get('fail-on') ?? 'error');
 }
 
 interface Judged {
@@ -56,26 +55,6 @@ function noticesFor(search: LibrarySearch, io: CommandIo): readonly string[] {
   if (search.outside.length === 0) return notices;
   const paths = search.outside.map((path) => labelOf(path, io.cwd));
   return [...notices, `not checked, because no library holds them: ${someOf(paths, 'file')}.`];
-}
-
-function exitCode(report: CheckReport, search: LibrarySearch, settings: 'read' | 'unread', given: Arguments): ExitCode {
-  const findings = report.libraries.flatMap((library) => library.findings.map(({ finding }) => finding));
-  if (findings.some(({ rule }) => rule === 'internal')) return exit.internal;
-  const hasBadPath = search.failures.some(({ reason }) => reason !== 'no-library');
-  if (hasBadPath || settings === 'unread' || findings.some(({ rule }) => rule.startsWith('setting-')))
-    return exit.usage;
-  if (search.failures.length > 0 || report.libraries.every(({ files }) => files.reported === 0)) return exit.nothing;
-  return reaches(report, given.values.get('fail-on') ?? 'error') ? exit.findings : exit.ok;
-}
-
-function reaches(report: CheckReport, failOn: string): boolean {
-  const counts = countsOf(report);
-  const heavier: Readonly<Record<string, readonly Severity[]>> = {
-    error: ['error'],
-    warning: ['error', 'warning'],
-    advice: ['error', 'warning', 'advice'],
-  };
-  return (heavier[failOn] ?? []).some((severity) => counts[severity] > 0);
 }
 
 function failureWords({ path, reason }: SearchFailure): string {

@@ -16,7 +16,7 @@ const longestLine = 2_000;
  */
 export function snippetOf(line: string, from: number, to: number, columns: number): Snippet {
   const cutBefore = line.length > longestLine ? Math.max(0, from - longestLine / 2) : 0;
-  const cells = cellsOf(line.slice(cutBefore, cutBefore + longestLine).trimEnd());
+  const cells = cellsOf(line.slice(cutBefore, cutBefore + longestLine).replace(/[ \t]+$/, ''));
   const first = cells.findIndex((cell) => cell.end > from - cutBefore);
   const start = first < 0 ? cells.length : first;
   const after = cells.findIndex((cell) => cell.start >= Math.max(to, from + 1) - cutBefore);

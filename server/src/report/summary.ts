@@ -3,7 +3,7 @@ import type { Palette } from './colour.ts';
 import { printable } from './escape.ts';
 import type { CheckReport, LibraryReport } from './model.ts';
 import { countsOf } from './model.ts';
-import { cautions, counted } from './words.ts';
+import { cautions, counted, grouped } from './words.ts';
 
 /** The end of every report: counts, what was read, coverage, what was kept back, and the cautions. Never left out. */
 export function summaryLines(report: CheckReport, palette: Palette): readonly string[] {
@@ -38,10 +38,6 @@ function filesWords({ files }: LibraryReport): string {
       ? ''
       : `; ${counted(files.leftOut, 'file')} left out, in folders that the library's settings name`;
   return `${read}${refused}${part}${out}.`;
-}
-
-function grouped(count: number): string {
-  return counted(count, '').trim();
 }
 
 const listed = 10;

@@ -23,6 +23,7 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${grouped(count)} ${count === 1 ? one : many}`;
 }
 
-function grouped(count: number): string {
+/** `3,000`. */
+export function grouped(count: number): string {
   return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
 }

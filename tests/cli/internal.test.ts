@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import type { IsoDate } from '../../server/src/base/brand.ts';
+import { fileId } from '../../server/src/base/brand.ts';
+import { Engine } from '../../server/src/check/engine.ts';
+import { exitCodeOf } from '../../server/src/cli/exit-code.ts';
+import type { LibraryReport } from '../../server/src/report/model.ts';
+import { Placer } from '../../server/src/report/model.ts';
+import type { AnyRule } from '../../server/src/rules/rule.ts';
+import { goodText } from '../support/cli.ts';
+
+const throwing: AnyRule = {
+  id: 'always-throws',
+  stage: 'source',
+  severity: 'advice',
+  settledBy: 'educator',
+  why: 'For a test.',
+  source: 'logic',
+  kinds: ['question'],
+  check: () => {
+    throw new Error('out of order');
+  },
+  examples: { bad: [], good: [] },
+};
+
+const reporting: AnyRule = {
+  ...throwing,
+  id: 'always-reports',
+  check: (entity, context) => context.report({ at: entity.at, message: 'seen' }),
+};
+
+describe('a rule that fails', () => {
+  const engine = new Engine({ rules: [throwing, reporting], today: '2025-03-03' as IsoDate });
+  const file = fileId('q.ifu.yaml');
+  engine.set(file, goodText);
+  const findings = engine.findings(file);
+
+  it('is one finding that names it, and the other rules still run', () => {
+    expect(findings.map(({ rule }) => rule).sort()).toEqual(['always-reports', 'internal']);
+    expect(findings.find(({ rule }) => rule === 'internal')?.message).toContain('"always-throws"');
+  });
+
+  it('makes the exit code 3, whatever --fail-on says', () => {
+    const placer = new Placer(() => goodText);
+    const library: LibraryReport = {
+      label: '.',
+      files: { listed: 1, read: 1, reported: 1, leftOut: 0 },
+      findings: findings.map((finding) => placer.placed(finding)),
+      coverage: { named: 0, encoded: 0, missing: [], unreadable: [] },
+      suppressed: new Map(),
+    };
+    expect(exitCodeOf({ libraries: [library], notices: [] }, [], 'read', 'never')).toBe(3);
+  });
+});
