@@ -21,6 +21,8 @@ export interface NumberRow {
   readonly farAboveLowest?: Cell & { readonly times: number };
   /** More than `at_most`, than the high end of `between`, or than `exactly`. */
   readonly aboveHighest: Cell;
+  /** More than `exactly`, where that is another answer than `aboveHighest`. */
+  readonly aboveExactly?: Cell;
   /** Less than `at_most`, where the page gives no lowest value. */
   readonly belowHighest: Cell;
   /** More than a bare number that counts as the one value. */

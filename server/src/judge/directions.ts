@@ -81,6 +81,7 @@ export const numberRows: readonly NumberRow[] = [
     belowLowest: fails('the band lets the temperature fall below what the page demands'),
     aboveLowest: meets('the band stays above the least the page demands'),
     aboveHighest: fails('the band lets the temperature rise above what the page allows'),
+    aboveExactly: meets('the band starts at the setpoint'),
     belowHighest: meets('the band stays under the highest value the page gives'),
     aboveBare: meets('the band starts at the setpoint'),
     aboveBareMinimum: meets('the band starts at the setpoint'),

@@ -9,7 +9,7 @@ import { unitNamed } from './unit-named.ts';
  * units converts without rounding. `a` and `b` are the two values compared, in °C.
  */
 export function sameAsWritten(requirement: Requirement, ours: Quantity, a: number, b: number): boolean {
-  if (requirement.dimension !== 'temperature' || Math.abs(a - b) >= 1) return false;
+  if (requirement.dimension !== 'temperature' || (ours.value !== a && ours.value !== b)) return false;
   const theirs = amountsOf(requirement).find((amount) => amount.value === a || amount.value === b);
   if (theirs === undefined || isFahrenheit(theirs) === isFahrenheit(ours)) return false;
   return roundsTo(theirs, ours) && roundsTo(ours, theirs);

@@ -158,6 +158,8 @@ function aboveCell(question: ValueQuestion, row: NumberRow, bound: Bound, given:
         : row.aboveBare;
     case 'about':
       return row.aboveAbout;
+    case 'exactly':
+      return row.aboveExactly ?? row.aboveHighest;
     default:
       return row.aboveHighest;
   }

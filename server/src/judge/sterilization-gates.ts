@@ -1,0 +1,127 @@
+import { judgeCase } from './judgement.ts';
+import type { Judgement } from './outcome.ts';
+import { catchesSterilization, judgeProhibitions } from './prohibitions.ts';
+import { holds } from './setting.ts';
+import type { SterilizationQuestion } from './sterilization.ts';
+import { outOfScopeTraits } from './vocabulary.ts';
+
+/** Gates of identity and category. Categories never stand in for one another. */
+export function judgeSterilizationGates(question: SterilizationQuestion): readonly Judgement[] {
+  return [...identity(question), modality(question), ...context(question), ...prohibitions(question)];
+}
+
+function identity({ device, option, setting }: SterilizationQuestion): readonly Judgement[] {
+  const judgements: Judgement[] = [];
+  const at = option.id?.at ?? option.at;
+  const trait = device.traits?.items.find((one) => outOfScopeTraits.has(one.text));
+  if (trait !== undefined)
+    judgements.push(judgeCase('identity', 'out-of-scope', { by: device, required: trait.text, at: trait.at }));
+  const whole = device.sterilization;
+  if (whole?.use?.text === 'forbidden') {
+    judgements.push(
+      judgeCase('identity', 'not-sterilized', {
+        by: device,
+        required: 'no sterilization',
+        at: whole.use.at,
+        src: whole.src,
+      }),
+    );
+  }
+  if (option.evidence?.on === true)
+    judgements.push(judgeCase('identity', 'evidence-only', { by: device, required: 'never run', at, src: option.src }));
+  if (!holds(setting, option.when)) {
+    const required = `only when: ${option.when?.text ?? ''}`;
+    judgements.push(
+      judgeCase('identity', 'other-situation', {
+        by: device,
+        required,
+        given: 'routine',
+        at: option.when?.at ?? at,
+        src: option.src,
+      }),
+    );
+  }
+  if (option.ambiguous !== undefined) {
+    judgements.push(
+      judgeCase('identity', 'unclear', {
+        by: device,
+        required: option.ambiguous.text,
+        at: option.ambiguous.at,
+        src: option.src,
+      }),
+    );
+  }
+  if (option.couples !== undefined) {
+    judgements.push(
+      judgeCase('identity', 'coupled', {
+        by: device,
+        required: option.couples.text,
+        at: option.couples.at,
+        src: option.src,
+      }),
+    );
+  }
+  const markets = device.market?.items ?? [];
+  const here = setting.site?.jurisdiction?.text;
+  if (here !== undefined && markets.length > 0 && !markets.some((one) => one.text === here)) {
+    const required = markets.map((one) => one.text).join(', ');
+    judgements.push(
+      judgeCase('identity', 'other-market', { by: device, required, given: here, at: device.market?.at ?? at }),
+    );
+  }
+  return judgements;
+}
+
+function modality({ device, option, machine, cycle }: SterilizationQuestion): Judgement {
+  const ours = cycle.modality ?? machine.modality;
+  const theirs = option.modality;
+  const at = theirs?.at ?? option.id?.at ?? option.at;
+  const which = theirs === undefined || ours === undefined ? 'not-given' : compareModality(theirs.text, ours.text);
+  return judgeCase('modality', which, {
+    by: device,
+    required: theirs?.text ?? '',
+    given: ours?.text,
+    at,
+    factAt: ours?.at ?? cycle.at,
+    src: option.src,
+  });
+}
+
+/** Two kinds of active air removal are a question; any other difference is another instruction. */
+export function compareModality(theirs: string, ours: string): 'same' | 'different' | 'flush-pulse' {
+  if (theirs === ours) return 'same';
+  const pair = new Set([theirs, ours]);
+  return pair.has('steam-sfpp') && pair.has('steam-prevac') ? 'flush-pulse' : 'different';
+}
+
+/** Stored packs (`terminal`) unless the file says immediate use. */
+export function contextOf(context: { readonly text: string } | undefined): string {
+  return context?.text ?? 'terminal';
+}
+
+function context({ device, option, cycle }: SterilizationQuestion): readonly Judgement[] {
+  const theirs = contextOf(option.context);
+  const ours = contextOf(cycle.context);
+  const facts = {
+    by: device,
+    required: theirs,
+    given: ours,
+    at: option.context?.at ?? option.at,
+    factAt: cycle.context?.at,
+    src: option.src,
+  };
+  if (theirs === ours) return [judgeCase('context', 'same', facts)];
+  return [
+    ours === 'iuss' ? judgeCase('immediate-use', 'not-offered', facts) : judgeCase('context', 'different', facts),
+  ];
+}
+
+function prohibitions({ device, machine, cycle, setting }: SterilizationQuestion): readonly Judgement[] {
+  const ours = (cycle.modality ?? machine.modality)?.text;
+  const use = contextOf(cycle.context);
+  const facts = {
+    given: use === 'iuss' ? `${ours ?? ''} for immediate use` : (ours ?? ''),
+    factAt: cycle.modality?.at ?? cycle.at,
+  };
+  return judgeProhibitions(device, (what) => catchesSterilization(what, ours, use), facts, setting);
+}
