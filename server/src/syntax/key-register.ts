@@ -12,7 +12,8 @@ const LOOK_BACK = 8;
 export class KeyRegister {
   readonly #reading: Reading;
   readonly #keys: ScalarTree[] = [];
-  #byText: Map<string, ScalarTree> | undefined;
+  readonly #folded: string[] = [];
+  #byFolded: Map<string, ScalarTree> | undefined;
 
   constructor(reading: Reading) {
     this.#reading = reading;
@@ -26,18 +27,21 @@ export class KeyRegister {
   }
 
   #find(folded: string): ScalarTree | undefined {
-    if (this.#byText !== undefined) return this.#byText.get(folded);
-    for (const key of this.#keys) if (foldKey(key.text) === folded) return key;
-    return undefined;
+    if (this.#byFolded !== undefined) return this.#byFolded.get(folded);
+    const at = this.#folded.indexOf(folded);
+    return at < 0 ? undefined : this.#keys[at];
   }
 
   #remember(folded: string, key: ScalarTree): void {
-    if (this.#byText !== undefined) {
-      this.#byText.set(folded, key);
+    if (this.#byFolded !== undefined) {
+      this.#byFolded.set(folded, key);
       return;
     }
+    this.#folded.push(folded);
     this.#keys.push(key);
-    if (this.#keys.length > LOOK_BACK) this.#byText = new Map(this.#keys.map((known) => [foldKey(known.text), known]));
+    if (this.#keys.length <= LOOK_BACK) return;
+    this.#byFolded = new Map();
+    for (const [at, known] of this.#keys.entries()) this.#byFolded.set(this.#folded[at] ?? '', known);
   }
 
   #reportTwin(key: ScalarTree, earlier: ScalarTree): void {
@@ -55,8 +59,12 @@ export class KeyRegister {
   }
 }
 
+/** Nearly every key is small letters already; then it is its own folded form. */
 function foldKey(text: string): string {
-  return (ASCII.test(text) ? text : text.normalize('NFC')).toLowerCase();
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code > 127) return text.normalize('NFC').toLowerCase();
+    if (code >= 65 && code <= 90) return text.toLowerCase().normalize('NFC');
+  }
+  return text;
 }
-
-const ASCII = /^[\x20-\x7e]*$/;

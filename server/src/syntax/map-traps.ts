@@ -1,6 +1,5 @@
 import type { CST } from 'yaml';
 import { span } from '../base/span.ts';
-import { composeMap } from './compose-map.ts';
 import { endOf, type Reading, type Within } from './reading.ts';
 import { columnOf, fixQuote, lineRest, reindent } from './repairs.ts';
 import type { MapEntry, ScalarTree, Tree } from './tree.ts';
@@ -43,7 +42,7 @@ export function splitValue(
     return splitJoined(reading, map, key, value, firstKey);
   const tree = rawText(reading, value.offset);
   const rest = { ...value, items: value.items.slice(1) };
-  const siblings = rest.items.length === 0 ? [] : composeMap(reading, rest).entries;
+  const siblings = rest.items.length === 0 ? [] : entriesOf(reading, rest);
   if (first?.start.some((token) => token.type === 'explicit-key-ind')) {
     reportSign(reading, value.offset);
     return { value: tree, siblings };
@@ -78,5 +77,10 @@ function splitJoined(
   const item =
     firstItem === undefined || firstItem.sep === undefined ? undefined : { ...firstItem, start: [], key: moved };
   const items = item === undefined ? others : [item, ...others];
-  return { value: textValue, siblings: composeMap(reading, { ...value, offset: start, items }).entries };
+  return { value: textValue, siblings: entriesOf(reading, { ...value, offset: start, items }) };
+}
+
+function entriesOf(reading: Reading, map: CST.BlockMap): readonly MapEntry[] {
+  const tree = reading.compose(map, { indent: map.indent, flow: 'block', begins: 'own-line' });
+  return tree.node === 'map' ? tree.entries : [];
 }

@@ -3,6 +3,7 @@ import type { Problem } from '../base/problem.ts';
 import { span } from '../base/span.ts';
 import { composeToken } from './compose.ts';
 import { defaultLimits, type ReadLimits } from './limits.ts';
+import { LineEnds } from './line-ends.ts';
 import { mend } from './mend.ts';
 import { reportNames } from './names.ts';
 import { severityOf } from './problem-rules.ts';
@@ -27,7 +28,7 @@ export interface ReadResult {
 export function readTree(text: string, limits: ReadLimits = defaultLimits): ReadResult {
   if (text.length > limits.fileLength) return refused('file-too-large', tooLarge(text, limits));
   try {
-    return read(text, limits);
+    return text.includes('\r\n') ? readCrlf(text, limits) : read(text, limits);
   } catch (error) {
     const tooDeep = error instanceof RangeError;
     if (tooDeep)
@@ -52,6 +53,16 @@ function refused(rule: 'file-too-large' | 'nested-too-deep' | 'reader-failed', m
     tree: undefined,
     problems: [{ rule, message, span: span(0, 0), severity: severityOf(rule) }],
     unreadable: true,
+  };
+}
+
+function readCrlf(source: string, limits: ReadLimits): ReadResult {
+  const ends = new LineEnds(source);
+  const { tree, problems, unreadable } = read(ends.text, limits);
+  return {
+    tree: tree === undefined ? undefined : ends.moveTree(tree),
+    problems: problems.map((problem) => ends.moveProblem(problem)),
+    unreadable,
   };
 }
 

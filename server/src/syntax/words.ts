@@ -2,8 +2,8 @@ const UNPRINTABLE = /[\p{Cc}\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\
 
 /** How a piece of the writer's text appears inside a message: one line, short, nothing invisible, in curly quotes. */
 export function shown(text: string): string {
-  const head = text.slice(0, 60).replace(/\s+/g, ' ').trim();
-  const clipped = text.length > 48 ? `${head.slice(0, 46)}…` : head;
+  const line = text.slice(0, 400).replace(/\s+/g, ' ').trim();
+  const clipped = line.length > 48 ? `${line.slice(0, 46)}…` : line;
   return `“${clipped.replace(UNPRINTABLE, codePointName)}”`;
 }
 

@@ -99,7 +99,7 @@ describe('any text at all', () => {
         if (tree === undefined) expect(problems.length).toBeGreaterThan(0);
         expect(readTree(text)).toEqual({ tree, problems, unreadable: tree?.node !== 'map' });
       }),
-      { numRuns: 3_000 },
+      { numRuns: 1_500 },
     );
   });
 
@@ -123,7 +123,7 @@ describe('any text at all', () => {
         expect({ text, theirs: theirs !== undefined }).toEqual({ text, theirs: true });
         expect(withEmpty(plain(tree))).toEqual(withEmpty(theirs));
       }),
-      { numRuns: 6_000 },
+      { numRuns: 3_000 },
     );
   });
 });
