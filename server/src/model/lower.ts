@@ -34,7 +34,7 @@ function lowerScalar(tree: ScalarTree, shape: Shape, at: Place): Node | undefine
     case 'quantity':
       return lowerQuantity(tree, shape.dimension, at);
     case 'reference':
-      return { node: 'text', at, text: tree.text, refers: shape.refers };
+      return { node: 'text', at, text: tree.text, refers: shape.refers, ...(shape.open && { open: true }) };
     case 'words':
       return shape.words.has(tree.text) ? { node: 'text', at, text: tree.text } : undefined;
     case 'flag':

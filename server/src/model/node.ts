@@ -54,6 +54,8 @@ export interface Text<Word extends string = string> {
   readonly text: Word;
   /** Set when this text is the id of something else: the kinds it may name (`device`, `statement`, ...). */
   readonly refers?: readonly string[];
+  /** Set when a word that names nothing in the library is fine too. */
+  readonly open?: true;
 }
 
 export interface Flag {
