@@ -29,7 +29,9 @@ function familiesInSets(view: LibraryView): ReadonlySet<string> {
   const families = new Set<string>();
   for (const set of view.all('set')) {
     for (const node of nodesIn(set)) {
-      if (node.node === 'text' && node.refers?.includes('device') === true) families.add(node.text);
+      if (node.node !== 'text' || node.refers?.includes('device') !== true) continue;
+      if (node.open === true && !view.exists('device', node.text)) continue;
+      families.add(node.text);
     }
   }
   return families;
