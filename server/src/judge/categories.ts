@@ -261,7 +261,7 @@ export const categoryRows = {
       'holds-excluded': fails('holds an ingredient that the page excludes', 'manufacturer'),
       'contents-unknown': asks('its ingredients are not in the file, and the page excludes some', 'educator'),
       unknown: asks('nothing is known here about this agent', 'educator'),
-      'none-dosed': fails('the cycle doses no detergent'),
+      'none-dosed': fails('no detergent is used'),
       'partner-missing': fails('it must be followed by a step that is missing'),
       'ph-unknown': asks('its pH as used is not in the file', 'vendor'),
       'ph-basis': asks('the pH is given without saying whether concentrate or in use', 'vendor'),

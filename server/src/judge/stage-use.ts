@@ -21,7 +21,7 @@ export function judgeStageUse(
     return [judgeCase('identity', 'out-of-scope', { by: device, required: trait.text, at: trait.at })];
   const forbidden = judgeProhibitions(
     device,
-    (what) => what === demand.stage,
+    (what) => what === demand.stage || (what === 'immersion' && demand.stage === 'ultrasonic'),
     { given: demand.stage, factAt },
     setting,
   );
