@@ -103,7 +103,8 @@ async function copyAllRows(editor: Editor): Promise<CopiedMarker[]> {
     for (const key of ['Home', 'Escape', 'Escape']) {
       await page.keyboard.press(key);
     }
-    return typeof copied === 'string' && copied !== nothing ? (JSON.parse(copied) as CopiedMarker[]) : undefined;
+    // Nothing but the file's row was chosen when the panel was being drawn anew: an empty copy, and another try.
+    return typeof copied === 'string' && copied.startsWith('[') ? (JSON.parse(copied) as CopiedMarker[]) : undefined;
   });
 }
 

@@ -82,20 +82,32 @@ export async function openFile(editor: Editor, file: string): Promise<void> {
   });
 }
 
-/** Types into the open quick input and chooses the entry whose name fits, wherever it stands in the list. */
+/**
+ * Types into the open quick input and chooses the entry whose name fits, wherever it stands in the list. The list is drawn anew while
+ * it is being filtered, so an entry that is no longer there when it is clicked is looked for again.
+ */
 export async function chooseByName(editor: Editor, typed: string, fits: (entry: QuickEntry) => boolean): Promise<void> {
   await fillQuickInput(editor, typed);
   const rows = editor.page.locator('.quick-input-widget .quick-input-list .monaco-list-row');
-  const index = await until(
+  let tried = 0;
+  await until(
     `an entry for "${typed}"`,
     async () => {
-      const entries = await quickEntries(editor);
-      const found = entries.findIndex((entry) => fits(entry));
-      return found === -1 ? undefined : found;
+      const index = (await quickEntries(editor)).findIndex(fits);
+      const again = (await quickEntries(editor))[index];
+      // A click that took effect late: what it chose is no longer on offer.
+      if (again === undefined || !fits(again)) return tried > 0 ? true : undefined;
+      tried++;
+      return rows
+        .nth(index)
+        .click({ timeout: 3_000 })
+        .then(
+          () => true,
+          () => undefined,
+        );
     },
     { describe: async () => (await quickEntries(editor)).map((entry) => entry.spoken).join('\n') },
   );
-  await rows.nth(index).click();
 }
 
 /** Waits for a question at the top of the window (a list or a line to fill) and gives its title and placeholder. */

@@ -1,0 +1,71 @@
+import { cpSync, mkdtempSync, realpathSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { asLines, foundByCommandLine } from '../command-line.ts';
+import { type DiagnosticsByFile, Neovim } from './driver.ts';
+
+/** Neovim's own client with the bundled server over standard input and output: findings, hover and definitions without our extension. */
+
+const server = path.resolve(import.meta.dirname, '../../../dist/server.cjs');
+let folder: string;
+let neovim: Neovim;
+
+beforeAll(async () => {
+  folder = realpathSync(mkdtempSync(path.join(tmpdir(), 'library-')));
+  cpSync(path.join(import.meta.dirname, '../fixtures/small-library'), folder, { recursive: true });
+  neovim = await Neovim.start({
+    folder,
+    command: [process.execPath, server, '--stdio'],
+    languageId: 'traywright-rules',
+  });
+});
+afterAll(async () => {
+  await neovim?.stop();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('Neovim', () => {
+  it('is told the findings of files that nobody opened', async () => {
+    await neovim.open('library.ifu.yaml');
+    const expected = asLines(foundByCommandLine(folder));
+    const found = await neovim.diagnosticsWhen('all findings', (files) => linesOf(files).length === expected.length);
+    expect(linesOf(found)).toEqual(expected);
+    expect(expected.join('\n')).toContain('sets/tray-a.ifu.yaml:6:14 error unknown-id');
+  });
+
+  it('shows the quote over a value, and leads from a citation to its statement and on to the document', async () => {
+    await neovim.open('devices/pale-forceps.ifu.yaml');
+    expect(await neovim.hover({ line: 10, character: 26 })).toContain('Do not exceed 140 °C.');
+    expect(await neovim.definition({ line: 10, character: 38 })).toMatchObject([
+      { file: 'devices/pale-forceps.ifu.yaml', range: { start: { line: 8 } } },
+    ]);
+    expect(await neovim.definition({ line: 8, character: 13 })).toMatchObject([{ file: 'documents/pg-12.ifu.yaml' }]);
+  });
+
+  it('loses a finding to an edit', async () => {
+    await neovim.open('devices/grey-scissors.ifu.yaml');
+    await neovim.change({ start: { line: 5, character: 0 }, end: { line: 5, character: 4 } }, 'class');
+    await neovim.diagnosticsWhen('one finding less', (files) => !linesOf(files).join().includes('unknown-field'));
+    await neovim.undo();
+    await neovim.diagnosticsWhen('the finding again', (files) => linesOf(files).join().includes('unknown-field'));
+    expect(await neovim.messages()).toEqual([]);
+  });
+});
+
+const severities = ['', 'error', 'warning', 'info'];
+
+function linesOf(files: DiagnosticsByFile): string[] {
+  return asLines(
+    Object.entries(files).flatMap(([file, list]) =>
+      list.map(({ range, severity, code, message }) => ({
+        file,
+        line: range.start.line + 1,
+        column: range.start.character + 1,
+        severity: severities[severity] ?? '',
+        code: String(code),
+        message,
+      })),
+    ),
+  );
+}
