@@ -64,6 +64,8 @@ export interface UnknownReason {
 export interface SterilizationFit {
   /** Id of the packaging; empty when none is known (a set without packaging). */
   readonly packaging: string;
+  /** The case or basket inside the packaging, where there is one. */
+  readonly namedCase?: string;
   readonly machine: string;
   readonly cycle: string;
   readonly outcome: Outcome;
@@ -118,13 +120,19 @@ export interface StageFit {
   readonly means: string;
   readonly outcome: Outcome;
   readonly judgements: readonly Judgement[];
-  /** Every washer cycle or bath that does not fail, best first. */
-  readonly fitting: readonly string[];
-  /** What the others fail by, by their ids: for near misses. */
-  readonly failing: readonly FailingMeans[];
+  /** Every washer cycle, bath or agent that does not fail. */
+  readonly fitting: readonly FittingMeans[];
+  /** Every other means that was judged: for near misses and for the card. */
+  readonly others: readonly OtherMeans[];
 }
 
-export interface FailingMeans {
+export interface FittingMeans {
+  readonly machine: string;
+  readonly means: string;
+  readonly outcome: Outcome;
+}
+
+export interface OtherMeans {
   readonly machine: string;
   readonly means: string;
   readonly judgements: readonly Judgement[];

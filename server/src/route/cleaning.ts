@@ -1,0 +1,136 @@
+import { type CleaningAlternative, cleaningAlternatives, type StageDemand } from '../judge/demands.ts';
+import { judgeCase } from '../judge/judgement.ts';
+import type { Judgement } from '../judge/outcome.ts';
+import { worstOf } from '../judge/outcome.ts';
+import { judgeUltrasonic } from '../judge/ultrasonic.ts';
+import { judgeWash } from '../judge/washing.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
+import { sayingsOf } from '../model/saying.ts';
+import { byHand } from './by-hand.ts';
+import type { Department } from './equipment.ts';
+import { idOf } from './equipment.ts';
+import type { CleaningFit, StageFit } from './model.ts';
+import { bestFit } from './ranks.ts';
+
+type Device = EntityOf['device'];
+
+/** One means for one stage: a washer cycle, a bath, or an agent at the sink. */
+export interface Means {
+  readonly machine: string;
+  readonly means: string;
+  readonly judgements: readonly Judgement[];
+}
+
+const memories = new WeakMap<Department, WeakMap<Device, Map<number, readonly CleaningFit[]>>>();
+
+/** Every complete way the page offers to clean the device, each with the best the department has for each stage; best way first. */
+export function cleaningFits(device: Device, quantity: number, department: Department): readonly CleaningFit[] {
+  let ofDevice = memories.get(department);
+  if (ofDevice === undefined) {
+    ofDevice = new WeakMap();
+    memories.set(department, ofDevice);
+  }
+  const known = ofDevice.get(device) ?? new Map<number, readonly CleaningFit[]>();
+  ofDevice.set(device, known);
+  const before = known.get(quantity);
+  if (before !== undefined) return before;
+  const made = workOut(device, quantity, department);
+  known.set(quantity, made);
+  return made;
+}
+
+function workOut(device: Device, quantity: number, department: Department): readonly CleaningFit[] {
+  const { alternatives } = cleaningAlternatives(device, department.setting);
+  if (alternatives.length === 0) return [notEncoded(device)];
+  const fits = alternatives.map((alternative) => fitOf(device, quantity, alternative, department));
+  const order = fits.map((fit, index) => ({
+    ...fit,
+    judgements: judgementsOf(fit),
+    preferred: alternatives[index]?.preferred === true,
+  }));
+  const sorted: CleaningFit[] = [];
+  const left = [...order.filter(({ preferred }) => preferred), ...order.filter(({ preferred }) => !preferred)];
+  while (left.length > 0) {
+    const best = bestFit(left);
+    if (best === undefined) break;
+    left.splice(left.indexOf(best), 1);
+    const { alternative, outcome, stages, common } = best;
+    sorted.push({ alternative, outcome, stages, common });
+  }
+  return sorted;
+}
+
+export function judgementsOf(fit: CleaningFit): readonly Judgement[] {
+  return [...fit.common, ...fit.stages.flatMap(({ judgements }) => judgements)];
+}
+
+/** Silence is neither permission nor prohibition. A device that is never in contact with anything may still have no cleaning stated. */
+function notEncoded(device: Device): CleaningFit {
+  const at = device.cleaning?.at ?? device.id?.at ?? device.at;
+  const judgement = judgeCase('identity', 'unclear', {
+    by: device,
+    what: 'No way of cleaning is in the file of the device',
+    required: 'a complete way of cleaning',
+    at,
+  });
+  return { alternative: '', outcome: judgement.outcome, stages: [], common: [judgement] };
+}
+
+function fitOf(
+  device: Device,
+  quantity: number,
+  alternative: CleaningAlternative,
+  department: Department,
+): CleaningFit {
+  const stages = alternative.stages.map((demand) => stageOf(device, quantity, demand, department));
+  const common = alternative.couples.map((couple) =>
+    judgeCase('identity', 'coupled', { by: device, required: couple.text, at: couple.at, src: device.cleaning?.src }),
+  );
+  return { alternative: alternative.id, outcome: worstOf([...common, ...stages]), stages, common };
+}
+
+function stageOf(device: Device, quantity: number, demand: StageDemand, department: Department): StageFit {
+  const means = meansFor(device, quantity, demand, department);
+  const best = bestFit(means) ?? nothingThere(device, demand);
+  const outcome = worstOf(best.judgements);
+  const fitting = means
+    .map(({ machine, means, judgements }) => ({ machine, means, outcome: worstOf(judgements) }))
+    .filter((one) => one.outcome !== 'fails');
+  const others = means.filter((one) => one !== best);
+  return { stage: demand.stage, ...best, outcome, fitting, others };
+}
+
+function meansFor(device: Device, quantity: number, demand: StageDemand, department: Department): readonly Means[] {
+  const { setting, stock } = department;
+  switch (demand.stage) {
+    case 'mechanical':
+      return department.washing.map(({ id, machine, cycle }) => {
+        const judgements = judgeWash({ device, demand, machine, cycle, stock, quantity, setting });
+        return { machine: idOf(machine), means: id, judgements };
+      });
+    case 'ultrasonic':
+      return department.baths.map((bath) => {
+        const judgements = judgeUltrasonic({ device, demand, machine: bath, stock, quantity, setting });
+        return { machine: idOf(bath), means: '', judgements };
+      });
+    default:
+      return byHand(device, demand, department);
+  }
+}
+
+/** The page demands a machine, and the department has none of the kind. */
+function nothingThere(device: Device, demand: StageDemand): Means {
+  const voice = demand.voices[0];
+  const judgement: Judgement = {
+    outcome: 'fails',
+    parameter: 'machine-step',
+    demandedBy: `device/${idOf(device)}`,
+    required: demand.stage === 'mechanical' ? 'a washer' : 'an ultrasonic bath',
+    given: 'none in the department',
+    reason: 'Machine step: the department has no such machine.',
+    settledBy: 'manager',
+    says: sayingsOf(device, voice?.src),
+    demandAt: voice?.at ?? device.at,
+  };
+  return { machine: '', means: '', judgements: [judgement] };
+}

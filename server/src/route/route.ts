@@ -1,0 +1,121 @@
+import type { LibraryView, Query } from '../library/view.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
+import { candidateOf } from './candidates.ts';
+import { cardOf } from './card.ts';
+import { cleaningFits } from './cleaning.ts';
+import { type Department, departmentOf } from './equipment.ts';
+import type { MemberRoute, RouteStatus, SetRoute, SterilizationFit } from './model.ts';
+import { packingsOf } from './packings.ts';
+import { failing, rankOf } from './ranks.ts';
+import { type Sterilizing, sterilizingOf } from './sterilizing.ts';
+import { type Subject, subjectOfDevice, subjectOfSet } from './subject.ts';
+import { washingTogether } from './washing.ts';
+
+/** The route of a set by its id; undefined when no file holds the set. */
+export const routeOfSet: Query<string, SetRoute | undefined> = {
+  name: 'route-of-set',
+  work: (view, id) => {
+    const set = view.get('set', id);
+    return set === undefined ? undefined : deriveSet(view, set).route;
+  },
+};
+
+/** The route of one device family alone, as if it were a set of one piece in any packaging of the department. */
+export const routeOfDevice: Query<string, SetRoute | undefined> = {
+  name: 'route-of-device',
+  work: (view, id) => {
+    const device = view.get('device', id);
+    if (device === undefined) return undefined;
+    return derive(subjectOfDevice(view, device), view.ask(departmentOf, '')).route;
+  },
+};
+
+/** A route with what it was derived from, for explanations. */
+export interface Derivation {
+  readonly subject: Subject;
+  readonly department: Department;
+  readonly sterilizing: Sterilizing;
+  readonly route: SetRoute;
+}
+
+export function deriveSet(view: LibraryView, set: EntityOf['set']): Derivation {
+  const subject = subjectOfSet(view, set);
+  return derive(subject, view.ask(departmentOf, subject.site ?? ''), set);
+}
+
+/** Pure: everything follows from the subject and the department. */
+export function derive(subject: Subject, department: Department, set?: EntityOf['set']): Derivation {
+  const sterilizing = sterilizingOf(subject, department);
+  const members = subject.members.map((member) => memberRoute(member, department));
+  const chosen = sterilizing.feasible[0]?.fit;
+  const asPacked = asPackedOf(subject, sterilizing, department);
+  const change = packagingChange(subject, chosen);
+  const route: SetRoute = {
+    of: subject.of,
+    id: subject.id,
+    at: subject.at,
+    status: statusOf(sterilizing, members),
+    members,
+    ...(chosen && { chosen }),
+    alternatives: sterilizing.feasible.slice(1).map(({ fit }) => fit),
+    failing: sterilizing.nearest.map(({ fit }) => fit),
+    ...(asPacked && { asPacked }),
+    ...(change && { packagingChange: change }),
+    card: cardOf(set, subject, members, sterilizing, department),
+    washing: washingTogether(members),
+    machines: machinesFor(chosen, sterilizing),
+  };
+  return { subject, department, sterilizing, route };
+}
+
+function memberRoute(
+  { id, name, quantity, at, unknown, device }: Subject['members'][number],
+  department: Department,
+): MemberRoute {
+  const [cleaning, ...otherCleaning] = device === undefined ? [] : cleaningFits(device, quantity, department);
+  return { device: id, name, quantity, at, unknown, ...(cleaning && { cleaning }), otherCleaning };
+}
+
+/** `none` when anything fails for all there is; `provisional` when anything is open or not known. */
+function statusOf({ needed, feasible }: Sterilizing, members: readonly MemberRoute[]): RouteStatus {
+  const cleaning = Math.max(0, ...members.map((member) => rankOf(member.cleaning?.outcome ?? 'meets')));
+  const best = needed ? feasible[0] : undefined;
+  if (cleaning === failing || (needed && best === undefined)) return 'none';
+  const open = cleaning === rankOf('needs-answer') || best?.fit.outcome === 'needs-answer';
+  return open || members.some(({ unknown }) => unknown.length > 0) || members.length === 0 ? 'provisional' : 'route';
+}
+
+/** The set's own packaging with the best cycle for it, failing or not. */
+function asPackedOf(
+  subject: Subject,
+  { feasible, table }: Sterilizing,
+  department: Department,
+): SterilizationFit | undefined {
+  const own = packingsOf(subject, department).find(({ asFiled }) => asFiled);
+  if (own === undefined) return undefined;
+  const passing = feasible.find(({ packing }) => packing.asFiled);
+  if (passing !== undefined) return passing.fit;
+  const [nearest] = table.cells
+    .filter(({ packing }) => packing.asFiled)
+    .sort((a, b) => a.rank - b.rank || a.failures - b.failures);
+  return nearest === undefined
+    ? undefined
+    : candidateOf(subject, table.contents, nearest.packing, nearest.cycle, department)?.fit;
+}
+
+function packagingChange(subject: Subject, chosen: SterilizationFit | undefined): SetRoute['packagingChange'] {
+  const from = nameOf(subject.packaging?.text, subject.namedCase?.text);
+  const to = chosen === undefined ? '' : nameOf(chosen.packaging, chosen.namedCase);
+  return subject.packaging === undefined || chosen === undefined || from === to ? undefined : { from, to };
+}
+
+function nameOf(packaging: string | undefined, namedCase: string | undefined): string {
+  return namedCase === undefined ? (packaging ?? '') : `${packaging ?? ''} with ${namedCase}`;
+}
+
+function machinesFor(chosen: SterilizationFit | undefined, { feasible }: Sterilizing): readonly string[] {
+  const machines = feasible.filter(
+    ({ fit }) => fit.packaging === chosen?.packaging && rankOf(fit.outcome) <= rankOf(chosen.outcome),
+  );
+  return [...new Set(machines.map(({ fit }) => fit.machine))].sort();
+}
