@@ -1,6 +1,7 @@
-import { chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { listFolder } from '../../server/src/host/folder-walk.ts';
+import { loadFile, ruleFilesOf } from '../../server/src/host/library-files.ts';
 import { badText, cli, findingsIn, folderWith, goodText, libraryText, namesIn } from '../support/cli.ts';
 
 const withoutFindings = { 'library.ifu.yaml': libraryText, 'a.ifu.yaml': goodText };
@@ -143,16 +144,17 @@ describe('what is checked', () => {
     expect(code).toBe(2);
   });
 
-  it.skipIf(process.getuid?.() === 0)(
-    'a folder that may not be read is a finding, or a clear message when it is the library',
-    async () => {
-      const cwd = folderWith({ ...withAnError });
-      chmodSync(join(cwd, 'questions'), 0);
-      const inside = await cli(['check'], { cwd });
-      chmodSync(join(cwd, 'questions'), 0o755);
-      expect(inside.out).toContain('questions:1:1 error folder-unreadable');
-    },
-  );
+  it('a folder that may not be read is a finding at its path', () => {
+    const listing = { ruleFiles: [], refused: [], unreadableFolders: ['questions'], links: [], nearMisses: [] };
+    const loaded = ruleFilesOf(listing).map((listed) => loadFile('/nowhere', listed));
+    expect(loaded.map(({ file, text, problems }) => [file, text, problems.map(({ rule }) => rule)])).toEqual([
+      ['questions', undefined, ['folder-unreadable']],
+    ]);
+  });
+
+  it('a folder that went away while it was listed is listed as unreadable', () => {
+    expect(listFolder(join(folderWith({}), 'gone')).unreadableFolders).toEqual(['']);
+  });
 });
 
 describe('the summary', () => {
