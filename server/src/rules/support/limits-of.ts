@@ -1,6 +1,6 @@
 import type { Quantity, Requirement } from '../../model/node.ts';
-import { formatQuantity } from '../../quantity/format.ts';
 import type { Interval } from '../../quantity/interval.ts';
+import { shown } from './shown.ts';
 
 /** The number that `low` or `high` was read from is kept for messages. */
 export interface Demand extends Interval {
@@ -42,8 +42,4 @@ export function demandInWords(requirement: Requirement): string {
 
 function usable(quantity: Quantity | undefined): Quantity | undefined {
   return quantity?.problem === undefined ? quantity : undefined;
-}
-
-function shown(quantity: Quantity): string {
-  return quantity.problem === undefined ? formatQuantity(quantity) : quantity.text;
 }
