@@ -12,7 +12,8 @@ export class Library {
 
   /** Adds the file or replaces its text. Unchanged text changes no key. */
   set(file: FileId, text: string): ReadonlySet<IndexKey> {
-    if (this.#records.get(file)?.text === text) return new Set();
+    const old = this.#records.get(file);
+    if (old?.kind !== undefined && old.text === text) return new Set();
     return this.put(readRuleFile(file, text));
   }
 
