@@ -18,7 +18,7 @@ export function registerRulePages(server: ServerConnection): readonly Disposable
 async function openRulePage(given: unknown): Promise<void> {
   const rule = typeof given === 'string' ? given : await askForRule();
   if (rule === undefined || !/^[a-z0-9-]{1,80}$/.test(rule)) return;
-  await commands.executeCommand('markdown.showPreview', Uri.from({ scheme: ruleScheme, path: `/${rule}.md` }));
+  await commands.executeCommand('vscode.open', Uri.from({ scheme: ruleScheme, path: `/${rule}.md` }));
 }
 
 function askForRule(): Thenable<string | undefined> {

@@ -2,7 +2,8 @@ import { kinds } from '../src/schema/kinds.ts';
 import type { SchemaPart } from '../src/schema/shape.ts';
 import beginnings from './snippet-beginnings.json' with { type: 'json' };
 
-/** Fields that a new file of a kind is begun with, in the order of the work, and what stands there first. `$` marks places to fill. */
+/** Fields that a new file of a kind is begun with, in the order of the work, and what stands there first. `$` marks places to fill;
+ * those of numbers are empty, since a number that nobody wrote would look like one that somebody read. */
 const fieldsOf: Readonly<Record<string, readonly string[] | undefined>> = beginnings;
 
 interface Snippet {
