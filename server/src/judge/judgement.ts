@@ -55,6 +55,7 @@ export function judgeDemand(demand: Demand, fact: Fact, setting: Setting): Judge
     demandedBy: nameOfDemander(by),
     required: requirementWords(requirement),
     given: fact.given?.words ?? '',
+    ...(fact.given && { givenRange: { low: fact.given.low, high: fact.given.high } }),
     reason: `${demand.what ?? rowFor(parameter).title}: ${answer.because}.`,
     settledBy: answer.settledBy,
     says: saysOf(by, requirement.specific?.src ?? requirement.src ?? demand.src),

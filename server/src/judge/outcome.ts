@@ -22,6 +22,8 @@ export interface Judgement {
   readonly required: string;
   /** What the department's choice gives: `20 min`. Empty when it gives nothing. */
   readonly given: string;
+  /** The same in the base unit of what is measured, from lowest to highest, where it is a number. */
+  readonly givenRange?: { readonly low: number; readonly high: number };
   /** One sentence: why this outcome. */
   readonly reason: string;
   /** The gap in numbers, when there is one: `10 min short`. */
@@ -51,6 +53,7 @@ export type Parameter =
   | 'cool-down'
   | 'wash-temperature'
   | 'first-rinse-temperature'
+  | 'delay'
   | 'cleaning-amount'
   | 'pressure'
   | 'soak'

@@ -78,7 +78,7 @@ export function memoryOf(department: Department): FitMemory {
 /** What one option of a device demands of the contents around it, as far as it counts for this packing. */
 export function optionContents(
   device: Device,
-  option: SterilizationOption,
+  option: SterilizationOption | undefined,
   contents: Contents,
   packing: Packing,
   department: Department,
@@ -124,12 +124,9 @@ export function optionFits(
   return optionsOf(device).map((option) => {
     const inCycle = memory.inCycles(device, option, quantity)[at];
     const judgements = [...(inCycle?.judgements ?? [])];
-    if (!hasGate(judgements)) {
-      judgements.push(
-        ...memory.inPackaging(device, option, packing).judgements,
-        ...optionContents(device, option, contents, packing, department),
-      );
-    }
+    const otherKind = hasGate(judgements);
+    if (!otherKind) judgements.push(...memory.inPackaging(device, option, packing).judgements);
+    judgements.push(...optionContents(device, otherKind ? undefined : option, contents, packing, department));
     return {
       device: idOf(device),
       option: option.id?.text ?? String(option.at.key),

@@ -204,6 +204,8 @@ export interface Atom {
   readonly at: Place;
   readonly says: readonly Saying[];
   readonly parameter: Judgement['parameter'];
+  /** Where our side of it stands: the set's mass, the machine's date. */
+  readonly factAt?: Place;
 }
 
 /** Order in which facts are named: what a device's page says before packaging, before equipment, before policy. */
@@ -212,6 +214,8 @@ export type AtomRank = 'device' | 'packaging' | 'equipment' | 'policy';
 /** A smallest clash: with any one of its atoms gone, a route appears as far as this clash goes. */
 export interface Clash {
   readonly about: 'sterilization' | 'cleaning';
+  /** The set, or the member whose cleaning it is. */
+  readonly of: string;
   readonly atoms: readonly Atom[];
   /** Further statements that demand the same as one of the atoms. */
   readonly alsoDemanded: readonly Atom[];

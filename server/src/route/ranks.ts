@@ -30,7 +30,7 @@ export function outcomeOf(rank: number): Outcome {
   return outcomes[rank] ?? 'fails';
 }
 
-const gateParameters: ReadonlySet<string> = new Set(['identity', 'modality', 'context', 'immediate-use']);
+export const gateParameters: ReadonlySet<string> = new Set(['identity', 'modality', 'context', 'immediate-use']);
 
 /** Does the option belong to another kind of cycle altogether? Then its numbers say nothing. */
 export function hasGate(judgements: readonly Judgement[]): boolean {
