@@ -168,6 +168,12 @@ export const numberRows: readonly NumberRow[] = [
     source: practice,
   },
   {
+    ...atMost,
+    parameter: 'delay',
+    title: 'Delay before cleaning',
+    aboveHighest: fails('longer than the page allows: dried soil was not part of what was shown', 'manager'),
+  },
+  {
     ...atLeast,
     parameter: 'cleaning-amount',
     title: 'Time, volume or count',
