@@ -2,6 +2,7 @@ import { fileId } from '../../server/src/base/brand.ts';
 import { readRuleFile } from '../../server/src/library/file-record.ts';
 import type { EntityOf } from '../../server/src/model/entities.generated.ts';
 import { isOfKind } from '../../server/src/model/entity.ts';
+import { nodesIn } from '../../server/src/model/walk.ts';
 import type { Kind } from '../../server/src/schema/kinds.ts';
 
 /**
@@ -13,5 +14,9 @@ export function entityOf<K extends Kind>(kind: K, id: string, text: string): Ent
   const faults = record.problems.map((problem) => `${problem.rule}: ${problem.message}`);
   if (faults.length > 0) throw new Error(`${kind} ${id}: ${faults.join('; ')}`);
   if (record.entity === undefined || !isOfKind(record.entity, kind)) throw new Error(`${kind} ${id} was not read`);
+  for (const node of nodesIn(record.entity)) {
+    if (node.node === 'quantity' && node.problem !== undefined)
+      throw new Error(`${kind} ${id}: ${node.text}: ${node.problem.fault}`);
+  }
   return record.entity;
 }

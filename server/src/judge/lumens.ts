@@ -58,17 +58,23 @@ function judgeUnknownMaterial(
   one: LoadedLumen,
   setting: Setting,
 ): readonly Judgement[] {
-  const answers = each.map((part) => judgeByLimit(by, { ...part, at: part.at }, one, setting));
+  const answers = each.map((part) => judgeSizes(by, part, one, setting));
   const outcomes = new Set(answers.map(worstOf));
   return outcomes.size === 1 ? (answers[0] ?? []) : [unclear('material-unknown', by, limit, one)];
 }
 
 function judgeByLimit(by: Demander, limit: LumenLimit, one: LoadedLumen, setting: Setting): readonly Judgement[] {
   const { lumen } = one;
-  const judgements: Judgement[] = [];
   if (limit.material !== undefined && lumen.material?.text !== limit.material.text) {
     return [unclear(lumen.material === undefined ? 'material-unknown' : 'material-not-covered', by, limit, one)];
   }
+  return judgeSizes(by, limit, one, setting);
+}
+
+/** Ends, bore and length; whether the limit is for the material of the lumen is settled before. */
+function judgeSizes(by: Demander, limit: LumenLimit, one: LoadedLumen, setting: Setting): readonly Judgement[] {
+  const { lumen } = one;
+  const judgements: Judgement[] = [];
   if (limit.ends !== undefined && lumen.ends?.text !== limit.ends.text)
     judgements.push(unclear('ends-not-covered', by, limit, one));
   for (const part of ['bore', 'length'] as const) {

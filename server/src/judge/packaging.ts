@@ -63,8 +63,12 @@ export function bestEntry(question: PackagingQuestion): {
   };
 }
 
+/** Lower fits better. Temperature and exposure tell which cycle an entry means; drying tells only how far ours falls short of it. */
 function rank(judgements: readonly Judgement[]): number {
-  return outcomes.indexOf(worstOf(judgements)) * 1000 + judgements.filter((one) => one.outcome === 'fails').length;
+  let rank = outcomes.indexOf(worstOf(judgements)) * 1000;
+  for (const { outcome, parameter } of judgements)
+    if (outcome === 'fails') rank += parameter === 'packaging-dry' ? 1 : 10;
+  return rank;
 }
 
 /** An entry without a method is for every method; without a use, for stored packs. */
