@@ -1,5 +1,5 @@
-import type { EntityOf } from './entities.generated.ts';
-import type { Citation, Place, Quantity, Text } from './node.ts';
+import type { Statement } from './entities.generated.ts';
+import type { Citation, Place, Quantity, Table, Text } from './node.ts';
 import { rowOf } from './walk.ts';
 
 /** What a document says at one place, ready to be shown: the words, and where they stand. */
@@ -12,26 +12,29 @@ export interface Saying {
   readonly at: Place;
 }
 
-export type Statement = NonNullable<ReturnType<typeof statementOf>>;
+/** Any entity that quotes documents: devices, packaging, chemistry, machines, procedures, ... */
+export interface Quoting {
+  readonly statements?: Table<Statement>;
+}
 
-/** The statement of this device under `id`, or undefined when there is none. */
-export function statementOf(device: EntityOf['device'], id: string) {
-  return rowOf(device.statements, id);
+/** The statement of this entity under `id`, or undefined when there is none. */
+export function statementOf(entity: Quoting, id: string): Statement | undefined {
+  return rowOf(entity.statements, id);
 }
 
 /** The statements that a citation names, in its order; ids without a statement are left out. */
-export function statementsOf(device: EntityOf['device'], citation: Citation | undefined): readonly Statement[] {
+export function statementsOf(entity: Quoting, citation: Citation | undefined): readonly Statement[] {
   const found: Statement[] = [];
   for (const id of citation?.statements ?? []) {
-    const statement = statementOf(device, id.text);
+    const statement = statementOf(entity, id.text);
     if (statement !== undefined) found.push(statement);
   }
   return found;
 }
 
 /** What the cited document says, for people. */
-export function sayingsOf(device: EntityOf['device'], citation: Citation | undefined): readonly Saying[] {
-  const sayings = statementsOf(device, citation).map((statement) => sayingOf(statement, statement.at));
+export function sayingsOf(entity: Quoting, citation: Citation | undefined): readonly Saying[] {
+  const sayings = statementsOf(entity, citation).map((statement) => sayingOf(statement, statement.at));
   const inline = citation?.inline;
   if (citation === undefined || inline === undefined) return sayings;
   return [...sayings, sayingOf({ ...inline, ...(inline.text && { quote: inline.text }) }, citation.at)];
@@ -45,5 +48,11 @@ interface Stated {
 }
 
 export function sayingOf(stated: Stated, at: Place): Saying {
-  return { quote: stated.quote?.text ?? '', doc: stated.doc?.text ?? '', rev: stated.rev?.text ?? '', page: stated.page?.text ?? '', at };
+  return {
+    quote: stated.quote?.text ?? '',
+    doc: stated.doc?.text ?? '',
+    rev: stated.rev?.text ?? '',
+    page: stated.page?.text ?? '',
+    at,
+  };
 }

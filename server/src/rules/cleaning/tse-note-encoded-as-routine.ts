@@ -1,5 +1,4 @@
-import type { SterilizationOption } from '../../model/entities.generated.ts';
-import type { Statement } from '../../model/saying.ts';
+import type { Statement, SterilizationOption } from '../../model/entities.generated.ts';
 import { sayingsOf, statementsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { insertField } from '../support/flow-edits.ts';

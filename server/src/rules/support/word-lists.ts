@@ -151,11 +151,11 @@ export const setApart: readonly Phrase[] = [
   ['incinerat*'],
 ];
 
-/** Names of tests that find a hole in insulation. */
+/** Ways to name the test that finds a hole in insulation. */
 export const insulationTests: readonly Phrase[] = [
-  ['insulation*'],
-  ['insulation', 'test'],
-  ['electrical', 'test'],
+  ['insulation', 'test*'],
+  ['test*', 'insulation'],
+  ['electrical', 'test*'],
   ['leakage', 'current'],
   ['high', 'voltage'],
 ];
