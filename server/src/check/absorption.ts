@@ -8,7 +8,9 @@ export interface Absorption {
   readonly within: 'entity' | 'field';
 }
 
-export const absorptions: readonly Absorption[] = [];
+export const absorptions: readonly Absorption[] = [
+  { cause: 'loaner-document-missing', symptoms: ['unknown-id'], within: 'field' },
+];
 
 /** Findings without those that another finding of the same entity already explains. */
 export function withoutAbsorbed(

@@ -1,59 +1,64 @@
 // Generated from the files in this folder by `npm run generate`. Do not edit.
-import { rule as rule1 } from './cleaning/detergent-discontinued.ts';
-import { rule as rule2 } from './cleaning/disease-specific-cleaning.ts';
-import { rule as rule3 } from './cleaning/flush-port-forgotten.ts';
-import { rule as rule4 } from './cleaning/flush-short.ts';
-import { rule as rule5 } from './cleaning/prion-routed-to-routine.ts';
-import { rule as rule6 } from './cleaning/tse-note-encoded-as-routine.ts';
-import { rule as rule7 } from './file/duplicate-id.ts';
-import { rule as rule8 } from './file/reference-loop.ts';
-import { rule as rule9 } from './file/unknown-id.ts';
-import { rule as rule10 } from './governance/validation-claimed-by-department.ts';
-import { rule as rule11 } from './governance/waiver-invalid.ts';
-import { rule as rule12 } from './immediate-use/iuss-cleaning-reduced.ts';
-import { rule as rule13 } from './immediate-use/iuss-derived-by-deleting-dry.ts';
-import { rule as rule14 } from './immediate-use/iuss-not-offered.ts';
-import { rule as rule15 } from './inspection/insulation-test-missing.ts';
-import { rule as rule16 } from './monitoring/indicator-level-missing.ts';
-import { rule as rule17 } from './monitoring/indicator-place-wrong-for-packaging.ts';
-import { rule as rule18 } from './point-of-use/delay-limit-exceeded.ts';
-import { rule as rule19 } from './point-of-use/loaner-document-missing.ts';
-import { rule as rule20 } from './point-of-use/loaner-lead-time-short.ts';
-import { rule as rule21 } from './point-of-use/loaner-trusted-as-processed.ts';
-import { rule as rule22 } from './point-of-use/lumen-not-flushed-at-use.ts';
-import { rule as rule23 } from './point-of-use/new-device-not-cleaned.ts';
-import { rule as rule24 } from './point-of-use/out-of-scope-device.ts';
-import { rule as rule25 } from './point-of-use/point-of-use-forbidden-fluid.ts';
-import { rule as rule26 } from './point-of-use/point-of-use-missing.ts';
-import { rule as rule27 } from './point-of-use/set-line-unmapped.ts';
-import { rule as rule28 } from './point-of-use/single-use-in-set.ts';
-import { rule as rule29 } from './point-of-use/transport-not-contained.ts';
-import { rule as rule30 } from './revision/device-no-document.ts';
-import { rule as rule31 } from './revision/document-does-not-cover.ts';
-import { rule as rule32 } from './revision/document-market-mismatch.ts';
-import { rule as rule33 } from './revision/document-not-yet-effective.ts';
-import { rule as rule34 } from './revision/documents-conflict-unresolved.ts';
-import { rule as rule35 } from './revision/duplicate-family.ts';
-import { rule as rule36 } from './revision/generic-beats-specific.ts';
-import { rule as rule37 } from './revision/response-not-usable.ts';
-import { rule as rule38 } from './revision/review-overdue.ts';
-import { rule as rule39 } from './revision/revision-superseded.ts';
-import { rule as rule40 } from './revision/revision-without-impact-sign-off.ts';
-import { rule as rule41 } from './revision/source-locator-missing.ts';
-import { rule as rule42 } from './rinsing/wet-into-steam.ts';
-import { rule as rule43 } from './source/approximate-used-as-limit.ts';
-import { rule as rule44 } from './source/bare-number-promoted.ts';
-import { rule as rule45 } from './source/quote-bound-changed.ts';
-import { rule as rule46 } from './source/quote-negation-lost.ts';
-import { rule as rule47 } from './source/quote-number-mismatch.ts';
-import { rule as rule48 } from './source/quote-number-not-encoded.ts';
-import { rule as rule49 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule50 } from './sterilization/dry-time-missing.ts';
-import { rule as rule51 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule52 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule53 } from './washing/a0-claim-wrong.ts';
-import { rule as rule54 } from './washing/a0-inadequate.ts';
-import { rule as rule55 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule1 } from './cleaning/assembly-state-unstated.ts';
+import { rule as rule2 } from './cleaning/brush-does-not-fit.ts';
+import { rule as rule3 } from './cleaning/brush-undefined.ts';
+import { rule as rule4 } from './cleaning/detergent-discontinued.ts';
+import { rule as rule5 } from './cleaning/disassembly-missing.ts';
+import { rule as rule6 } from './cleaning/disease-specific-cleaning.ts';
+import { rule as rule7 } from './cleaning/flush-port-forgotten.ts';
+import { rule as rule8 } from './cleaning/flush-short.ts';
+import { rule as rule9 } from './cleaning/only-manual-stated.ts';
+import { rule as rule10 } from './cleaning/prion-routed-to-routine.ts';
+import { rule as rule11 } from './cleaning/tse-note-encoded-as-routine.ts';
+import { rule as rule12 } from './file/duplicate-id.ts';
+import { rule as rule13 } from './file/reference-loop.ts';
+import { rule as rule14 } from './file/unknown-id.ts';
+import { rule as rule15 } from './governance/validation-claimed-by-department.ts';
+import { rule as rule16 } from './governance/waiver-invalid.ts';
+import { rule as rule17 } from './immediate-use/iuss-cleaning-reduced.ts';
+import { rule as rule18 } from './immediate-use/iuss-derived-by-deleting-dry.ts';
+import { rule as rule19 } from './immediate-use/iuss-not-offered.ts';
+import { rule as rule20 } from './inspection/insulation-test-missing.ts';
+import { rule as rule21 } from './monitoring/indicator-level-missing.ts';
+import { rule as rule22 } from './monitoring/indicator-place-wrong-for-packaging.ts';
+import { rule as rule23 } from './point-of-use/delay-limit-exceeded.ts';
+import { rule as rule24 } from './point-of-use/loaner-document-missing.ts';
+import { rule as rule25 } from './point-of-use/loaner-lead-time-short.ts';
+import { rule as rule26 } from './point-of-use/loaner-trusted-as-processed.ts';
+import { rule as rule27 } from './point-of-use/lumen-not-flushed-at-use.ts';
+import { rule as rule28 } from './point-of-use/new-device-not-cleaned.ts';
+import { rule as rule29 } from './point-of-use/out-of-scope-device.ts';
+import { rule as rule30 } from './point-of-use/point-of-use-forbidden-fluid.ts';
+import { rule as rule31 } from './point-of-use/point-of-use-missing.ts';
+import { rule as rule32 } from './point-of-use/set-line-unmapped.ts';
+import { rule as rule33 } from './point-of-use/single-use-in-set.ts';
+import { rule as rule34 } from './point-of-use/transport-not-contained.ts';
+import { rule as rule35 } from './revision/device-no-document.ts';
+import { rule as rule36 } from './revision/document-does-not-cover.ts';
+import { rule as rule37 } from './revision/document-market-mismatch.ts';
+import { rule as rule38 } from './revision/document-not-yet-effective.ts';
+import { rule as rule39 } from './revision/documents-conflict-unresolved.ts';
+import { rule as rule40 } from './revision/duplicate-family.ts';
+import { rule as rule41 } from './revision/generic-beats-specific.ts';
+import { rule as rule42 } from './revision/response-not-usable.ts';
+import { rule as rule43 } from './revision/review-overdue.ts';
+import { rule as rule44 } from './revision/revision-superseded.ts';
+import { rule as rule45 } from './revision/revision-without-impact-sign-off.ts';
+import { rule as rule46 } from './revision/source-locator-missing.ts';
+import { rule as rule47 } from './rinsing/wet-into-steam.ts';
+import { rule as rule48 } from './source/approximate-used-as-limit.ts';
+import { rule as rule49 } from './source/bare-number-promoted.ts';
+import { rule as rule50 } from './source/quote-bound-changed.ts';
+import { rule as rule51 } from './source/quote-negation-lost.ts';
+import { rule as rule52 } from './source/quote-number-mismatch.ts';
+import { rule as rule53 } from './source/quote-number-not-encoded.ts';
+import { rule as rule54 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule55 } from './sterilization/dry-time-missing.ts';
+import { rule as rule56 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule57 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule58 } from './washing/a0-claim-wrong.ts';
+import { rule as rule59 } from './washing/a0-inadequate.ts';
+import { rule as rule60 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -112,4 +117,9 @@ export const allRules: readonly AnyRule[] = [
   rule53,
   rule54,
   rule55,
+  rule56,
+  rule57,
+  rule58,
+  rule59,
+  rule60,
 ];

@@ -14,7 +14,7 @@ type Procedure = EntityOf['procedure'];
 
 const message = {
   missing: (stages: string, devices: string) =>
-    `Before immediate use the cleaning is cut short: ${stages} is left out, which the instruction asks for (${devices}).`,
+    `Before immediate use the cleaning is cut short: the instruction asks for ${stages} (${devices}), and it is left out.`,
   short: (words: string) =>
     `Before immediate use the cleaning is cut short (“${words}”). Every item needs its full cleaning first.`,
   none: 'No cleaning at all stands before this immediate-use cycle. Every item needs its full cleaning first.',
@@ -73,7 +73,7 @@ context: iuss
 applies_to: [takeapart-scissors]
 steps:
   - {stage: manual, do: brush}
-                        ^^^^^ Before immediate use the cleaning is cut short: mechanical is left out, which the instruction asks for (takeapart-scissors).
+                        ^^^^^ Before immediate use the cleaning is cut short: the instruction asks for machine washing (takeapart-scissors), and it is left out.
   - {stage: steam}
 === devices/scissors.ifu.yaml
 kind: device
@@ -134,6 +134,11 @@ const cleaningStages: ReadonlySet<string> = new Set([
   'rinse',
   'disinfection',
 ]);
+const stageWords: ReadonlyMap<string, string> = new Map([
+  ['manual', 'manual cleaning'],
+  ['ultrasonic', 'the ultrasonic bath'],
+  ['mechanical', 'machine washing'],
+]);
 const laterStages: ReadonlySet<string> = new Set([
   'inspection',
   'assembly',
@@ -183,7 +188,7 @@ function addNode(node: CleaningNode, device: Device, demands: StageDemand[]): vo
 function missingWords(lacking: readonly StageDemand[]): string {
   const stages = new Set(lacking.map(({ stage }) => stage));
   const devices = new Set(lacking.map(({ device }) => rootOfEntity(device).id));
-  return message.missing(listed([...stages]), listed([...devices], 3));
+  return message.missing(listed([...stages].map((stage) => stageWords.get(stage) ?? stage)), listed([...devices], 3));
 }
 
 function shortStep(steps: readonly ProcedureStep[]): { at: Place; words: string } | undefined {

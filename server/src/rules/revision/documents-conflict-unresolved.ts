@@ -5,10 +5,10 @@ import { rootOfEntity } from '../../model/entity.ts';
 import type { Requirement } from '../../model/node.ts';
 import { pathOf } from '../../model/node.ts';
 import { sayingsOf, statementsOf } from '../../model/saying.ts';
-import { requirementsIn } from '../../model/walk.ts';
 import { intersectAll, isEmpty } from '../../quantity/interval.ts';
 import { defineRule } from '../rule.ts';
 import { isInForce } from '../support/documents.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import type { Demand } from '../support/limits-of.ts';
 import { demandInWords, demandOf } from '../support/limits-of.ts';
 import { listed } from '../support/lists.ts';
@@ -29,7 +29,8 @@ export const rule = defineRule({
   source: 'standard',
   kinds: ['device'],
   check(device, { view, today, report }) {
-    for (const requirement of requirementsIn(device)) {
+    for (const { requirement } of partsOf(device).requirements) {
+      if (requirement.conflict === undefined) continue;
       const sides = sidesInForce(requirement, device, view, today);
       if (sides.length < 2 || !isEmpty(intersectAll(sides.map(({ demand }) => demand)))) continue;
       if (isAnswered(device, requirement, view, today)) continue;

@@ -1,8 +1,8 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import { pathOf } from '../../model/node.ts';
-import { requirementsIn } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { demandInWords } from '../support/limits-of.ts';
 import { counted, listed } from '../support/lists.ts';
 import { marketsMeet } from '../support/markets.ts';
@@ -126,9 +126,10 @@ function rangeOf(device: Device) {
 /** Paths of the values that both files give and that differ. */
 function differing(one: Device, other: Device): readonly string[] {
   const values = new Map<string, string>();
-  for (const requirement of requirementsIn(other)) values.set(pathOf(requirement.at), demandInWords(requirement));
+  for (const { requirement } of partsOf(other).requirements)
+    values.set(pathOf(requirement.at), demandInWords(requirement));
   const paths: string[] = [];
-  for (const requirement of requirementsIn(one)) {
+  for (const { requirement } of partsOf(one).requirements) {
     const path = pathOf(requirement.at);
     const value = values.get(path);
     if (value !== undefined && value !== demandInWords(requirement)) paths.push(path);

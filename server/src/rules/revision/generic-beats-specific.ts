@@ -2,10 +2,10 @@ import type { EntityOf, Overridden } from '../../model/entities.generated.ts';
 import type { Requirement } from '../../model/node.ts';
 import { pathOf } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
-import { requirementsIn } from '../../model/walk.ts';
 import { intersect, isEmpty } from '../../quantity/interval.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { keepOnly } from '../support/flow-edits.ts';
 import { demandInWords, demandOf } from '../support/limits-of.ts';
 
@@ -27,7 +27,7 @@ export const rule = defineRule({
   fix: 'Puts the statement of the device’s own document in place of the generic one.',
   kinds: ['device'],
   check(device, context) {
-    for (const requirement of requirementsIn(device)) {
+    for (const { requirement } of partsOf(device).requirements) {
       if (requirement.specific !== undefined) besideSpecific(requirement, requirement.specific, device, context);
     }
     for (const overridden of device.overrides?.items ?? []) stillGeneric(overridden, device, context);
@@ -116,7 +116,7 @@ function stillGeneric(overridden: Overridden, device: EntityOf['device'], { repo
   const generic = new Set(overridden.generic?.statements.map((statement) => statement.text));
   const specific = new Set(overridden.specific?.statements.map((statement) => statement.text));
   if (field === undefined || generic.size === 0) return;
-  for (const requirement of requirementsIn(device)) {
+  for (const { requirement } of partsOf(device).requirements) {
     const path = pathOf(requirement.at);
     const cited = requirement.src?.statements ?? [];
     if (requirement.src === undefined || (path !== field && !path.endsWith(`.${field}`))) continue;

@@ -3,11 +3,11 @@ import type { Statement } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Citation, Table } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
-import { nodesIn } from '../../model/walk.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { documentName } from '../support/documents.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { counted } from '../support/lists.ts';
 
 const message = {
@@ -40,7 +40,7 @@ export const rule = defineRule({
   kinds,
   check(entity: AnyEntity & { readonly statements?: Table<Statement> }, context) {
     for (const { value } of entity.statements?.rows.values() ?? []) checkStatement(value, context);
-    for (const node of nodesIn(entity)) if (node.node === 'citation') checkCitation(node, context);
+    for (const citation of partsOf(entity).citations) checkCitation(citation, context);
   },
   examples: {
     bad: [

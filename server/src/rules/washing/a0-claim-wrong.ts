@@ -101,7 +101,7 @@ function wording(claim: Quantity, computed: number, cycle: WasherCycle): string 
   const phases = cycle.phases?.items ?? [];
   if (!phases.some((phase) => phase.phase?.text === 'thermal')) return message.noHold(claim.text);
   const drying = dryingDose(phases);
-  const isDrying = drying > 0 && claim.value > computed && claim.value <= (computed + drying) * 1.01;
+  const isDrying = drying > 0 && agrees(claim, computed + drying, undefined);
   return isDrying
     ? message.withDrying(claim.text, a0InWords(computed))
     : message.wrong(claim.text, a0InWords(computed));

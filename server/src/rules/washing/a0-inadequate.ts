@@ -5,11 +5,11 @@ import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import type { Saying } from '../../model/saying.ts';
 import { sayingsOf } from '../../model/saying.ts';
-import { requirementsIn } from '../../model/walk.ts';
 import { A0_SCALE, requiredHoldS } from '../../physics/lethality.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { membersOf } from '../support/applies.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { demandOf } from '../support/limits-of.ts';
 import { listed } from '../support/lists.ts';
 import { shown } from '../support/shown.ts';
@@ -150,14 +150,14 @@ function demandsOn(cycle: WasherCycle, site: Site | undefined, view: LibraryView
   const sets = cycle.id === undefined ? [] : view.users('washer-cycle', cycle.id.text, 'set');
   for (const device of new Set(sets.flatMap((set) => membersOf(set, view)))) {
     if (device.class !== undefined) addSiteDemand(`a0_${device.class.text.replaceAll('-', '_')}`, site, demands);
-    for (const requirement of requirementsIn(device)) {
+    for (const { requirement, src } of partsOf(device).requirements) {
       const lowest = requirement.dimension === 'a0' ? demandOf(requirement)?.lowest : undefined;
       if (lowest === undefined) continue;
       demands.push({
         value: lowest.value,
         who: `"${rootOfEntity(device).id}"`,
         at: requirement.at,
-        says: sayingsOf(device, requirement.src),
+        says: sayingsOf(device, src),
       });
     }
   }
