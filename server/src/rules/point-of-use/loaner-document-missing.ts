@@ -66,6 +66,19 @@ doc: FN-1
 rev: A
 status: current
 `,
+      `
+=== sets/hip-loaner.ifu.yaml
+kind: set
+id: hip-loaner
+loaner: true
+members:
+  - {device: hip-trails, qty: 1}
+             ^^^^^^^^^^ No instruction is on file for "hip-trails": it has no device file. Did you mean "hip-trials"?
+=== devices/trials.ifu.yaml
+kind: device
+id: hip-trials
+sources: [{doc: FN-9, rev: A}]
+`,
     ],
     good: [
       `

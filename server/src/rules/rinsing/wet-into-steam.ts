@@ -70,6 +70,15 @@ drying: {use: required, wet_forbidden: true, src: s9}
 statements:
   s9: {doc: QM-31, rev: E, page: 6, quote: "No moisture may be left in the bore."}
 `,
+      `
+kind: procedure
+id: evening-load
+steps:
+  - stage: loading
+    do: load
+    check_dry: false
+               ^^^^^ Nobody looks for moisture before the steam cycle here. Its drying phase is sized for condensate, not for water that is carried in.
+`,
     ],
     good: [
       `
