@@ -53,17 +53,25 @@ import { rule as rule51 } from './revision/source-locator-missing.ts';
 import { rule as rule52 } from './rinsing/wet-into-steam.ts';
 import { rule as rule53 } from './source/approximate-used-as-limit.ts';
 import { rule as rule54 } from './source/bare-number-promoted.ts';
-import { rule as rule55 } from './source/quote-bound-changed.ts';
-import { rule as rule56 } from './source/quote-negation-lost.ts';
-import { rule as rule57 } from './source/quote-number-mismatch.ts';
-import { rule as rule58 } from './source/quote-number-not-encoded.ts';
-import { rule as rule59 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule60 } from './sterilization/dry-time-missing.ts';
-import { rule as rule61 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule62 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule63 } from './washing/a0-claim-wrong.ts';
-import { rule as rule64 } from './washing/a0-inadequate.ts';
-import { rule as rule65 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule55 } from './source/decimal-or-footnote-suspect.ts';
+import { rule as rule56 } from './source/delta-converted-as-absolute.ts';
+import { rule as rule57 } from './source/exposure-vs-total-time.ts';
+import { rule as rule58 } from './source/half-cycle-encoded.ts';
+import { rule as rule59 } from './source/min-token-ambiguous.ts';
+import { rule as rule60 } from './source/pictogram-without-text.ts';
+import { rule as rule61 } from './source/quote-and-or-changed.ts';
+import { rule as rule62 } from './source/quote-bound-changed.ts';
+import { rule as rule63 } from './source/quote-negation-lost.ts';
+import { rule as rule64 } from './source/quote-number-mismatch.ts';
+import { rule as rule65 } from './source/quote-number-not-encoded.ts';
+import { rule as rule66 } from './source/unit-pair-mismatch.ts';
+import { rule as rule67 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule68 } from './sterilization/dry-time-missing.ts';
+import { rule as rule69 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule70 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule71 } from './washing/a0-claim-wrong.ts';
+import { rule as rule72 } from './washing/a0-inadequate.ts';
+import { rule as rule73 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -132,4 +140,12 @@ export const allRules: readonly AnyRule[] = [
   rule63,
   rule64,
   rule65,
+  rule66,
+  rule67,
+  rule68,
+  rule69,
+  rule70,
+  rule71,
+  rule72,
+  rule73,
 ];

@@ -45,7 +45,7 @@ export const rule = defineRule({
     const short = shortStep(steps);
     if (lacking.length === 0 && short === undefined) return;
     report({
-      at: short?.at ?? (first.do ?? first).at,
+      at: lacking.length > 0 || short === undefined ? procedure.steps.at : short.at,
       message: lacking.length > 0 ? missingWords(lacking) : message.short(short?.words ?? ''),
       says: lacking.slice(0, 3).flatMap(({ device, src }) => sayingsOf(device, src)),
       does: message.does(listed(steps.map((step) => step.do?.text ?? step.stage?.text ?? ''))),
@@ -72,8 +72,8 @@ id: drop
 context: iuss
 applies_to: [takeapart-scissors]
 steps:
+^^^^^ Before immediate use the cleaning is cut short: the instruction asks for machine washing (takeapart-scissors), and it is left out.
   - {stage: manual, do: brush}
-                        ^^^^^ Before immediate use the cleaning is cut short: the instruction asks for machine washing (takeapart-scissors), and it is left out.
   - {stage: steam}
 === devices/scissors.ifu.yaml
 kind: device
