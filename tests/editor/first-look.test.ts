@@ -1,3 +1,4 @@
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asLines, foundByCommandLine } from './command-line.ts';
@@ -170,6 +171,22 @@ describe('editing', () => {
       `keystroke to squiggle in VS Code: median ${times[5]?.toFixed(0)} ms, slowest ${times[9]?.toFixed(0)} ms\n`,
     );
     expect(times[5]).toBeLessThan(2_000);
+  });
+});
+
+describe('the disk', () => {
+  const wrong = 'kind: set\nid: tray-b\nmembers:\n  - {device: nobody-knows-it, qty: 1}\n';
+  const listed = (found: readonly Problem[]) =>
+    found.filter(({ message }) => message.includes('nobody-knows-it')).map(({ file }) => file);
+
+  it('is followed: a file that comes, is renamed, and goes with its folder', async () => {
+    mkdirSync(path.join(editor.folder, 'more'));
+    writeFileSync(path.join(editor.folder, 'more/tray-b.ifu.yaml'), wrong);
+    await problemsWhen(editor, 'the new file', (found) => listed(found).join() === 'more/tray-b.ifu.yaml');
+    renameSync(path.join(editor.folder, 'more/tray-b.ifu.yaml'), path.join(editor.folder, 'more/tray-c.ifu.yaml'));
+    await problemsWhen(editor, 'the new name', (found) => listed(found).join() === 'more/tray-c.ifu.yaml');
+    rmSync(path.join(editor.folder, 'more'), { recursive: true });
+    await problemsWhen(editor, 'the folder to be gone', (found) => listed(found).length === 0);
   });
 });
 

@@ -1,5 +1,5 @@
 import type { InitializeParams } from 'vscode-languageserver';
-import { DiagnosticTag, MarkupKind } from 'vscode-languageserver';
+import { MarkupKind } from 'vscode-languageserver';
 
 /** What the client at the other end can do, read once from its greeting. */
 export interface ClientAbilities {
@@ -7,7 +7,6 @@ export interface ClientAbilities {
   readonly delivery: 'pull' | 'push';
   readonly refresh: boolean;
   readonly relatedInformation: boolean;
-  readonly deprecatedTag: boolean;
   readonly diagnosticData: boolean;
   /** Scheme under which the client opens a rule's explanation, without a network; undefined when it can't. */
   readonly ruleLinkScheme: string | undefined;
@@ -31,7 +30,6 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     delivery: pulls ? 'pull' : 'push',
     refresh: workspace?.diagnostics?.refreshSupport === true,
     relatedInformation: diagnostics?.relatedInformation === true,
-    deprecatedTag: diagnostics?.tagSupport?.valueSet.includes(DiagnosticTag.Deprecated) === true,
     diagnosticData: diagnostics?.dataSupport === true,
     ruleLinkScheme: typeof scheme === 'string' && /^[a-z][a-z0-9+.-]{0,40}$/.test(scheme) ? scheme : undefined,
     markdownHover: textDocument?.hover?.contentFormat?.includes(MarkupKind.Markdown) === true,

@@ -26,10 +26,3 @@ export interface Disk {
   list(root: string): LibraryOnDisk | undefined;
   load(root: string, file: FileOnDisk): LoadedFile;
 }
-
-export const noDisk: Disk = {
-  realFolder: () => undefined,
-  librariesFor: () => [],
-  list: () => undefined,
-  load: (_root, { file, problems }) => ({ file, text: undefined, problems }),
-};

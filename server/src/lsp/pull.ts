@@ -85,7 +85,7 @@ export class Pull {
   closed(address: string): void {
     this.#answered.delete(address);
     this.versions.delete(address);
-    for (const watch of this.#watchers) watch.known.delete(address);
+    for (const watch of this.#watchers) watch.known.set(address, 'closed');
   }
 
   /** At shutdown: no question stays open. */
