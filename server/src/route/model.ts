@@ -6,6 +6,8 @@
 import type { Judgement, Outcome } from '../judge/outcome.ts';
 import type { Place } from '../model/node.ts';
 import type { Saying } from '../model/saying.ts';
+import type { Interval } from '../quantity/interval.ts';
+import type { QuantityValue } from '../quantity/quantity.ts';
 
 /**
  * `route`: consistent with every encoded instruction. `provisional`: only if an open question is answered favourably, or some member is
@@ -252,7 +254,18 @@ export interface Repair {
   readonly effect: 'route' | 'provisional' | 'part' | 'unverified';
   /** Devices, cycle or packaging it is about. */
   readonly about: readonly string[];
+  /** The change that was tried, so that it can be tried again; none for what no file can show. */
+  readonly trial?: RepairTrial;
 }
+
+/** A change of the set or the department, exactly as it was derived again. */
+export type RepairTrial =
+  | { readonly change: 'packs'; readonly packs: readonly (readonly string[])[] }
+  | { readonly change: 'packaging'; readonly packaging: string; readonly namedCase?: string }
+  | { readonly change: 'qualify'; readonly cycle: string }
+  | { readonly change: 'cycle'; readonly like: string; readonly exposure?: QuantityValue; readonly dry?: QuantityValue }
+  | { readonly change: 'detergent'; readonly washerCycle: string; readonly chemistry?: string; readonly ph?: Interval }
+  | { readonly change: 'answers'; readonly questions: readonly string[] };
 
 /** What is never offered, and why. */
 export interface NotOffered {

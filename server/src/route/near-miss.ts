@@ -1,0 +1,53 @@
+import type { Judgement } from '../judge/outcome.ts';
+import { pathOf } from '../model/node.ts';
+import { isSterilized } from './candidates.ts';
+import { commonJudgements, optionFits } from './fits.ts';
+import type { NearMissCycle, NearMissRow } from './model.ts';
+import { packingsOf } from './packings.ts';
+import { bestFit, hasGate, rankOf } from './ranks.ts';
+import type { Derivation } from './route.ts';
+import { cyclesFor } from './table.ts';
+
+/**
+ * For every number that some cycle of the right method misses: what is required, and what each cycle gives, in the packaging of the
+ * chosen route, else in the set's own.
+ */
+export function nearMisses(derivation: Derivation): readonly NearMissRow[] {
+  const { subject, department, sterilizing, route } = derivation;
+  const packings = packingsOf(subject, department);
+  const packing =
+    packings.find(
+      (one) => one.packaging?.id?.text === route.chosen?.packaging && one.namedCase === route.chosen?.namedCase,
+    ) ?? packings[0];
+  if (packing === undefined) return [];
+  const rows = new Map<string, { row: Omit<NearMissRow, 'cycles'>; cycles: NearMissCycle[] }>();
+  for (const cycle of cyclesFor(subject, department)) {
+    const means = department.sterilizing[cycle];
+    if (means === undefined) continue;
+    const judgements = [...commonJudgements(packing, means, sterilizing.table.contents, department)];
+    for (const { device, quantity } of subject.members) {
+      if (device === undefined || !isSterilized(device)) continue;
+      const fits = optionFits(device, quantity, cycle, packing, sterilizing.table.contents, department);
+      const best = bestFit(fits.filter((fit) => !hasGate(fit.judgements)));
+      judgements.push(...(best?.judgements ?? []));
+    }
+    for (const judgement of judgements)
+      if (judgement.givenRange !== undefined) addTo(rows, judgement, means.id, packing.packaging?.id?.text ?? '');
+  }
+  return [...rows.values()]
+    .filter(({ cycles }) => cycles.some(({ outcome }) => rankOf(outcome) > 1))
+    .map(({ row, cycles }) => ({ ...row, cycles }));
+}
+
+function addTo(
+  rows: Map<string, { row: Omit<NearMissRow, 'cycles'>; cycles: NearMissCycle[] }>,
+  judgement: Judgement,
+  cycle: string,
+  packaging: string,
+): void {
+  const { parameter, required, demandedBy: who, outcome, given, gap } = judgement;
+  const key = `${who} ${pathOf(judgement.demandAt)} ${parameter}`;
+  const known = rows.get(key) ?? { row: { parameter, required, who }, cycles: [] };
+  known.cycles.push({ cycle, packaging, outcome, given, gap: gap ?? '' });
+  rows.set(key, known);
+}

@@ -1,0 +1,111 @@
+import type { Judgement } from '../judge/outcome.ts';
+import type { LibraryView, Query } from '../library/view.ts';
+import { pathOf, rootOf } from '../model/node.ts';
+import { allOf } from './choice.ts';
+import { citationWords } from './clash-words.ts';
+import { judgementsOf } from './cleaning.ts';
+import type { MakerLetter, SetRoute, UnlockingQuestion } from './model.ts';
+import { routeOfSet } from './route.ts';
+
+/** Questions that stand between sets and a route: one letter a maker, those that free most sets first. */
+export const openLetters: Query<string, readonly MakerLetter[]> = {
+  name: 'open-letters',
+  work: (view) =>
+    lettersOf(
+      view,
+      view.all('set').flatMap((set) => view.ask(routeOfSet, set.id?.text ?? '') ?? []),
+    ),
+};
+
+interface Gathered {
+  readonly judgement: Judgement;
+  readonly openIn: Set<string>;
+  readonly unlocks: Set<string>;
+}
+
+export function lettersOf(view: LibraryView, routes: readonly SetRoute[]): readonly MakerLetter[] {
+  const gathered = new Map<string, Gathered>();
+  for (const route of routes) {
+    const settling = keysThatSettle(route);
+    for (const judgement of openJudgements(route)) {
+      const key = questionKey(judgement);
+      const known = gathered.get(key) ?? { judgement, openIn: new Set<string>(), unlocks: new Set<string>() };
+      known.openIn.add(route.id);
+      if (settling.has(key)) known.unlocks.add(route.id);
+      gathered.set(key, known);
+    }
+  }
+  return merged([...gathered].map(([key, one]) => questionOf(view, key, one)));
+}
+
+/** Questions each of which is the only one left in some way to process the set. Nothing settles a set with unknown members. */
+function keysThatSettle(route: SetRoute): ReadonlySet<string> {
+  const settling = new Set<string>();
+  if (route.members.some(({ unknown }) => unknown.length > 0)) return settling;
+  for (const chosen of route.chosen === undefined ? [] : [route.chosen, ...route.alternatives]) {
+    const keys = new Set(openJudgements({ ...route, chosen }).map(questionKey));
+    const [only] = keys;
+    if (only !== undefined && keys.size === 1) settling.add(only);
+  }
+  return settling;
+}
+
+/** What is open in the chosen route of a provisional set: only the maker of the device or packaging can settle it. */
+export function openJudgements({ status, chosen, members }: SetRoute): readonly Judgement[] {
+  if (status !== 'provisional') return [];
+  const all = [
+    ...(chosen === undefined ? [] : allOf(chosen)),
+    ...members.flatMap(({ cleaning }) => (cleaning === undefined ? [] : judgementsOf(cleaning))),
+  ];
+  return all.filter(({ outcome }) => outcome === 'needs-answer');
+}
+
+export function questionKey({ demandedBy, demandAt }: Judgement): string {
+  return `${demandedBy} ${pathOf(demandAt)}`;
+}
+
+function questionOf(view: LibraryView, key: string, { judgement, openIn, unlocks }: Gathered): UnlockingQuestion {
+  const { demandedBy, says, demandAt, required, given, reason } = judgement;
+  const about = demandedBy.slice(demandedBy.indexOf('/') + 1);
+  const citation = citationWords(says);
+  return {
+    key,
+    maker: makerOf(view, judgement),
+    about,
+    words: `${citation === '' ? about : `${about} (${citation})`}: the page gives ${required}; here it is ${given === '' ? 'not known' : given}. ${reason}`,
+    says,
+    at: demandAt,
+    unlocks: [...unlocks].sort(),
+    openIn: [...openIn].sort(),
+  };
+}
+
+/** The maker of whoever demands, where the maker can settle it; else whoever can. */
+function makerOf(view: LibraryView, { settledBy, demandAt }: Judgement): string {
+  const { kind, id } = rootOf(demandAt);
+  if (settledBy !== 'manufacturer' && settledBy !== 'vendor') return settledBy;
+  const entity =
+    kind === 'device' || kind === 'packaging' || kind === 'chemistry' || kind === 'sterilizer' || kind === 'washer'
+      ? view.get(kind, id)
+      : undefined;
+  return entity?.maker?.text ?? settledBy;
+}
+
+function merged(questions: readonly UnlockingQuestion[]): readonly MakerLetter[] {
+  const byMaker = new Map<string, UnlockingQuestion[]>();
+  for (const question of questions) {
+    const known = byMaker.get(question.maker);
+    if (known === undefined) byMaker.set(question.maker, [question]);
+    else known.push(question);
+  }
+  const letters = [...byMaker].map(([maker, own]) => ({
+    maker,
+    questions: own.sort(mostFreed),
+    unlocks: [...new Set(own.flatMap(({ unlocks }) => unlocks))].sort(),
+  }));
+  return letters.sort((a, b) => b.unlocks.length - a.unlocks.length || (a.maker < b.maker ? -1 : 1));
+}
+
+function mostFreed(a: UnlockingQuestion, b: UnlockingQuestion): number {
+  return b.unlocks.length - a.unlocks.length || b.openIn.length - a.openIn.length || (a.key < b.key ? -1 : 1);
+}
