@@ -6,7 +6,7 @@ import { type CaseOf, factOf, judgeCase, judgeDemand } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { catchesAgent, judgeProhibitions, phLimits } from './prohibitions.ts';
 import type { Setting } from './setting.ts';
-import { classesAsked, detergentClasses } from './vocabulary.ts';
+import { classesAsked, classesWithoutPh, detergentClasses } from './vocabulary.ts';
 
 /** An agent that touches the device: the word by which the machine or procedure names it, and its file where there is one. */
 export interface Agent {
@@ -109,12 +109,19 @@ function isOrHolds(chemistry: Chemistry, word: string): boolean {
   );
 }
 
-/** The device's pH limits hold for every agent, not only for detergents. */
+/**
+ * The device's pH limits hold for every agent, not only for detergents. A pH that no file gives is a question, except for classes
+ * whose labels seldom state one.
+ */
 function judgeLimitPh({ device, agent, setting }: AgentQuestion, chemistry: Chemistry): readonly Judgement[] {
-  return phLimits(device).map(({ requirement, src }) => {
+  return phLimits(device).flatMap(({ requirement, src }) => {
     const ours = phGiven(chemistry, requirement.of?.text);
-    if (ours.given === undefined) return phUnknown(device, agent, ours.which, requirement.at);
-    return judgeDemand({ by: device, parameter: 'ph', requirement, src }, { given: ours.given, at: ours.at }, setting);
+    if (ours.given === undefined) {
+      const seldom = chemistry.class !== undefined && classesWithoutPh.has(chemistry.class.text);
+      return seldom ? [] : [phUnknown(device, agent, ours.which, requirement.at)];
+    }
+    const demand = { by: device, parameter: 'ph', requirement, src } as const;
+    return [judgeDemand(demand, { given: ours.given, at: ours.at }, setting)];
   });
 }
 

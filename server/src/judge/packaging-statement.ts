@@ -76,6 +76,7 @@ function isNamed(word: string, { packaging, namedCase }: Packed): boolean {
   if (packaging === undefined) return packagingClasses[word]?.includes('open-pan') === true;
   if (packaging.id?.text === word) return true;
   const { type } = packaging;
+  if (word === 'non-cellulose-pouch') return type?.text === 'pouch' && packaging.cellulosic?.on === false;
   if (type === undefined || packagingClasses[word]?.includes(type.text) !== true) return false;
   return word !== 'case-wrapped' || namedCase !== undefined;
 }
