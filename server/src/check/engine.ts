@@ -3,7 +3,6 @@ import type { Problem } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
-import type { SuppliedQuery } from '../library/view.ts';
 import { LibraryView, QueryAnswers } from '../library/view.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
@@ -11,14 +10,13 @@ import { withoutAbsorbed } from './absorption.ts';
 import { knownIn } from './catalogue.ts';
 import type { Finding } from './finding.ts';
 import { findingOf, findingOfProblem, inReadingOrder } from './finding.ts';
+import { openFaultsBy } from './open-faults.ts';
 import { settingProblems, settled } from './settings.ts';
 
 export interface EngineOptions {
   readonly rules: readonly AnyRule[];
   /** Today's date: an input, so that a check gives the same answer whenever it is run for that day. */
   readonly today: IsoDate;
-  /** Questions of lower layers that only rules can answer, such as which devices have open faults of transcription. */
-  readonly supplied?: readonly SuppliedQuery[];
 }
 
 /**
@@ -36,7 +34,7 @@ export class Engine {
   constructor(options: EngineOptions) {
     this.#rules = options.rules;
     this.#today = options.today;
-    this.#answers = new QueryAnswers(options.today, options.supplied);
+    this.#answers = new QueryAnswers(options.today, [openFaultsBy(options.rules, options.today)]);
   }
 
   set(file: FileId, text: string): readonly FileId[] {
@@ -68,6 +66,11 @@ export class Engine {
   heldBack(file: FileId): readonly Finding[] {
     this.findings(file);
     return this.#judged.get(file)?.heldBack ?? [];
+  }
+
+  /** The same answers over another library: what would be, if it were ours. Nothing worked out for this one is used. */
+  viewOf(library: Library): LibraryView {
+    return new LibraryView(library, new Set(), new QueryAnswers(this.#today, [openFaultsBy(this.#rules, this.#today)]));
   }
 
   /** A view for surfaces (hover, routes, cards) that asks the same questions as the rules do. */

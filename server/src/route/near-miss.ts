@@ -1,5 +1,4 @@
 import type { Judgement } from '../judge/outcome.ts';
-import { pathOf } from '../model/node.ts';
 import { isSterilized } from './candidates.ts';
 import { commonJudgements, optionFits } from './fits.ts';
 import type { NearMissCycle, NearMissRow } from './model.ts';
@@ -7,6 +6,20 @@ import { packingsOf } from './packings.ts';
 import { bestFit, hasGate, rankOf } from './ranks.ts';
 import type { Derivation } from './route.ts';
 import { cyclesFor } from './table.ts';
+
+/** What differs from cycle to cycle. Mass and lumens are the same in all of them and stand in the governing table. */
+const byCycle: ReadonlySet<Judgement['parameter']> = new Set([
+  'steam-temperature',
+  'control-band',
+  'exposure',
+  'pulses',
+  'steam-dry',
+  'packaging-dry',
+  'heat-limit',
+  'ethylene-oxide',
+  'aeration',
+  'aeration-temperature',
+]);
 
 /**
  * For every number that some cycle of the right method misses: what is required, and what each cycle gives, in the packaging of the
@@ -32,7 +45,7 @@ export function nearMisses(derivation: Derivation): readonly NearMissRow[] {
       judgements.push(...(best?.judgements ?? []));
     }
     for (const judgement of judgements)
-      if (judgement.givenRange !== undefined) addTo(rows, judgement, means.id, packing.packaging?.id?.text ?? '');
+      if (byCycle.has(judgement.parameter)) addTo(rows, judgement, means.id, packing.packaging?.id?.text ?? '');
   }
   return [...rows.values()]
     .filter(({ cycles }) => cycles.some(({ outcome }) => rankOf(outcome) > 1))
@@ -46,8 +59,9 @@ function addTo(
   packaging: string,
 ): void {
   const { parameter, required, demandedBy: who, outcome, given, gap } = judgement;
-  const key = `${who} ${pathOf(judgement.demandAt)} ${parameter}`;
+  const key = `${who} ${parameter} ${required}`;
   const known = rows.get(key) ?? { row: { parameter, required, who }, cycles: [] };
-  known.cycles.push({ cycle, packaging, outcome, given, gap: gap ?? '' });
+  if (known.cycles.every((one) => one.cycle !== cycle))
+    known.cycles.push({ cycle, packaging, outcome, given, gap: gap ?? '' });
   rows.set(key, known);
 }

@@ -21,7 +21,9 @@ const nearestShown = 3;
 const feasibleKept = 40;
 
 export function sterilizingOf(subject: Subject, department: Department): Sterilizing {
+  const needed = subject.members.some(({ device }) => device !== undefined && isSterilized(device));
   const table = rankTable(subject, department);
+  if (!needed) return { table, feasible: [], nearest: [], needed };
   const full = (cell: Cell): Candidate[] => {
     const candidate = candidateOf(subject, table.contents, cell.packing, cell.cycle, department);
     return candidate === undefined ? [] : [candidate];
@@ -35,7 +37,7 @@ export function sterilizingOf(subject: Subject, department: Department): Sterili
     table,
     feasible: inOrderOfChoice(kept.flatMap(full), department),
     nearest: failed.slice(0, nearestShown).flatMap(full),
-    needed: subject.members.some(({ device }) => device !== undefined && isSterilized(device)),
+    needed,
   };
 }
 
