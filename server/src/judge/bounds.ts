@@ -50,6 +50,18 @@ export function amountsOf(requirement: Requirement): readonly Quantity[] {
   return [...singles, ...(requirement.between?.items ?? [])];
 }
 
+const unreadable = new WeakMap<Requirement, boolean>();
+
+/** Is one of its numbers not a usable amount? */
+export function isUnreadable(requirement: Requirement): boolean {
+  let known = unreadable.get(requirement);
+  if (known === undefined) {
+    known = amountsOf(requirement).some((amount) => amount.problem !== undefined);
+    unreadable.set(requirement, known);
+  }
+  return known;
+}
+
 /** The unit in which the requirement is written. */
 export function boundUnit(requirement: Requirement): Unit {
   return unitNamed(requirement.dimension, amountsOf(requirement)[0]?.unit);

@@ -32,9 +32,21 @@ export function givenValue(value: number, dimension: Dimension, unit?: string): 
   return { low: value, high: value, words: formatIn(value, unitNamed(dimension, unit)) };
 }
 
-/** What a label promises, such as the pH in use of a detergent: every value it allows must fit. Undefined when it gives no numbers. */
+const labels = new WeakMap<Requirement, { readonly given: Given | undefined }>();
+
+/** What a label promises, such as the pH in use of a detergent: every value it allows must fit. Undefined when it leaves an end open. */
 export function givenByLabel(label: Requirement | undefined): Given | undefined {
   if (label === undefined) return undefined;
+  let known = labels.get(label);
+  if (known === undefined) {
+    known = { given: readLabel(label) };
+    labels.set(label, known);
+  }
+  return known.given;
+}
+
+/** An "approximately" on a label still names the value that must fit. */
+function readLabel(label: Requirement): Given | undefined {
   const bounds = boundsOf(label);
   if (bounds.length === 0) return undefined;
   const { low, high } = intersectAll(
@@ -42,7 +54,7 @@ export function givenByLabel(label: Requirement | undefined): Given | undefined 
       bound.bound === 'about' ? intervalOf({ bound: 'stated', value: bound.value }) : intervalOf(bound),
     ),
   );
-  if (isEmpty({ low, high })) return undefined;
+  if (isEmpty({ low, high }) || !Number.isFinite(low) || !Number.isFinite(high)) return undefined;
   const unit = boundUnit(label);
   const ends = low === high ? [low] : [low, high];
   return { low, high, words: ends.map((end) => formatIn(end, unit)).join(' to ') };

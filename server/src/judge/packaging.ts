@@ -1,13 +1,13 @@
 import type { Packaging, Sterilizer, SterilizerCycle, Validated } from '../model/entities.generated.ts';
 import { isPast } from './evidence.ts';
-import { givenOf, givenValue } from './given.ts';
+import { givenOf } from './given.ts';
 import { type CaseOf, factOf, judgeCase, judgeDemand } from './judgement.ts';
 import { type Judgement, outcomes, worstOf } from './outcome.ts';
 import { isListed } from './peroxide.ts';
 import { catchesSterilization, judgeProhibitions } from './prohibitions.ts';
 import { holds, type Setting } from './setting.ts';
 import { compareModality, contextOf } from './sterilization-gates.ts';
-import { bandOf } from './temperature.ts';
+import { bandOf, hotEnd } from './temperature.ts';
 import { isSteam } from './vocabulary.ts';
 
 /** A packaging in a cycle of a machine, by the packaging's own instruction. */
@@ -149,8 +149,7 @@ function judgeOwnHeat({ packaging, cycle, setting }: PackagingQuestion): readonl
   const setpoint = givenOf(cycle.temp);
   const requirement = packaging.limits?.temp;
   if (setpoint === undefined || requirement === undefined) return [];
-  const hottest = bandOf(setpoint, cycle.band);
-  const given = hottest === setpoint ? setpoint : { ...givenValue(hottest.high, 'temperature'), words: hottest.words };
+  const given = hotEnd(bandOf(setpoint, cycle.band));
   return [
     judgeDemand(
       { by: packaging, parameter: 'heat-limit', requirement, src: packaging.limits?.src },

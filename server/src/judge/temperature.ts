@@ -41,10 +41,19 @@ interface Spread {
   readonly plus?: Quantity;
 }
 
-/** From the coldest to the hottest that the control band allows around a setpoint. */
+const bands = new WeakMap<Given, { readonly band: Spread; readonly around: Given }>();
+
+/** From the coldest to the hottest that the control band allows around a setpoint. Worked out once for each setpoint. */
 export function bandOf(setpoint: Given, band: Spread | undefined): Given {
-  const minus = givenOf(band?.minus)?.high ?? 0;
-  const plus = givenOf(band?.plus)?.high ?? 0;
+  if (band === undefined) return setpoint;
+  const known = bands.get(setpoint);
+  if (known?.band === band) return known.around;
+  const around = spread(setpoint, givenOf(band.minus)?.high ?? 0, givenOf(band.plus)?.high ?? 0);
+  bands.set(setpoint, { band, around });
+  return around;
+}
+
+function spread(setpoint: Given, minus: number, plus: number): Given {
   if (minus === 0 && plus === 0) return setpoint;
   const low = setpoint.low - Math.abs(minus);
   const high = setpoint.high + Math.abs(plus);
@@ -52,16 +61,27 @@ export function bandOf(setpoint: Given, band: Spread | undefined): Given {
   return { low, high, words, ...(setpoint.written && { written: setpoint.written }) };
 }
 
+const hottestEnds = new WeakMap<Given, Given>();
+
+/** The hot end of a band alone, said with the whole band: what a limit of heat is compared with. */
+export function hotEnd(around: Given): Given {
+  if (around.low === around.high) return around;
+  const known = hottestEnds.get(around);
+  if (known !== undefined) return known;
+  const end = { low: around.high, high: around.high, words: around.words };
+  hottestEnds.set(around, end);
+  return end;
+}
+
 /** The hottest moment of the cycle against every limit of heat on the device and on the option. */
 export function judgeHeat({ device, option, cycle, setting }: SterilizationQuestion): readonly Judgement[] {
   const setpoint = givenOf(cycle.temp);
   if (setpoint === undefined) return [];
-  const hottest = bandOf(setpoint, cycle.band);
+  const given = hotEnd(bandOf(setpoint, cycle.band));
   const limits = [...heatLimits(device)];
   for (const requirement of [option.max_temp, device.sterilization?.max_temp]) {
     if (requirement !== undefined) limits.push({ requirement, src: requirement.src ?? option.src });
   }
-  const given = hottest === setpoint ? setpoint : { ...givenValue(hottest.high, 'temperature'), words: hottest.words };
   return limits.map(({ requirement, src }) =>
     judgeDemand({ by: device, parameter: 'heat-limit', requirement, src }, factOf(cycle.temp, given), setting),
   );

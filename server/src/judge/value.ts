@@ -2,7 +2,7 @@ import { invariant } from '../base/assert.ts';
 import type { Policies } from '../model/entities.generated.ts';
 import type { Requirement } from '../model/node.ts';
 import type { Bound } from '../quantity/bound.ts';
-import { amountsOf, boundsOf } from './bounds.ts';
+import { boundsOf, isUnreadable } from './bounds.ts';
 import type { Cell, NumberRow } from './direction-row.ts';
 import { numberRows, wordCells } from './directions.ts';
 import { gapWords } from './gap.ts';
@@ -54,7 +54,7 @@ function judgeBinding(question: ValueQuestion): ValueAnswer {
   const { requirement } = question;
   if (requirement.conflict !== undefined) return judgeConflict(question);
   if (requirement.ambiguous !== undefined) return ambiguous(question);
-  if (amountsOf(requirement).some((amount) => amount.problem !== undefined)) return wordCells.unreadable;
+  if (isUnreadable(requirement)) return wordCells.unreadable;
   const bounds = boundsOf(requirement);
   if (bounds.length === 0) return wordsOnly(question);
   if (question.given === undefined) return wordCells.givenMissing;

@@ -47,6 +47,9 @@ export const prohibitedAgents: Readonly<
   'hydrogen-peroxide-soak': { classes: [], words: ['hydrogen-peroxide', 'peroxide'] },
 };
 
+/** Agents whose labels seldom state a pH: that it is missing raises no question. Acids and neutralisers are not among them. */
+export const classesWithoutPh: ReadonlySet<ChemistryClass> = new Set<ChemistryClass>(['lubricant', 'rinse-aid']);
+
 /** Agents that clean: what they must be like is judged by the detergent that the page asks for. Other agents are extras. */
 export const detergentClasses: ReadonlySet<ChemistryClass> = new Set<ChemistryClass>([
   'neutral',

@@ -1,13 +1,14 @@
-import type { MachinePhase } from '../model/entities.generated.ts';
-import type { Requirement } from '../model/node.ts';
+import type { MachinePhase, Site } from '../model/entities.generated.ts';
+import type { Place, Requirement } from '../model/node.ts';
 import { boilingPointAtAltitudeC } from '../physics/atmosphere.ts';
 import { saturationTemperatureC } from '../physics/steam.ts';
-import { type Given, givenOf, givenValue } from './given.ts';
+import { type Given, givenOf } from './given.ts';
 import { type Demand, judgeDemand } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { thresholdOf } from './policies.ts';
 import { heatLimits, type Limit } from './prohibitions.ts';
 import type { Setting } from './setting.ts';
+import { hotEnd } from './temperature.ts';
 import { dryPhases } from './vocabulary.ts';
 import { phaseHeat } from './wash-phases.ts';
 import type { WashQuestion } from './washing.ts';
@@ -61,11 +62,9 @@ function judgeAgainst(
 ): Judgement {
   const name = phase.phase?.text ?? 'phase';
   const what = `${parameter === 'heat-limit' ? 'Heat limit' : 'Drying temperature'} in the phase ${name}`;
-  const given = { ...givenValue(heat.high, 'temperature'), words: heat.words };
-  const written = heat.low === heat.high && heat.written !== undefined ? { ...given, written: heat.written } : given;
   return judgeDemand(
     { by: question.device, parameter, what, requirement, src },
-    { given: written, at: phase.temp?.at },
+    { given: hotEnd(heat), at: phase.temp?.at },
     question.setting,
   );
 }
@@ -121,35 +120,38 @@ export function boilingHereC(setting: Setting): number | undefined {
 /** Phases of water at or near boiling: the hold is never reached. The margin is the site's; without one only boiling itself counts. */
 function judgeBoiling(question: WashQuestion): readonly Judgement[] {
   const { setting } = question;
-  const boiling = boilingHereC(setting);
+  const requirement = hottestWater(setting);
   const hottest = hottestOf(question, (phase) => phase.phase !== undefined && !dryPhases.has(phase.phase.text));
-  const setpoint = givenOf(hottest?.phase.temp);
-  if (boiling === undefined || hottest === undefined || setpoint === undefined || setting.site === undefined) return [];
-  const margin = givenOf(marginOf(setting))?.high ?? 0;
-  const place = setting.site.altitude ?? setting.site.atmosphere;
-  const limit = boilingRequirement(boiling - margin, place?.at ?? setting.site.at);
-  const judged = judgeDemand(
-    { by: setting.site, parameter: 'boiling', requirement: limit },
-    { given: setpoint, at: hottest.phase.temp?.at },
-    setting,
-  );
+  const given = givenOf(hottest?.phase.temp);
+  if (requirement === undefined || given === undefined || setting.site === undefined) return [];
+  const fact = { given, at: hottest?.phase.temp?.at };
+  const judged = judgeDemand({ by: setting.site, parameter: 'boiling', requirement }, fact, setting);
   return judged.outcome === 'meets' ? [] : [judged];
 }
 
-function marginOf(setting: Setting) {
+const limits = new WeakMap<Site, Requirement>();
+
+/** How hot water can get at the site, as a limit. Worked out once for a site. */
+function hottestWater(setting: Setting): Requirement | undefined {
+  const { site } = setting;
+  if (site === undefined) return undefined;
+  const known = limits.get(site);
+  const boiling = known === undefined ? boilingHereC(setting) : undefined;
+  if (boiling === undefined) return known;
   const margin = thresholdOf(setting, 'boiling_margin', 'temperature-difference');
-  return margin?.at_least ?? margin?.exactly;
+  const highest = boiling - (givenOf(margin?.at_least ?? margin?.exactly)?.high ?? 0);
+  const limit = asLimit(highest, (site.altitude ?? site.atmosphere ?? site).at);
+  limits.set(site, limit);
+  return limit;
 }
 
-function boilingRequirement(highest: number, at: Requirement['at']): Requirement {
+function asLimit(highest: number, at: Place): Requirement {
   const amount = Math.round(highest * 10) / 10;
-  const base = {
-    node: 'quantity',
+  const words = { node: 'quantity', at, text: `${amount} °C`, unit: '°C', decimals: 1 } as const;
+  return {
+    node: 'record',
     at,
-    text: `${amount} °C`,
     dimension: 'temperature',
-    unit: '°C',
-    decimals: 1,
-  } as const;
-  return { node: 'record', at, dimension: 'temperature', at_most: { ...base, value: highest, amount } };
+    at_most: { ...words, dimension: 'temperature', value: highest, amount },
+  };
 }

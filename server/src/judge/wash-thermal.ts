@@ -1,9 +1,16 @@
-import type { CleaningNode, Disinfection, DisinfectionOption, WashPhase } from '../model/entities.generated.ts';
+import type {
+  CleaningNode,
+  Disinfection,
+  DisinfectionOption,
+  WasherCycle,
+  WashPhase,
+} from '../model/entities.generated.ts';
 import type { Citation, Place, Requirement } from '../model/node.ts';
 import { A0_SCALE, amountOf, lethalityOfHold } from '../physics/lethality.ts';
+import { intervalOf } from '../quantity/bound.ts';
 import { boundsOf, requirementWords } from './bounds.ts';
-import { givenOf, givenValue } from './given.ts';
-import { factOf, judgeCase, judgeDemand } from './judgement.ts';
+import { type Given, givenOf } from './given.ts';
+import { type Demand, factOf, judgeCase, judgeDemand } from './judgement.ts';
 import { type Judgement, worstOf } from './outcome.ts';
 import { thresholdOf } from './policies.ts';
 import { holds } from './setting.ts';
@@ -23,12 +30,29 @@ interface ThermalDemand {
  * Heat dose of the thermal phases, seconds at 80 °C: each held at the coldest its band allows, drying not counted. Undefined when there
  * is no such phase, or one without temperature or time.
  */
-export function washA0(question: Pick<WashQuestion, 'cycle'>): number | undefined {
-  const phases = phasesNamed(question.cycle, 'thermal');
+export function washA0({ cycle }: Pick<WashQuestion, 'cycle'>): number | undefined {
+  return doseOf(cycle)?.low;
+}
+
+const doses = new WeakMap<WasherCycle, { readonly given: Given | undefined }>();
+
+/** The heat dose of a cycle, worked out once. */
+function doseOf(cycle: WasherCycle): Given | undefined {
+  let known = doses.get(cycle);
+  if (known === undefined) {
+    const a0 = addUpA0(cycle);
+    known = { given: a0 === undefined ? undefined : { low: a0, high: a0, words: `A0 ${Math.floor(a0)}` } };
+    doses.set(cycle, known);
+  }
+  return known.given;
+}
+
+function addUpA0(cycle: WasherCycle): number | undefined {
+  const phases = phasesNamed(cycle, 'thermal');
   if (phases.length === 0) return undefined;
   let total = 0;
   for (const phase of phases) {
-    const heat = phaseHeat(question.cycle, phase);
+    const heat = phaseHeat(cycle, phase);
     const time = givenOf(phase.time);
     if (heat === undefined || time === undefined) return undefined;
     const dose = lethalityOfHold(A0_SCALE, { temperatureC: heat.low, holdS: time.low, uncertaintyK: 0 });
@@ -143,28 +167,31 @@ function judgeDose(
   src: Citation | undefined,
   factAt: Place,
 ): Judgement {
-  const { device: by, setting } = question;
-  const a0 = washA0(question);
-  if (a0 === undefined)
-    return judgeCase('machine-step', 'a0-unknown', {
-      by,
-      what: 'A0',
-      required: requirementWords(requirement),
-      at: requirement.at,
-      factAt,
-      src,
-    });
-  const given = { ...givenValue(a0, 'a0'), words: `A0 ${Math.floor(a0)}` };
-  return judgeDemand(
-    { by, parameter: 'thermal-disinfection', what: 'A0', requirement, src },
-    { given, at: factAt },
-    setting,
+  return judgeA0(
+    question,
+    { by: question.device, parameter: 'thermal-disinfection', what: 'A0', requirement, src },
+    factAt,
   );
+}
+
+/** The heat dose of the cycle against one that is demanded; none at all where there is no thermal phase. */
+function judgeA0({ cycle, setting }: WashQuestion, demand: Demand, at: Place): Judgement {
+  const given = phasesNamed(cycle, 'thermal').length === 0 ? { low: 0, high: 0, words: 'A0 0' } : doseOf(cycle);
+  if (given !== undefined) return judgeDemand(demand, { given, at }, setting);
+  const { by, what, requirement, src } = demand;
+  return judgeCase('machine-step', 'a0-unknown', {
+    by,
+    what,
+    required: requirementWords(requirement),
+    at: requirement.at,
+    factAt: at,
+    src,
+  });
 }
 
 /**
  * A pair that is not reached: the heat dose stands in for it only where the page itself gives a dose, or the site accepts A0; then the
- * dose of the pair must be reached. Equal heat alone permits nothing.
+ * dose of the pair must be reached, and nothing may be hotter or longer than the page allows. Equal heat alone permits nothing.
  */
 function inPlaceOfPair(
   question: WashQuestion,
@@ -176,6 +203,9 @@ function inPlaceOfPair(
   const wanted = doseOfPair(demand);
   const a0 = washA0(question);
   if (!accepted || wanted === undefined || a0 === undefined || a0 < wanted * (1 - 1e-9)) return pair;
+  const phases = phasesNamed(cycle, 'thermal');
+  const tooHot = phases.some((phase) => exceeds(demand.temp, givenOf(phase.temp)));
+  if (tooHot || exceeds(demand.time, totalTime(phases).given)) return pair;
   const at = demand.temp?.at ?? demand.time?.at ?? demand.at;
   const facts = {
     by,
@@ -195,6 +225,11 @@ function doseOfPair({ temp, time }: ThermalDemand): number | undefined {
   if (temperatureC === undefined || holdS === undefined) return undefined;
   const dose = lethalityOfHold(A0_SCALE, { temperatureC, holdS, uncertaintyK: 0 });
   return dose.ok ? amountOf(dose.value) : undefined;
+}
+
+function exceeds(requirement: Requirement | undefined, given: Given | undefined): boolean {
+  if (requirement === undefined || given === undefined) return false;
+  return boundsOf(requirement).some((bound) => bound.bound !== 'stated' && given.high > intervalOf(bound).high);
 }
 
 function lowestOf(requirement: Requirement | undefined): number | undefined {
@@ -222,14 +257,12 @@ function judgeSiteA0(question: WashQuestion): readonly Judgement[] {
         : 'a0';
   const requirement = thresholdOf(setting, ofClass, 'a0') ?? thresholdOf(setting, 'a0', 'a0');
   if (requirement === undefined || setting.site === undefined) return [];
-  const a0 = washA0(question) ?? 0;
   const factAt = phasesNamed(cycle, 'thermal')[0]?.phase?.at ?? cycle.phases?.at ?? cycle.at;
-  const given = { ...givenValue(a0, 'a0'), words: `A0 ${Math.floor(a0)}` };
-  return [
-    judgeDemand(
-      { by: setting.site, parameter: 'thermal-disinfection', what: 'A0 adopted by the site', requirement },
-      { given, at: factAt },
-      setting,
-    ),
-  ];
+  const demand = {
+    by: setting.site,
+    parameter: 'thermal-disinfection',
+    what: 'A0 adopted by the site',
+    requirement,
+  } as const;
+  return [judgeA0(question, demand, factAt)];
 }

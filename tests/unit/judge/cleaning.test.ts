@@ -184,6 +184,11 @@ describe('washing in the demonstration department', () => {
       );
     expect(shown(washed(pair(''), 'W1-std'))).toEqual(['fails thermal-disinfection']);
     expect(shown(washed(pair(', a0: {at_least: 600}'), 'W1-std'))).toEqual(['meets-with-note machine-step']);
+    const capped = device(
+      'd',
+      'mechanical: {use: required}\ndisinfection: {temp: {between: [78 C, 85 C]}, time: {at_least: 10 min}, a0: {at_least: 600}}',
+    );
+    expect(shown(washed(capped, 'W1-std'))).toEqual(['fails thermal-disinfection', 'fails thermal-disinfection']);
     const accepting = { ...setting, site: entityOf('site', 's', 'policies: {accept_a0: true, accept_a0_src: P-14}') };
     const judged = judgeWash({
       device: pair(''),
