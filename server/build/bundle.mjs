@@ -1,7 +1,7 @@
 // Bundles each face into one file under dist/. Usage: node server/build/bundle.mjs [NAME...], all of them when none is named.
-import { chmodSync, readFileSync } from 'node:fs';
+import { chmodSync, readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { build, transform } from 'esbuild';
+import { build } from 'esbuild';
 
 const root = resolve(import.meta.dirname, '../..');
 
@@ -27,27 +27,32 @@ const bundles = [
   },
 ];
 
-/** Compiled schemas: their names serve nobody, and every character is read at each start. */
-const shortValidators = {
-  name: 'short-validators',
+/** The schemas as text that is parsed one by one when asked for: a check of one file needs two or three of them. */
+const schemasOnDemand = {
+  name: 'schemas-on-demand',
   setup({ onLoad }) {
-    onLoad({ filter: /validators\.generated\.js$/ }, async ({ path }) => {
-      const { code } = await transform(readFileSync(path, 'utf8'), { minify: true });
-      return { contents: code, loader: 'js' };
+    onLoad({ filter: /[\\/]schemas\.generated\.ts$/ }, () => {
+      const folder = resolve(root, 'schemas');
+      const files = readdirSync(folder).filter((name) => name.endsWith('.schema.json'));
+      const texts = files.map((name) => [
+        name.replace('.schema.json', ''),
+        JSON.stringify(JSON.parse(readFileSync(resolve(folder, name), 'utf8'))),
+      ]);
+      return { contents: onDemand(Object.fromEntries(texts)), loader: 'js' };
     });
   },
 };
 
-/** Large data as text to be parsed, which is quicker to start with than the same as code. */
-const schemasAsText = {
-  name: 'schemas-as-text',
-  setup({ onLoad }) {
-    onLoad({ filter: /\.schema\.json$/ }, ({ path }) => {
-      const text = JSON.stringify(JSON.parse(readFileSync(path, 'utf8')));
-      return { contents: `export default JSON.parse(${JSON.stringify(text)});`, loader: 'js' };
-    });
+function onDemand(texts) {
+  return `const texts = ${JSON.stringify(texts)};
+const made = new Map();
+export const schemas = {
+  get(name) {
+    if (!made.has(name) && Object.hasOwn(texts, name)) made.set(name, JSON.parse(texts[name]));
+    return made.get(name);
   },
-};
+};`;
+}
 
 const wanted = process.argv.slice(2);
 for (const bundle of bundles) {
@@ -68,7 +73,7 @@ for (const bundle of bundles) {
     charset: 'ascii',
     // The form of the reader that can be bundled in part; its other form comes whole.
     alias: { yaml: resolve(root, 'node_modules/yaml/browser/index.js') },
-    plugins: [shortValidators, schemasAsText],
+    plugins: [schemasOnDemand],
     legalComments: 'none',
     logLevel: 'warning',
     loader: { '.md': 'text' },

@@ -1,10 +1,9 @@
-import { kinds } from '../src/schema/kinds.ts';
 import type { SchemaPart } from '../src/schema/shape.ts';
+import { conditions } from './conditions.ts';
 import { entityTypes } from './entity-types.ts';
 import { ruleList } from './rule-list.ts';
 import { snippets } from './snippets.ts';
 import type { Sources } from './sources.ts';
-import { validators } from './validators.ts';
 
 /** Path (from the repository's root) to content of every file made from the schemas. Deterministic. */
 export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, string> {
@@ -12,8 +11,7 @@ export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, str
     ['server/src/rules/all.generated.ts', ruleList(ruleFiles)],
     ['server/src/model/entities.generated.ts', entityTypes(schemas)],
     ['server/src/schema/schemas.generated.ts', schemaImports(schemas)],
-    ['server/src/schema/validators.generated.js', validators(schemas)],
-    ['server/src/schema/validators.generated.d.ts', validatorTypes()],
+    ['server/src/schema/conditions.generated.ts', conditions(schemas)],
     ['client/snippets/rule-files.generated.json', snippets(schemas)],
   ]);
 }
@@ -27,14 +25,5 @@ function schemaImports(schemas: ReadonlyMap<string, SchemaPart>): string {
     (name) => `import ${variable(name)} from '../../../schemas/${name}.schema.json' with { type: 'json' };`,
   );
   const rows = names.map((name) => `  ['${name}', ${variable(name)} as SchemaPart],`);
-  return `${banner}${imports.join('\n')}\nimport type { SchemaPart } from './shape.ts';\n\nexport const schemas: ReadonlyMap<string, SchemaPart> = new Map<string, SchemaPart>([\n${rows.join('\n')}\n]);\n`;
-}
-
-function validatorTypes(): string {
-  const lines = kinds.map((kind) => `export declare const ${validatorName(kind)}: Validator;`);
-  return `${banner}export interface Validator {\n  (data: unknown): boolean;\n  errors?: { instancePath: string; message?: string }[] | null;\n}\n${lines.join('\n')}\n`;
-}
-
-export function validatorName(kind: string): string {
-  return `validate_${kind.replaceAll('-', '_')}`;
+  return `${banner}${imports.join('\n')}\nimport type { SchemaPart, SchemaSource } from './shape.ts';\n\n/** By name without \`.schema.json\`. Bundles hold the same as text and parse each at first use. */\nexport const schemas: SchemaSource = new Map<string, SchemaPart>([\n${rows.join('\n')}\n]);\n`;
 }

@@ -20,9 +20,10 @@ import values from '../../../schemas/values.schema.json' with { type: 'json' };
 import waiver from '../../../schemas/waiver.schema.json' with { type: 'json' };
 import washer from '../../../schemas/washer.schema.json' with { type: 'json' };
 import water from '../../../schemas/water.schema.json' with { type: 'json' };
-import type { SchemaPart } from './shape.ts';
+import type { SchemaPart, SchemaSource } from './shape.ts';
 
-export const schemas: ReadonlyMap<string, SchemaPart> = new Map<string, SchemaPart>([
+/** By name without `.schema.json`. Bundles hold the same as text and parse each at first use. */
+export const schemas: SchemaSource = new Map<string, SchemaPart>([
   ['chemistry', chemistry as SchemaPart],
   ['device', device as SchemaPart],
   ['document', document as SchemaPart],

@@ -1,6 +1,6 @@
 /**
- * schema/: the JSON Schemas as shapes that a tree is walked with, their compiled validators, and problems in our words.
- * The only importer of `ajv` (at build time). It must not know rules, other files or the disk.
+ * schema/: the JSON Schemas as shapes that a tree is walked with, the schemas compiled to a table of conditions, and problems in our
+ * words. It must not know rules, other files or the disk.
  */
 import { invariant } from '../base/assert.ts';
 import type { Dimension } from '../quantity/quantity.ts';
@@ -105,13 +105,17 @@ export interface SchemaPart {
   readonly 'x-keys'?: Readonly<Record<string, { title?: string; description?: string; dimension?: string }>>;
 }
 
+/** Where schemas are taken from, by file name without `.schema.json` (`device`, `values`, ...). */
+export interface SchemaSource {
+  get(name: string): SchemaPart | undefined;
+}
+
 /** Turns schemas into shapes; a part that is met twice gives the same shape. */
 export class ShapeReader {
-  readonly #schemas: ReadonlyMap<string, SchemaPart>;
+  readonly #schemas: SchemaSource;
   readonly #made = new Map<string, Shape>();
 
-  /** `schemas`: by file name without `.schema.json` (`device`, `values`, ...). */
-  constructor(schemas: ReadonlyMap<string, SchemaPart>) {
+  constructor(schemas: SchemaSource) {
     this.#schemas = schemas;
   }
 
@@ -161,13 +165,17 @@ export class ShapeReader {
   }
 
   #field(key: string, part: SchemaPart, address: string, file: string, name: string): Field {
-    const at = () => this.#at(address, part, file, name);
+    let made: Shape | undefined;
+    const shape = (): Shape => {
+      made ??= this.#at(address, part, file, name);
+      return made;
+    };
     const target = part.$ref === undefined ? undefined : this.#target(part.$ref, file).part;
     return {
       ...describes({ ...target, ...part } as SchemaPart),
       key,
       get shape() {
-        return at();
+        return shape();
       },
     };
   }

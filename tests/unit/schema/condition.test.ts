@@ -1,0 +1,147 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Ajv2020 from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { isKind, kinds } from '../../../server/src/schema/kinds.ts';
+import { passesSchema } from '../../../server/src/schema/passes.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+import type { MapEntry, ScalarTree, Tree } from '../../../server/src/syntax/tree.ts';
+import { readSample } from '../../support/samples.ts';
+
+const schemaFolder = join(import.meta.dirname, '../../../schemas');
+const ajv = new Ajv2020({ strict: false, unicode: false, logger: false });
+for (const file of readdirSync(schemaFolder)) ajv.addSchema(JSON.parse(readFileSync(join(schemaFolder, file), 'utf8')));
+const validators = new Map(kinds.map((kind) => [kind, ajv.getSchema(`${kind}.schema.json`)]));
+
+/** The tree as plain data, as a YAML 1.2 reader would give it; the first of two like keys counts. */
+function plainOf(tree: Tree): unknown {
+  switch (tree.node) {
+    case 'empty':
+      return null;
+    case 'scalar':
+      return plainScalar(tree);
+    case 'list':
+      return tree.items.map(plainOf);
+    case 'map': {
+      const plain: Record<string, unknown> = Object.create(null);
+      for (const { key, value } of tree.entries) if (!(key.text in plain)) plain[key.text] = plainOf(value);
+      return plain;
+    }
+  }
+}
+
+function plainScalar({ text, style }: ScalarTree): unknown {
+  if (style !== 'plain') return text;
+  if (text === 'true' || text === 'false') return text === 'true';
+  if (text === '' || text === 'null' || text === '~') return null;
+  return /^-?\d{1,15}(\.\d{1,15})?$/.test(text) ? Number(text) : text;
+}
+
+const nowhere = { start: 0, end: 0 };
+const scalar = (text: string, style: ScalarTree['style'] = 'plain'): ScalarTree => ({
+  node: 'scalar',
+  span: nowhere,
+  text,
+  style,
+});
+
+const strange: readonly Tree[] = [
+  ...['', 'null', '~', 'true', 'false', '0', '7', '1.0', '-3', '4 min', 'word', 's1', '2025-03-03', 'a'.repeat(70)].map(
+    (text) => scalar(text),
+  ),
+  ...['', '7', 'true', 'biological', '2025-03-03T10:00', 'x'.repeat(2_100), 'x'.repeat(20_001)].map((text) =>
+    scalar(text, 'double-quoted'),
+  ),
+  { node: 'empty', span: nowhere },
+  { node: 'list', span: nowhere, items: [] },
+  { node: 'list', span: nowhere, items: [scalar('1'), scalar('2'), scalar('3')] },
+  { node: 'map', span: nowhere, entries: [] },
+  { node: 'map', span: nowhere, entries: [{ key: scalar('at_least'), value: scalar('4 min') }] },
+  { node: 'map', span: nowhere, entries: [{ key: scalar('src'), value: scalar('s1') }] },
+];
+
+type Roll = (limit: number) => number;
+
+/** The tree with one part, chosen by `roll`, replaced, left out, doubled or renamed. */
+function altered(tree: Tree, roll: Roll): Tree {
+  const inside = tree.node === 'map' ? tree.entries.length : tree.node === 'list' ? tree.items.length : 0;
+  if (inside === 0 || roll(6) === 0) return strange[roll(strange.length)] ?? tree;
+  const at = roll(inside);
+  if (tree.node === 'list') {
+    return { ...tree, items: tree.items.flatMap((item, index) => (index === at ? alteredItem(item, roll) : [item])) };
+  }
+  if (tree.node !== 'map') return tree;
+  return {
+    ...tree,
+    entries: tree.entries.flatMap((entry, index) => (index === at ? alteredEntry(entry, roll) : [entry])),
+  };
+}
+
+function alteredItem(item: Tree, roll: Roll): readonly Tree[] {
+  const how = roll(6);
+  return how === 0 ? [] : how === 1 ? [item, item] : [altered(item, roll)];
+}
+
+function alteredEntry(entry: MapEntry, roll: Roll): readonly MapEntry[] {
+  switch (roll(10)) {
+    case 0:
+      return [];
+    case 1:
+      return [entry, { key: entry.key, value: altered(entry.value, roll) }];
+    case 2:
+      return [{ key: scalar('no_such_field'), value: entry.value }];
+    default:
+      return [{ key: entry.key, value: altered(entry.value, roll) }];
+  }
+}
+
+const trees = ['lanternfield', 'lanternfield-corrected'].flatMap((name) =>
+  [...readSample(name).values()].flatMap((text) => readTree(text).tree ?? []),
+);
+for (const file of readdirSync(join(import.meta.dirname, 'examples'))) {
+  const tree = readTree(readFileSync(join(import.meta.dirname, 'examples', file), 'utf8')).tree;
+  if (tree?.node === 'list') trees.push(...tree.items);
+}
+
+/** What the schema library and the walk say of one tree; undefined when it is of no kind. */
+function verdicts(tree: Tree): { library: boolean; walk: boolean } | undefined {
+  const kind = tree.node === 'map' ? tree.entries.find(({ key }) => key.text === 'kind')?.value : undefined;
+  if (kind?.node !== 'scalar' || !isKind(kind.text)) return undefined;
+  const library = validators.get(kind.text)?.(plainOf(tree)) === true;
+  return { library, walk: passesSchema(tree, kind.text) === undefined };
+}
+
+describe('the compiled schemas', () => {
+  it('take what the schema library takes, of samples and examples of every kind', () => {
+    const differing = trees.filter((tree) => {
+      const said = verdicts(tree);
+      return said !== undefined && said.library !== said.walk;
+    });
+    expect(differing).toEqual([]);
+    expect(trees.filter((tree) => verdicts(tree)?.walk === true).length).toBeGreaterThan(240);
+  });
+
+  it('agree with the schema library on files with parts replaced, left out, doubled and renamed', () => {
+    const seen = { taken: 0, refused: 0 };
+    fc.assert(
+      fc.property(
+        fc.nat(trees.length - 1),
+        fc.infiniteStream(fc.nat(1_000_000)),
+        fc.integer({ min: 1, max: 3 }),
+        (which, stream, times) => {
+          const roll: Roll = (limit) => (stream.next().value ?? 0) % limit;
+          let tree = trees[which];
+          for (let time = 0; time < times && tree !== undefined; time++) tree = altered(tree, roll);
+          const said = tree === undefined ? undefined : verdicts(tree);
+          if (said === undefined) return;
+          seen[said.library ? 'taken' : 'refused']++;
+          expect(said.walk).toBe(said.library);
+        },
+      ),
+      { numRuns: 4_000, seed: 20250303 },
+    );
+    expect(seen.taken).toBeGreaterThan(400);
+    expect(seen.refused).toBeGreaterThan(1_000);
+  });
+});
