@@ -10,6 +10,20 @@ export interface Absorption {
 
 export const absorptions: readonly Absorption[] = [
   { cause: 'loaner-document-missing', symptoms: ['unknown-id'], within: 'field' },
+  // What may not be washed at all needs no better detergent.
+  {
+    cause: 'prion-routed-to-routine',
+    symptoms: [
+      'detergent-ph-outside',
+      'mechanical-where-manual-only',
+      'manual-preclean-dropped',
+      'final-rinse-grade-low',
+      'drying-missing',
+    ],
+    within: 'entity',
+  },
+  // Moisture that stops a low-temperature cycle is the same missing drying, with the reason why it matters most.
+  { cause: 'wet-into-low-temperature', symptoms: ['drying-missing'], within: 'entity' },
 ];
 
 /** Findings without those that another finding of the same entity already explains. */

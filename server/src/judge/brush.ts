@@ -6,7 +6,7 @@ import type { Judgement } from './outcome.ts';
 import { thresholdOf } from './policies.ts';
 import type { Setting } from './setting.ts';
 
-/** The brush of each brushing step against the page, and against the bore and length of the lumen it goes through. */
+/** The brush of each brushing step against the page, and against the bore and length of the lumen it goes through, asked for or not. */
 export function judgeBrush(
   device: Device,
   demand: StageDemand,
@@ -16,10 +16,9 @@ export function judgeBrush(
   const asked: readonly Brush[] = demand.voices
     .flatMap((voice) => [voice.brush, ...(voice.steps?.items ?? []).map((step) => step.brush)])
     .filter((one) => one !== undefined);
-  if (asked.length === 0) return [];
   const judgements: Judgement[] = [];
   for (const step of steps) {
-    if (step.do?.text !== 'brush') continue;
+    if (step.do?.text !== 'brush' || (asked.length === 0 && step.brush === undefined)) continue;
     for (const brush of asked) judgements.push(...judgeAsked(device, brush, step, setting));
     for (const lumen of lumensFor(device, asked, step)) judgements.push(judgeFit(device, lumen, step, setting));
   }
