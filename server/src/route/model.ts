@@ -28,7 +28,7 @@ export interface SetRoute {
   readonly alternatives: readonly SterilizationFit[];
   /** Candidates that fail in fewest respects, best first: for near misses. Always present where there is any cycle at all. */
   readonly failing: readonly SterilizationFit[];
-  /** How the set is judged packed as its file says, on the best cycle for that packaging. Undefined when no packaging is named or known. */
+  /** The set packed as its file says, on the cycle of its card, else on the one that comes nearest. Undefined when no packaging is named. */
   readonly asPacked?: SterilizationFit;
   /** Set when the chosen route needs another packaging than the set's file names. */
   readonly packagingChange?: { readonly from: string; readonly to: string };

@@ -5,7 +5,6 @@ import { cardOf } from './card.ts';
 import { cleaningFits } from './cleaning.ts';
 import { type Department, departmentOf } from './equipment.ts';
 import type { MemberRoute, RouteStatus, SetRoute, SterilizationFit } from './model.ts';
-import { packingsOf } from './packings.ts';
 import { failing, rankOf } from './ranks.ts';
 import { type Sterilizing, sterilizingOf } from './sterilizing.ts';
 import { type Subject, subjectOfDevice, subjectOfSet } from './subject.ts';
@@ -48,7 +47,7 @@ export function derive(subject: Subject, department: Department, set?: EntityOf[
   const sterilizing = sterilizingOf(subject, department);
   const members = subject.members.map((member) => memberRoute(member, department));
   const chosen = sterilizing.feasible[0]?.fit;
-  const asPacked = asPackedOf(subject, sterilizing, department);
+  const asPacked = asPackedOf(subject, sterilizing, department, set?.cycle?.text);
   const change = packagingChange(subject, chosen);
   const route: SetRoute = {
     of: subject.of,
@@ -85,22 +84,20 @@ function statusOf({ needed, feasible }: Sterilizing, members: readonly MemberRou
   return open || members.some(({ unknown }) => unknown.length > 0) || members.length === 0 ? 'provisional' : 'route';
 }
 
-/** The set's own packaging with the best cycle for it, failing or not. */
+/** The set's own packaging with the cycle of its card, else with the cycle that comes nearest; failing or not. */
 function asPackedOf(
   subject: Subject,
-  { feasible, table }: Sterilizing,
+  { table, needed }: Sterilizing,
   department: Department,
+  card?: string,
 ): SterilizationFit | undefined {
-  const own = packingsOf(subject, department).find(({ asFiled }) => asFiled);
-  if (own === undefined) return undefined;
-  const passing = feasible.find(({ packing }) => packing.asFiled);
-  if (passing !== undefined) return passing.fit;
-  const [nearest] = table.cells
-    .filter(({ packing }) => packing.asFiled)
-    .sort((a, b) => a.rank - b.rank || a.failures - b.failures);
-  return nearest === undefined
+  const cells = needed ? table.cells.filter(({ packing }) => packing.asFiled) : [];
+  const onCard = cells.find(({ cycle }) => department.sterilizing[cycle]?.id === card);
+  const [nearest] = cells.toSorted((a, b) => a.rank - b.rank || a.failures - b.failures);
+  const cell = onCard ?? nearest;
+  return cell === undefined
     ? undefined
-    : candidateOf(subject, table.contents, nearest.packing, nearest.cycle, department)?.fit;
+    : candidateOf(subject, table.contents, cell.packing, cell.cycle, department)?.fit;
 }
 
 function packagingChange(subject: Subject, chosen: SterilizationFit | undefined): SetRoute['packagingChange'] {
