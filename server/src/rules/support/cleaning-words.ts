@@ -30,18 +30,21 @@ export const actuating: readonly Phrase[] = [['actuat*'], ['open', 'close'], ['m
 
 /** Tools and powders that scratch. */
 export const abrasives: readonly Phrase[] = [
-  ['steel'],
-  ['metal'],
   ['wire'],
-  ['brass'],
-  ['stainless'],
+  ['steel', 'wool'],
+  ['steel', 'brush'],
+  ['stainless', 'brush'],
+  ['metal', 'brush'],
+  ['brass', 'brush'],
   ['scour*'],
   ['abrasive*'],
-  ['powder'],
+  ['cleaning', 'powder'],
   ['pumice'],
-  ['sand*'],
-  ['wool'],
+  ['sandpaper'],
 ];
+
+/** Materials of bristles that scratch. */
+export const hardBristles: readonly Phrase[] = [['steel'], ['stainless'], ['metal'], ['brass'], ['bronze'], ['wire']];
 
 export const replacing: readonly Phrase[] = [
   ['replac*'],
