@@ -1,0 +1,2 @@
+/** Floor: what it costs to start Node and do nothing. */
+export {};

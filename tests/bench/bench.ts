@@ -1,0 +1,147 @@
+/**
+ * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- quick]. Writes server/docs/bench.md and .json;
+ * with "quick" it uses fewer rounds and the libraries of 100 and 1,000 files only, and writes nothing.
+ */
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import { build } from 'esbuild';
+import { allRules } from '../../server/src/rules/all.generated.ts';
+import { generateLibrary } from './generate-library.ts';
+import type { Keystrokes } from './keystrokes.ts';
+import type { Row } from './results.ts';
+import { page } from './results.ts';
+import type { Program } from './runs.ts';
+import { interleaved, quantile, runOnce } from './runs.ts';
+import { templatesOf } from './templates.ts';
+
+const root = process.cwd();
+const mode = process.argv[2] === 'quick' ? 'quick' : 'full';
+const sizes = mode === 'quick' ? [100, 1_000] : [100, 1_000, 10_000];
+const largest = sizes.at(-1) ?? 0;
+const today = ['--today', '2025-03-03', '--quiet'];
+const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
+try {
+  const programs = await bundled(['parse-only', 'bare', 'keystrokes']);
+  const rows = [...coldRows(programs), ...oneFileRows(programs), ...keystrokeRows(programs)];
+  const results = { node: process.versions.node, processors: availableParallelism(), rules: allRules.length, rows };
+  process.stdout.write(page(results));
+  if (mode === 'full') {
+    writeFileSync(join(root, 'server/docs/bench.md'), page(results));
+    writeFileSync(join(root, 'server/docs/bench.json'), `${JSON.stringify(results, undefined, 2)}\n`);
+  }
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+/** Programs of this folder as they would be shipped: the floors are given the same reader and the same treatment as the command line. */
+async function bundled(names: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  await build({
+    entryPoints: names.map((name) => join(root, `tests/bench/${name}.ts`)),
+    outdir: join(folder, 'programs'),
+    outExtension: { '.js': '.cjs' },
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    alias: { yaml: resolve(root, 'node_modules/yaml/browser/index.js') },
+    logLevel: 'warning',
+  });
+  return new Map(names.map((name) => [name, join(folder, 'programs', `${name}.cjs`)]));
+}
+
+function coldRows(programs: ReadonlyMap<string, string>): readonly Row[] {
+  const templates = templatesOf(corrected());
+  return sizes.flatMap((size) => {
+    const library = join(folder, String(size));
+    write(library, generateLibrary(templates, size));
+    const parse = (documents: string): Program => ({
+      name: documents,
+      file: programs.get('parse-only') ?? '',
+      args: [library, documents],
+    });
+    const check = { name: 'check', file: 'dist/traywright.cjs', args: ['check', library, ...today] };
+    const uses = interleaved([parse('drop'), check, parse('keep')], mode === 'quick' || size < 10_000 ? 3 : 5, root);
+    return coldRowsOf(size, uses);
+  });
+}
+
+function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonly Row[] {
+  const [drop, check, keep] = ['drop', 'check', 'keep'].map((name) => uses.get(name));
+  if (drop === undefined || check === undefined || keep === undefined) return [];
+  const files = `${size.toLocaleString('en')} files`;
+  const goal = size === 10_000;
+  const row = (what: string, ours: number, floor: number, unit: string, name: string, wanted?: number): Row => ({
+    what: `${what}, ${files}`,
+    ratio: ours / floor,
+    ...(goal && wanted !== undefined && { goal: wanted }),
+    floor: name,
+    measured: `${Math.round(ours)} ${unit}`,
+  });
+  return [
+    row('cold check, one thread', check.cpuMs, drop.cpuMs, 'ms', 'parse-only', 1.35),
+    row('cold check, one thread, by the clock', check.wallMs, drop.wallMs, 'ms', 'parse-only, by the clock'),
+    row('peak memory', check.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
+    row('peak memory', check.peakMb, keep.peakMb, 'MB', 'parse-only, documents kept'),
+  ];
+}
+
+function oneFileRows(programs: ReadonlyMap<string, string>): readonly Row[] {
+  const files = corrected();
+  const only = (name: string, path: string): Program => {
+    const library = join(folder, name);
+    write(library, new Map(['library.ifu.yaml', path].map((one) => [one, files.get(one) ?? ''])));
+    return { name, file: 'dist/traywright.cjs', args: ['check', library, ...today] };
+  };
+  const bare = { name: 'bare', file: programs.get('bare') ?? '', args: [] };
+  const device = only('one-device', 'devices/duskwell-lap-scissors-takeapart.ifu.yaml');
+  const tiny = only('one-tiny', 'water/tap.ifu.yaml');
+  const uses = interleaved([bare, device, tiny], mode === 'quick' ? 9 : 25, root);
+  return [device, tiny].flatMap(({ name }) => {
+    const ours = uses.get(name);
+    const floor = uses.get('bare');
+    if (ours === undefined || floor === undefined) return [];
+    const what = `check of one file (${name === 'one-tiny' ? 'tiny' : 'a whole device'})`;
+    return [
+      { what, ratio: ours.cpuMs / floor.cpuMs, goal: 2, floor: 'bare Node', measured: `${Math.round(ours.cpuMs)} ms` },
+      {
+        what: `${what}, by the clock`,
+        ratio: ours.wallMs / floor.wallMs,
+        floor: 'bare Node, by the clock',
+        measured: `${Math.round(ours.wallMs)} ms`,
+      },
+    ];
+  });
+}
+
+function keystrokeRows(programs: ReadonlyMap<string, string>): readonly Row[] {
+  const file = programs.get('keystrokes') ?? '';
+  const program = { name: 'keystrokes', file, args: [join(folder, String(largest)), mode === 'quick' ? '60' : '300'] };
+  const rows = JSON.parse(runOnce(program, root).output) as readonly Keystrokes[];
+  return rows.flatMap(({ name, own, all, affected, parse }) => {
+    const row = (what: string, times: readonly number[], share: number): Row => ({
+      what: `edit of ${name}, ${what}, ${share === 0.5 ? 'median' : 'p95'}`,
+      ratio: quantile(times, share) / quantile(parse, share),
+      floor: '`yaml` parsing the same text',
+      measured: `${quantile(times, share).toFixed(1)} ms, ${quantile(affected, share)} files`,
+    });
+    const seen = 'findings of the file';
+    const everywhere = 'findings of all files it affects';
+    return [row(seen, own, 0.5), row(seen, own, 0.95), row(everywhere, all, 0.5), row(everywhere, all, 0.95)];
+  });
+}
+
+function corrected(): ReadonlyMap<string, string> {
+  const sample = join(root, 'samples/lanternfield-corrected');
+  const paths = readdirSync(sample, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.ifu.yaml'));
+  return new Map(paths.map((path) => [path.replaceAll('\\', '/'), readFileSync(join(sample, path), 'utf8')]));
+}
+
+function write(library: string, files: ReadonlyMap<string, string>): void {
+  for (const [path, text] of files) {
+    mkdirSync(dirname(join(library, path)), { recursive: true });
+    writeFileSync(join(library, path), text);
+  }
+}

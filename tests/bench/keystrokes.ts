@@ -1,0 +1,83 @@
+/**
+ * How long an edit of one file takes in a library held in memory, until the findings are there again: of the edited file, and of every
+ * file the edit affects. Beside it, in the same loop, `yaml` parses the same text. Usage: keystrokes FOLDER EDITS. Prints JSON.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseDocument } from 'yaml';
+import type { FileId, IsoDate } from '../../server/src/base/brand.ts';
+import { fileId } from '../../server/src/base/brand.ts';
+import { Engine } from '../../server/src/check/engine.ts';
+import { allRules } from '../../server/src/rules/all.generated.ts';
+import { Seeded } from './seeded.ts';
+
+/** Times in milliseconds, one entry an edit. */
+export interface Keystrokes {
+  readonly name: string;
+  readonly own: number[];
+  readonly all: number[];
+  readonly affected: number[];
+  readonly parse: number[];
+}
+
+const [folder = '.', edits = '200'] = process.argv.slice(2);
+const seeded = new Seeded(400);
+const texts = new Map<FileId, string>();
+for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort()) {
+  if (path.endsWith('.ifu.yaml'))
+    texts.set(fileId(path.replaceAll('\\', '/')), readFileSync(join(folder, path), 'utf8'));
+}
+const devices = [...texts].filter(([, text]) => text.includes('\nkind: device\n') && text.includes('\nstatements:\n'));
+const [longFile, longText] = devices[Math.floor(devices.length / 2)] ?? [fileId('none.ifu.yaml'), ''];
+texts.set(longFile, lengthened(longText, 400));
+
+const engine = new Engine({ rules: allRules, today: '2025-03-03' as IsoDate });
+for (const [file, text] of texts) engine.set(file, text);
+for (const file of texts.keys()) engine.findings(file);
+
+const files = [...texts.keys()];
+const others = files.filter((file) => !/(^|\/)(library|site)\.ifu\.yaml$/.test(file));
+const site = files.filter((file) => file === 'site.ifu.yaml');
+const rows = [
+  measured('a device file of 400 lines', [longFile], Number(edits)),
+  measured('any file but the site and library files', others, Number(edits)),
+  measured('the site file', site, 5),
+];
+process.stdout.write(JSON.stringify(rows));
+
+function measured(name: string, among: readonly FileId[], times: number): Keystrokes {
+  const row: Keystrokes = { name, own: [], all: [], affected: [], parse: [] };
+  for (let time = 0; time < times && among.length > 0; time++) {
+    const file = seeded.pick(among);
+    const text = edited(texts.get(file) ?? '');
+    const begin = performance.now();
+    const affected = engine.set(file, text);
+    engine.findings(file);
+    const own = performance.now();
+    for (const other of affected) engine.findings(other);
+    const all = performance.now();
+    parseDocument(text);
+    const parsed = performance.now();
+    row.own.push(own - begin);
+    row.all.push(all - begin);
+    row.affected.push(affected.length);
+    row.parse.push(parsed - all);
+  }
+  return row;
+}
+
+/** One digit somewhere in the text becomes another. */
+function edited(text: string): string {
+  const from = seeded.below(text.length);
+  return text.slice(0, from) + text.slice(from).replace(/\d/, String(seeded.below(10)));
+}
+
+/** The text with its first statement repeated under new names until it has that many lines. */
+function lengthened(text: string, lines: number): string {
+  const first = /^ {2}s1: (.*)\n/m.exec(text);
+  const missing = lines - text.split('\n').length;
+  if (first === null || missing <= 0) return text;
+  const more = Array.from({ length: missing }, (_, index) => `  s${index + 900}: ${first[1] ?? ''}\n`);
+  const end = first.index + first[0].length;
+  return text.slice(0, end) + more.join('') + text.slice(end);
+}

@@ -1,0 +1,35 @@
+/** One line of the result: a cost as a ratio to its floor, measured in the same run. */
+export interface Row {
+  readonly what: string;
+  readonly ratio: number;
+  /** The goal as a ratio, where there is one. */
+  readonly goal?: number;
+  readonly floor: string;
+  readonly measured: string;
+}
+
+export interface Results {
+  readonly node: string;
+  readonly processors: number;
+  readonly rules: number;
+  readonly rows: readonly Row[];
+}
+
+/** The page server/docs/bench.md. */
+export function page({ node, processors, rules, rows }: Results): string {
+  const lines = rows.map(
+    ({ what, ratio, goal, floor, measured }) =>
+      `| ${what} | ${ratio.toFixed(2)} | ${goal === undefined ? '' : `${goal} ${ratio <= goal ? 'met' : 'not met'}`} | ${floor} | ${measured} |`,
+  );
+  return `# Speed and memory
+
+Written by \`npm run bench\`. Figures are ratios to floors measured in the same run, program by program in turn, so that they hold on other
+machines and beside other work; the last column is what one machine needed (Node ${node}, ${processors} processors, ${rules} rules).
+Libraries are generated (\`tests/bench/\`): files of the demo department under other makers, ids, numbers and wordings, one in fifty with a
+digit wrong. Time is processor time of all threads unless it says otherwise.
+
+| What | Ratio | Goal | Floor | Here |
+|---|---|---|---|---|
+${lines.join('\n')}
+`;
+}
