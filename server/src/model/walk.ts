@@ -1,30 +1,49 @@
 import type { Node, Rec, Requirement, Table } from './node.ts';
 
 /** The nodes directly inside `node`, in source order of their fields. */
-export function* childrenOf(node: Node): Iterable<Node> {
+export function childrenOf(node: Node): readonly Node[] {
   switch (node.node) {
     case 'record':
-      for (const value of Object.values(node)) {
-        if (typeof value === 'object' && value !== null && 'node' in value) yield value as Node;
-      }
-      return;
+      return valuesOf(node);
     case 'list':
-      yield* node.items;
-      return;
+      return node.items;
     case 'table':
-      for (const row of node.rows.values()) yield row.value;
-      return;
+      return Array.from(node.rows.values(), (row) => row.value);
     case 'citation':
-      yield* node.statements;
-      return;
+      return node.statements;
     default:
+      return none;
   }
 }
 
+const none: readonly Node[] = [];
+
+function valuesOf(record: Rec): readonly Node[] {
+  const values: Node[] = [];
+  for (const key in record) {
+    if (key === 'node' || key === 'at') continue;
+    const value: unknown = (record as unknown as Record<string, unknown>)[key];
+    if (typeof value === 'object' && value !== null && 'node' in value) values.push(value as Node);
+  }
+  return values;
+}
+
+/** What `nodesIn` found in whole entities. Entities never change, so that the walk that many readers share is made once. */
+const walked = new WeakMap<Node, readonly Node[]>();
+
 /** `node` and everything inside it, outermost first. */
-export function* nodesIn(node: Node): Iterable<Node> {
-  yield node;
-  for (const child of childrenOf(node)) yield* nodesIn(child);
+export function nodesIn(node: Node): readonly Node[] {
+  const known = walked.get(node);
+  if (known !== undefined) return known;
+  const found: Node[] = [];
+  collect(node, found);
+  if (node.at.parent === undefined) walked.set(node, found);
+  return found;
+}
+
+function collect(node: Node, found: Node[]): void {
+  found.push(node);
+  for (const child of childrenOf(node)) collect(child, found);
 }
 
 /** A record of the requirement form: what the instruction demands of one parameter. */
@@ -32,8 +51,8 @@ export function isRequirement(node: Node): node is Requirement {
   return node.node === 'record' && 'dimension' in node;
 }
 
-export function* requirementsIn(node: Node): Iterable<Requirement> {
-  for (const inner of nodesIn(node)) if (isRequirement(inner)) yield inner;
+export function requirementsIn(node: Node): readonly Requirement[] {
+  return nodesIn(node).filter(isRequirement);
 }
 
 /** The value under `key`, or undefined. */
@@ -43,5 +62,6 @@ export function rowOf<Value>(table: Table<Value> | undefined, key: string): Valu
 
 /** A field of a record by name, for walkers that serve every kind. */
 export function fieldOf(record: Rec, key: string): Node | undefined {
-  return key === 'node' || key === 'at' ? undefined : ((record as unknown as Record<string, Node | undefined>)[key] ?? undefined);
+  if (key === 'node' || key === 'at' || !Object.hasOwn(record, key)) return undefined;
+  return (record as unknown as Record<string, Node | undefined>)[key] ?? undefined;
 }
