@@ -239,6 +239,8 @@ export interface Site extends Rec {
   readonly language?: Text;
   /** Numbers the department has adopted, each with its source. */
   readonly thresholds?: Table<Threshold>;
+  /** Between which numbers the department takes a value for plausible, each with its source. A number outside is looked at again. */
+  readonly plausible?: Table<Threshold>;
   /** How the department judges what instructions leave open. */
   readonly policies?: Policies;
   /** How often things are reviewed or tested, each with its source. */

@@ -1,10 +1,10 @@
 import type { Span } from '../base/span.ts';
-import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
-import type { Dimension } from '../quantity/quantity.ts';
 import { parseQuantity } from '../quantity/parse.ts';
+import type { Dimension } from '../quantity/quantity.ts';
 import { findUnit } from '../quantity/units.ts';
 import type { Field, RecordShape, Shape, TableShape } from '../schema/shape.ts';
 import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
+import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
 
 /**
  * Lowers one file's tree to its entity. Lenient: a part that does not fit its shape is left out (schema/ has reported it), so that
@@ -43,8 +43,14 @@ function lowerScalar(tree: ScalarTree, shape: Shape, at: Place): Node | undefine
     case 'datetime':
       return /^\d/.test(tree.text) ? ({ node: 'date', at, text: tree.text } satisfies DateValue) : undefined;
     default:
-      return { node: 'text', at, text: tree.text } satisfies Text;
+      return lowerText(tree, at);
   }
+}
+
+function lowerText(tree: ScalarTree, at: Place): Text {
+  const marks = tree.style === 'plain' ? 0 : 2;
+  const isVerbatim = tree.style !== 'block' && tree.span.end - tree.span.start === tree.text.length + marks;
+  return isVerbatim ? { node: 'text', at, text: tree.text } : { node: 'text', at, text: tree.text, rewritten: true };
 }
 
 function lowerFlag(tree: ScalarTree, at: Place): Flag | undefined {
@@ -56,7 +62,17 @@ function lowerQuantity(tree: ScalarTree, wanted: Dimension | 'any', at: Place): 
   const dimension = wanted === 'any' ? dimensionOfText(tree.text) : wanted;
   const parsed = parseQuantity(tree.text, dimension);
   if (!('fault' in parsed)) return { node: 'quantity', at, text: tree.text, ...parsed };
-  return { node: 'quantity', at, text: tree.text, dimension, value: Number.NaN, amount: Number.NaN, unit: '', decimals: 0, problem: parsed };
+  return {
+    node: 'quantity',
+    at,
+    text: tree.text,
+    dimension,
+    value: Number.NaN,
+    amount: Number.NaN,
+    unit: '',
+    decimals: 0,
+    problem: parsed,
+  };
 }
 
 /** What a bare amount measures, by its unit alone. */
@@ -66,13 +82,11 @@ function dimensionOfText(text: string): Dimension {
 }
 
 function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
-  const record: Record<string, unknown> = Object.create(null);
-  record.node = 'record';
-  record.at = at;
-  if (shape.dimension !== undefined) record.dimension = shape.dimension;
+  const record: Record<string, unknown> =
+    shape.dimension === undefined ? { node: 'record', at } : { node: 'record', at, dimension: shape.dimension };
   for (const { key, value } of tree.entries) {
     const field = shape.fields.get(key.text);
-    if (field === undefined || key.text in record) continue;
+    if (field === undefined || Object.hasOwn(record, key.text)) continue;
     const lowered = lowerNode(value, field.shape, placeUnder(key, value, at));
     if (lowered !== undefined) record[key.text] = lowered;
   }
@@ -83,7 +97,12 @@ function lowerList(tree: Tree, item: Shape, at: Place): List<Node> | undefined {
   if (tree.node !== 'list') return undefined;
   const items: Node[] = [];
   for (const [index, child] of tree.items.entries()) {
-    const lowered = lowerNode(child, item, { span: child.span, focus: focusOfTree(child), key: itemKey(child, index), parent: at });
+    const lowered = lowerNode(child, item, {
+      span: child.span,
+      focus: focusOfTree(child),
+      key: itemKey(child, index),
+      parent: at,
+    });
     if (lowered !== undefined) items.push(lowered);
   }
   return { node: 'list', at, items };
@@ -112,9 +131,14 @@ function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
   const rows = new Map<string, Row<Node>>();
   for (const { key, value } of tree.entries) {
     if (rows.has(key.text)) continue;
-    const lowered = lowerNode(value, measured(shape.value, shape.keys.get(key.text)?.dimension), placeUnder(key, value, at));
+    const lowered = lowerNode(
+      value,
+      measured(shape.value, shape.keys.get(key.text)?.dimension),
+      placeUnder(key, value, at),
+    );
     const keyPlace: Place = { span: key.span, focus: key.span, key: key.text, parent: at };
-    if (lowered !== undefined) rows.set(key.text, { key: { node: 'text', at: keyPlace, text: key.text }, value: lowered });
+    if (lowered !== undefined)
+      rows.set(key.text, { key: { node: 'text', at: keyPlace, text: key.text }, value: lowered });
   }
   return { node: 'table', at, rows };
 }
@@ -126,7 +150,8 @@ function lowerCitation(tree: Tree, at: Place): Citation | undefined {
     text: scalar.text,
     refers: ['statement'],
   });
-  if (tree.node === 'scalar') return { node: 'citation', at, statements: [{ node: 'text', at, text: tree.text, refers: ['statement'] }] };
+  if (tree.node === 'scalar')
+    return { node: 'citation', at, statements: [{ node: 'text', at, text: tree.text, refers: ['statement'] }] };
   if (tree.node === 'list') {
     const scalars = tree.items.filter((item) => item.node === 'scalar');
     return { node: 'citation', at, statements: scalars.map((item, index) => statement(item, index)) };

@@ -52,6 +52,8 @@ export interface Text<Word extends string = string> {
   readonly node: 'text';
   readonly at: Place;
   readonly text: Word;
+  /** Set when the file writes it with escapes, folded lines or doubled quotes: an offset into `text` is then no offset into the file. */
+  readonly rewritten?: true;
   /** Set when this text is the id of something else: the kinds it may name (`device`, `statement`, ...). */
   readonly refers?: readonly string[];
   /** Set when a word that names nothing in the library is fine too. */

@@ -64,28 +64,32 @@ import { rule as rule62 } from './revision/review-overdue.ts';
 import { rule as rule63 } from './revision/revision-superseded.ts';
 import { rule as rule64 } from './revision/revision-without-impact-sign-off.ts';
 import { rule as rule65 } from './revision/source-locator-missing.ts';
-import { rule as rule66 } from './rinsing/wet-into-steam.ts';
-import { rule as rule67 } from './source/approximate-used-as-limit.ts';
-import { rule as rule68 } from './source/bare-number-promoted.ts';
-import { rule as rule69 } from './source/decimal-or-footnote-suspect.ts';
-import { rule as rule70 } from './source/delta-converted-as-absolute.ts';
-import { rule as rule71 } from './source/exposure-vs-total-time.ts';
-import { rule as rule72 } from './source/half-cycle-encoded.ts';
-import { rule as rule73 } from './source/min-token-ambiguous.ts';
-import { rule as rule74 } from './source/pictogram-without-text.ts';
-import { rule as rule75 } from './source/quote-and-or-changed.ts';
-import { rule as rule76 } from './source/quote-bound-changed.ts';
-import { rule as rule77 } from './source/quote-negation-lost.ts';
-import { rule as rule78 } from './source/quote-number-mismatch.ts';
-import { rule as rule79 } from './source/quote-number-not-encoded.ts';
-import { rule as rule80 } from './source/unit-pair-mismatch.ts';
-import { rule as rule81 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule82 } from './sterilization/dry-time-missing.ts';
-import { rule as rule83 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule84 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule85 } from './washing/a0-claim-wrong.ts';
-import { rule as rule86 } from './washing/a0-inadequate.ts';
-import { rule as rule87 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule66 } from './rinsing/final-rinse-grade-low.ts';
+import { rule as rule67 } from './rinsing/intraocular-controls-missing.ts';
+import { rule as rule68 } from './rinsing/static-rinse-for-lumen.ts';
+import { rule as rule69 } from './rinsing/water-result-stale.ts';
+import { rule as rule70 } from './rinsing/wet-into-steam.ts';
+import { rule as rule71 } from './source/approximate-used-as-limit.ts';
+import { rule as rule72 } from './source/bare-number-promoted.ts';
+import { rule as rule73 } from './source/decimal-or-footnote-suspect.ts';
+import { rule as rule74 } from './source/delta-converted-as-absolute.ts';
+import { rule as rule75 } from './source/exposure-vs-total-time.ts';
+import { rule as rule76 } from './source/half-cycle-encoded.ts';
+import { rule as rule77 } from './source/min-token-ambiguous.ts';
+import { rule as rule78 } from './source/pictogram-without-text.ts';
+import { rule as rule79 } from './source/quote-and-or-changed.ts';
+import { rule as rule80 } from './source/quote-bound-changed.ts';
+import { rule as rule81 } from './source/quote-negation-lost.ts';
+import { rule as rule82 } from './source/quote-number-mismatch.ts';
+import { rule as rule83 } from './source/quote-number-not-encoded.ts';
+import { rule as rule84 } from './source/unit-pair-mismatch.ts';
+import { rule as rule85 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule86 } from './sterilization/dry-time-missing.ts';
+import { rule as rule87 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule88 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule89 } from './washing/a0-claim-wrong.ts';
+import { rule as rule90 } from './washing/a0-inadequate.ts';
+import { rule as rule91 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -176,4 +180,8 @@ export const allRules: readonly AnyRule[] = [
   rule85,
   rule86,
   rule87,
+  rule88,
+  rule89,
+  rule90,
+  rule91,
 ];

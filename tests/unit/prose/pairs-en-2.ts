@@ -166,4 +166,16 @@ export const moreEnglishRows: readonly Row[] = [
     'humidity between 40 %..80 % | temp stated 55 C | aerate stated 12 h',
     'quote-bound-changed',
   ],
+  [
+    'Sonicate for up to 10 minutes, but not less than 3 minutes.',
+    'sonicate between 3 min..10 min | use ultrasonic allowed',
+    'right',
+  ],
+  [
+    'Soak for at least 3 minutes but not longer than 10 minutes.',
+    'soak at_least 3 min | soak at_least 10 min',
+    'quote-bound-changed',
+  ],
+  ['Immersion is never permitted.', 'use immersion required', 'quote-negation-lost'],
+  ['Ultrasonic cleaning must never be used.', 'use ultrasonic allowed', 'quote-negation-lost'],
 ];

@@ -27,11 +27,17 @@ function isNegation(hit: Hit): boolean {
   return hit.meaning.role === 'negation' && (hit.meaning.kind === 'prohibition' || hit.meaning.kind === 'without');
 }
 
+/** `up to 10 minutes, but not less than 3`: an exception in form, a bound word in meaning. */
+function isButNot(text: ReadingText, hit: Hit, comparison: Hit): boolean {
+  if (hit.meaning.role !== 'negation' || hit.meaning.kind !== 'exception') return false;
+  return tokenText(text, hit.last) === 'not' && comparison.first - hit.last <= 2;
+}
+
 function negationBefore(text: ReadingText, comparison: Hit): Hit | undefined {
   let found: Hit | undefined;
   for (const hit of text.hits) {
     if (hit.last >= comparison.first) break;
-    if (isNegation(hit) && reaches(text, hit, comparison)) found = hit;
+    if ((isNegation(hit) || isButNot(text, hit, comparison)) && reaches(text, hit, comparison)) found = hit;
   }
   return found;
 }

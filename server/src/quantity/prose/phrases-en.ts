@@ -56,7 +56,7 @@ export const englishPhrases: PhraseList = [
   [
     { role: 'negation', kind: 'prohibition', scope: 'both' },
     `not, cannot, can' t, mustn' t, shouldn' t, isn' t, aren' t, be avoided, is prohibited, are prohibited,
-    prohibited, forbidden, contraindicated, contra indicated, unsuitable, disallowed, incompatible, excluded, under
+    never be, never permitted, never allowed, never acceptable, prohibited, forbidden, contraindicated, contra indicated, unsuitable, disallowed, incompatible, excluded, under
     no circumstances, voids the warranty`,
   ],
   [

@@ -1,0 +1,129 @@
+import type { Fix } from '../../base/problem.ts';
+import { unitNamed } from '../../judge/unit-named.ts';
+import { formatIn, formatQuantity } from '../../quantity/format.ts';
+import { defineRule } from '../rule.ts';
+import { listed } from '../support/lists.ts';
+import type { Candidate } from '../support/quote-report.ts';
+import { candidatesFor, fieldName, quantityAtFault, quoteReport, sortOf } from '../support/quote-report.ts';
+import type { TranscriptionFault } from '../support/transcription.ts';
+import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+
+const message = {
+  other: (field: string, written: string, printed: readonly string[]) =>
+    `The page does not say ${written} for "${field}". It says ${listed(printed.map((text) => `"${text}"`))}.`,
+  none: (field: string, written: string, sort: string) =>
+    `The page does not say ${written} for "${field}", nor ${sort} of any other size.`,
+};
+
+export const rule = defineRule({
+  id: 'quote-number-mismatch',
+  stage: 'source',
+  severity: 'error',
+  settledBy: 'educator',
+  why: 'A slip of the fingers is the likeliest fault of all, and it looks as sure as the right number.',
+  source: 'logic',
+  fix: 'Puts the number of the quote in its place.',
+  kinds: transcribedKinds,
+  check(entity, { report }) {
+    for (const fault of faultsNamed(entity, 'quote-number-mismatch')) {
+      const { field } = fault;
+      const quantity = quantityAtFault(fault);
+      if (field === undefined) continue;
+      const written = quantity === undefined ? 'the tolerance' : formatQuantity(quantity);
+      const candidates = candidatesFor(fault);
+      const printed = candidates.map((candidate) => candidate.printed);
+      report({
+        at: field.at,
+        ...(quantity !== undefined && { span: quantity.at.span }),
+        message:
+          printed.length > 0
+            ? message.other(fieldName(field.at), written, printed)
+            : message.none(fieldName(field.at), written, sortOf(fault.fault.value)),
+        ...quoteReport(fault),
+        ...gapTo(fault),
+        fixes: fixesFor(fault, candidates),
+      });
+    }
+  },
+  examples: {
+    bad: [
+      `
+kind: device
+id: pale-forceps
+statements:
+  s1: {doc: PF-1, rev: A, page: 4, quote: "Expose at 132 °C for 4 minutes."}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, temp: {stated: 132 C}, exposure: {stated: 14 min}, src: s1}
+                                                                                    ^^^^^^ The page does not say 14 min for "exposure". It says "4 minutes".
+`,
+      `
+kind: device
+id: suction-tube
+statements:
+  s1: {doc: ST-2, rev: A, page: 3, quote: "Flush the tube with at least 50 mL of water."}
+  s2: {doc: ST-2, rev: A, page: 5, quote: "Dry the bore with medical air."}
+lumens:
+  - {id: tube, bore: 3.0 mm, length: 180 mm, src: s2}
+                     ^^^^^^ The page does not say 3.0 mm for "bore", nor a length of any other size.
+                                     ^^^^^^ The page does not say 180 mm for "length", nor a length of any other size.
+cleaning:
+  all_of:
+    - stage: manual
+      flush:
+        volume:
+          at_least: 60 mL
+                    ^^^^^ The page does not say 60 mL for "volume". It says "50 mL".
+        src: s1
+`,
+      `
+kind: packaging
+id: P9-container
+mass_max: 11.3 kg
+          ^^^^^^^ The page does not say 11.3 kg for "mass max". It says "10 kg".
+mass_src: s1
+statements:
+  s1: {doc: KL-3, rev: C, page: 12, quote: "The loaded container must weigh at most 10 kg."}
+`,
+    ],
+    good: [
+      `
+kind: device
+id: pale-forceps
+statements:
+  s1: {doc: PF-1, rev: A, page: 4, quote: "Expose at 270 °F for 4 minutes, then dry for half an hour (30 min)."}
+  s2: {doc: PF-1, rev: A, page: 4, quote: "Use the cycle with 3 pulses."}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, temp: {stated: 132 C}, exposure: {stated: 4 min}, dry: {stated: 30 min}, pulses: {stated: 3 times}, src: [s1, s2]}
+`,
+      `
+kind: device
+id: suction-tube
+statements:
+  s1: {doc: ST-2, rev: A, page: 3, quote: "Soak for at least 5 minutes."}
+  s2: {doc: ST-2, rev: A, page: 3, quote: "Never soak for longer than 30 minutes."}
+cleaning:
+  all_of:
+    - {stage: manual, soak: {between: [5 min, 30 min], src: [s1, s2]}, src: s1}
+`,
+    ],
+  },
+});
+
+function gapTo({ fault, quoted }: TranscriptionFault): { readonly gap?: string } {
+  const { value } = fault;
+  const unit = value === undefined ? undefined : unitNamed(value.dimension, value.unit);
+  const start = fault.spans[0]?.start;
+  const mention = quoted.reading.numbers.find((one) => one.span.start === start);
+  const printed = mention?.quantities.find((one) => one.dimension === value?.dimension);
+  if (value === undefined || unit === undefined || unit.zero !== 0 || printed === undefined) return {};
+  const apart = value.value - printed.value;
+  return { gap: `${formatIn(Math.abs(apart), unit)} ${apart > 0 ? 'more' : 'less'} than the page says` };
+}
+
+function fixesFor(fault: TranscriptionFault, candidates: readonly Candidate[]): readonly Fix[] {
+  const quantity = quantityAtFault(fault);
+  if (quantity === undefined) return [];
+  return candidates.map(({ text }) => ({ title: `Change to ${text}`, edits: [{ span: quantity.at.span, text }] }));
+}
