@@ -64,32 +64,44 @@ import { rule as rule62 } from './revision/review-overdue.ts';
 import { rule as rule63 } from './revision/revision-superseded.ts';
 import { rule as rule64 } from './revision/revision-without-impact-sign-off.ts';
 import { rule as rule65 } from './revision/source-locator-missing.ts';
-import { rule as rule66 } from './rinsing/final-rinse-grade-low.ts';
-import { rule as rule67 } from './rinsing/intraocular-controls-missing.ts';
-import { rule as rule68 } from './rinsing/static-rinse-for-lumen.ts';
-import { rule as rule69 } from './rinsing/water-result-stale.ts';
-import { rule as rule70 } from './rinsing/wet-into-steam.ts';
-import { rule as rule71 } from './source/approximate-used-as-limit.ts';
-import { rule as rule72 } from './source/bare-number-promoted.ts';
-import { rule as rule73 } from './source/decimal-or-footnote-suspect.ts';
-import { rule as rule74 } from './source/delta-converted-as-absolute.ts';
-import { rule as rule75 } from './source/exposure-vs-total-time.ts';
-import { rule as rule76 } from './source/half-cycle-encoded.ts';
-import { rule as rule77 } from './source/min-token-ambiguous.ts';
-import { rule as rule78 } from './source/pictogram-without-text.ts';
-import { rule as rule79 } from './source/quote-and-or-changed.ts';
-import { rule as rule80 } from './source/quote-bound-changed.ts';
-import { rule as rule81 } from './source/quote-negation-lost.ts';
-import { rule as rule82 } from './source/quote-number-mismatch.ts';
-import { rule as rule83 } from './source/quote-number-not-encoded.ts';
-import { rule as rule84 } from './source/unit-pair-mismatch.ts';
-import { rule as rule85 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule86 } from './sterilization/dry-time-missing.ts';
-import { rule as rule87 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule88 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule89 } from './washing/a0-claim-wrong.ts';
-import { rule as rule90 } from './washing/a0-inadequate.ts';
-import { rule as rule91 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule66 } from './rinsing/air-pressure-over-limit.ts';
+import { rule as rule67 } from './rinsing/drying-hotter-than-device.ts';
+import { rule as rule68 } from './rinsing/drying-missing.ts';
+import { rule as rule69 } from './rinsing/final-rinse-grade-low.ts';
+import { rule as rule70 } from './rinsing/intraocular-controls-missing.ts';
+import { rule as rule71 } from './rinsing/static-rinse-for-lumen.ts';
+import { rule as rule72 } from './rinsing/water-result-stale.ts';
+import { rule as rule73 } from './rinsing/wet-into-low-temperature.ts';
+import { rule as rule74 } from './rinsing/wet-into-steam.ts';
+import { rule as rule75 } from './source/alternatives-mixed.ts';
+import { rule as rule76 } from './source/ambiguous-without-question.ts';
+import { rule as rule77 } from './source/approximate-used-as-limit.ts';
+import { rule as rule78 } from './source/bare-number-promoted.ts';
+import { rule as rule79 } from './source/decimal-or-footnote-suspect.ts';
+import { rule as rule80 } from './source/delta-converted-as-absolute.ts';
+import { rule as rule81 } from './source/encoded-from-secondary-source.ts';
+import { rule as rule82 } from './source/encoder-is-approver.ts';
+import { rule as rule83 } from './source/exposure-vs-total-time.ts';
+import { rule as rule84 } from './source/half-cycle-encoded.ts';
+import { rule as rule85 } from './source/min-token-ambiguous.ts';
+import { rule as rule86 } from './source/pictogram-without-text.ts';
+import { rule as rule87 } from './source/quote-and-or-changed.ts';
+import { rule as rule88 } from './source/quote-bound-changed.ts';
+import { rule as rule89 } from './source/quote-negation-lost.ts';
+import { rule as rule90 } from './source/quote-number-mismatch.ts';
+import { rule as rule91 } from './source/quote-number-not-encoded.ts';
+import { rule as rule92 } from './source/range-reversed.ts';
+import { rule as rule93 } from './source/silent-field-filled.ts';
+import { rule as rule94 } from './source/source-missing.ts';
+import { rule as rule95 } from './source/stage-undeclared.ts';
+import { rule as rule96 } from './source/unit-pair-mismatch.ts';
+import { rule as rule97 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule98 } from './sterilization/dry-time-missing.ts';
+import { rule as rule99 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule100 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule101 } from './washing/a0-claim-wrong.ts';
+import { rule as rule102 } from './washing/a0-inadequate.ts';
+import { rule as rule103 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -184,4 +196,16 @@ export const allRules: readonly AnyRule[] = [
   rule89,
   rule90,
   rule91,
+  rule92,
+  rule93,
+  rule94,
+  rule95,
+  rule96,
+  rule97,
+  rule98,
+  rule99,
+  rule100,
+  rule101,
+  rule102,
+  rule103,
 ];

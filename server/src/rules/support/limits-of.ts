@@ -27,6 +27,12 @@ export function demandOf(requirement: Requirement | undefined): Demand | undefin
   };
 }
 
+/** More than the highest value that a requirement allows; false where it gives none. Base units on both sides. */
+export function isAbove(quantity: Quantity, requirement: Requirement): boolean {
+  const demand = demandOf(requirement);
+  return quantity.problem === undefined && demand !== undefined && quantity.value > demand.high;
+}
+
 /** `at least 4 min`, `4 min (no bound word)`: the requirement with the bound word the page uses; empty when it has none. */
 export function demandInWords(requirement: Requirement): string {
   const { at_least, at_most, between, exactly, stated, about } = requirement;
