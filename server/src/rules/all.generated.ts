@@ -100,14 +100,15 @@ import { rule as rule98 } from './source/range-reversed.ts';
 import { rule as rule99 } from './source/silent-field-filled.ts';
 import { rule as rule100 } from './source/source-missing.ts';
 import { rule as rule101 } from './source/stage-undeclared.ts';
-import { rule as rule102 } from './source/unit-pair-mismatch.ts';
-import { rule as rule103 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule104 } from './sterilization/dry-time-missing.ts';
-import { rule as rule105 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule106 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule107 } from './washing/a0-claim-wrong.ts';
-import { rule as rule108 } from './washing/a0-inadequate.ts';
-import { rule as rule109 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule102 } from './source/unit-missing-or-implausible.ts';
+import { rule as rule103 } from './source/unit-pair-mismatch.ts';
+import { rule as rule104 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule105 } from './sterilization/dry-time-missing.ts';
+import { rule as rule106 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule107 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule108 } from './washing/a0-claim-wrong.ts';
+import { rule as rule109 } from './washing/a0-inadequate.ts';
+import { rule as rule110 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -220,4 +221,5 @@ export const allRules: readonly AnyRule[] = [
   rule107,
   rule108,
   rule109,
+  rule110,
 ];

@@ -25,6 +25,8 @@ export const rule = defineRule({
     if (joint === undefined) return;
     const { disassembly } = device;
     const related = [{ at: joint.at, note: 'what kind of item it is' }];
+    // A stage that a trait demands and nothing speaks of is another finding.
+    if (disassembly === undefined && joint.isTrait) return;
     if (disassembly === undefined || !isAnswered(disassembly)) {
       report({
         at: disassembly?.at ?? joint.at,
@@ -53,8 +55,9 @@ disassembly: {steps: []}
       `
 kind: device
 id: trocar
-traits: [lumen, stopcock]
-                ^^^^^^^^ This item has a stopcock, and no step says how it is taken apart or opened for cleaning.
+traits: [lumen]
+lumens: [{id: side, bore: 2 mm, stopcock: true}]
+                                          ^^^^ This item has a stopcock, and no step says how it is taken apart or opened for cleaning.
 cleaning: {all_of: [{stage: manual, src: s1}]}
 statements:
   s1: {doc: TR-4, rev: A, page: 3, quote: "Clean by hand."}
@@ -99,6 +102,7 @@ disassembly: {not_applicable: not taken apart by the user}
 interface Joint {
   readonly at: Place;
   readonly words: string;
+  readonly isTrait: boolean;
 }
 
 const joints: ReadonlyMap<string, string> = new Map([
@@ -110,14 +114,14 @@ const joints: ReadonlyMap<string, string> = new Map([
 function jointOf(device: Device): Joint | undefined {
   for (const [trait, words] of joints) {
     const found = traitOf(device, trait);
-    if (found !== undefined) return { at: found.at, words };
+    if (found !== undefined) return { at: found.at, words, isTrait: true };
   }
   for (const lumen of device.lumens?.items ?? []) {
-    if (lumen.stopcock?.on === true) return { at: lumen.stopcock.at, words: 'has a stopcock' };
-    if (lumen.valve?.on === true) return { at: lumen.valve.at, words: 'has a valve' };
+    if (lumen.stopcock?.on === true) return { at: lumen.stopcock.at, words: 'has a stopcock', isTrait: false };
+    if (lumen.valve?.on === true) return { at: lumen.valve.at, words: 'has a valve', isTrait: false };
   }
   const part = device.parts?.items.find((one) => one.detachable?.on === true);
-  return part === undefined ? undefined : { at: part.at, words: 'has parts that come off' };
+  return part === undefined ? undefined : { at: part.at, words: 'has parts that come off', isTrait: false };
 }
 
 /** An ambiguous page is a finding of its own when nobody asked; whoever has asked waits for the answer. */
