@@ -1,4 +1,4 @@
-import type { Quantity, Requirement } from '../../model/node.ts';
+import type { BoundWord, Quantity, Requirement } from '../../model/node.ts';
 import type { Interval } from '../../quantity/interval.ts';
 import { shown } from './shown.ts';
 
@@ -34,7 +34,7 @@ export function isAbove(quantity: Quantity, requirement: Requirement): boolean {
 }
 
 /** `at least 4 min`, `4 min (no bound word)`: the requirement with the bound word the page uses; empty when it has none. */
-export function demandInWords(requirement: Requirement): string {
+export function demandInWords(requirement: Pick<Requirement, BoundWord>): string {
   const { at_least, at_most, between, exactly, stated, about } = requirement;
   const parts: string[] = [];
   if (at_least !== undefined) parts.push(`at least ${shown(at_least)}`);

@@ -1,9 +1,10 @@
 import type { Statement } from '../../model/entities.generated.ts';
 import { isOfKind } from '../../model/entity.ts';
-import type { Place, Quantity, Requirement } from '../../model/node.ts';
+import type { Place, Quantity } from '../../model/node.ts';
 import type { SiteLimit } from './site-limits.ts';
 import type { Transcribed } from './transcription.ts';
 import { faultsNamed, readStatement } from './transcription.ts';
+import { amountsIn } from './uncited.ts';
 import type { Phrase } from './wording.ts';
 import { isMentioned } from './wording.ts';
 
@@ -22,7 +23,7 @@ export function* longExposures(entity: Transcribed, limit: SiteLimit): Iterable<
   const { sterilization } = entity;
   for (const { modality, exposure, total_time, src } of sterilization?.any_of?.items ?? []) {
     if (modality?.text !== 'steam-prevac' || exposure === undefined || total_time !== undefined) continue;
-    const quantity = amountsOf(exposure).find((one) => one.value > limit.value);
+    const quantity = amountsIn(exposure).find((one) => one.value > limit.value);
     if (
       quantity === undefined ||
       faultsNamed(entity, 'exposure-vs-total-time').some(({ field }) => field?.record === exposure)
@@ -36,8 +37,4 @@ export function* longExposures(entity: Transcribed, limit: SiteLimit): Iterable<
       break;
     }
   }
-}
-
-function amountsOf({ at_least, at_most, exactly, stated, about, between }: Requirement): readonly Quantity[] {
-  return [at_least, at_most, exactly, stated, about, ...(between?.items ?? [])].filter((one) => one !== undefined);
 }
