@@ -1,28 +1,23 @@
 import type { Contents } from '../judge/contents.ts';
 import { judgeCase } from '../judge/judgement.ts';
+import { optionsOf } from '../judge/sterilization.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
-import type { Department } from './equipment.ts';
+import type { Department, SterilizerMeans } from './equipment.ts';
 import { idOf } from './equipment.ts';
-import { commonJudgements, optionFits } from './fits.ts';
-import type { ChoiceFact, MemberFit, SterilizationFit } from './model.ts';
+import { commonJudgements, leastOpen, optionFit } from './fits.ts';
+import type { MemberFit, RouteOption, SterilizationFit } from './model.ts';
 import type { Packing } from './packings.ts';
 import { bestFit, outcomeOf, ranked, rankOf } from './ranks.ts';
 import type { Subject } from './subject.ts';
 
 /** One packing with one cycle, with every reason. `at` is the index of the cycle in the department's list. */
-export interface Candidate {
-  readonly packing: Packing;
-  readonly at: number;
-  readonly fit: SterilizationFit;
-}
-
 export function candidateOf(
   subject: Subject,
   contents: Contents,
   packing: Packing,
   at: number,
   department: Department,
-): Candidate | undefined {
+): SterilizationFit | undefined {
   const means = department.sterilizing[at];
   if (means === undefined) return undefined;
   const members: MemberFit[] = [];
@@ -32,16 +27,25 @@ export function candidateOf(
   }
   const common = commonJudgements(packing, means, contents, department);
   const rank = Math.max(ranked(common).rank, ...members.map(({ outcome }) => rankOf(outcome)));
-  const packaging = packing.packaging === undefined ? '' : idOf(packing.packaging);
-  const fit = {
-    packaging,
-    ...(packing.namedCase !== undefined && { namedCase: packing.namedCase }),
-    machine: idOf(means.machine),
-    cycle: means.id,
-  };
-  return { packing, at, fit: { ...fit, outcome: outcomeOf(rank), members, common, choice: [] } };
+  return { ...optionOf(packing, means, rank), members, common, choice: [] };
 }
 
+/** The names of one packing with one cycle. */
+export function optionOf(
+  { packaging, namedCase }: Packing,
+  { machine, id }: SterilizerMeans,
+  rank: number,
+): RouteOption {
+  return {
+    packaging: packaging === undefined ? '' : idOf(packaging),
+    ...(namedCase !== undefined && { namedCase }),
+    machine: idOf(machine),
+    cycle: id,
+    outcome: outcomeOf(rank),
+  };
+}
+
+/** The best option of one member; where one does not fail, the others need not be judged with their reasons. */
 function bestOf(
   device: EntityOf['device'],
   quantity: number,
@@ -50,7 +54,14 @@ function bestOf(
   contents: Contents,
   department: Department,
 ): MemberFit {
-  return bestFit(optionFits(device, quantity, at, packing, contents, department)) ?? withoutOption(device);
+  const options = optionsOf(device);
+  const promising =
+    options.length < 2 ? undefined : leastOpen(device, options, quantity, at, packing, contents, department);
+  const looked = promising === undefined ? options : [promising];
+  return (
+    bestFit(looked.map((option) => optionFit(option, device, quantity, at, packing, contents, department))) ??
+    withoutOption(device)
+  );
 }
 
 /** Goes through sterilization at all: its page offers it, or it is used where nothing less will do. */
@@ -70,8 +81,4 @@ export function withoutOption(device: EntityOf['device']): MemberFit {
     src: device.sterilization?.src,
   });
   return { device: idOf(device), option: '', outcome: judgement.outcome, judgements: [judgement] };
-}
-
-export function withChoice(candidate: Candidate, choice: readonly ChoiceFact[]): Candidate {
-  return { ...candidate, fit: { ...candidate.fit, choice } };
 }

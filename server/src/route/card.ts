@@ -1,19 +1,16 @@
 import type { Judgement } from '../judge/outcome.ts';
 import { worstOf } from '../judge/outcome.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
-import { candidateOf } from './candidates.ts';
 import { allOf } from './choice.ts';
 import type { Department } from './equipment.ts';
-import type { CardComparison, CardCycle, MemberRoute } from './model.ts';
-import { packingsOf } from './packings.ts';
-import { rankOf } from './ranks.ts';
+import type { CardComparison, CardCycle, MemberRoute, SterilizationFit } from './model.ts';
+import { asking, rankOf } from './ranks.ts';
 import type { Sterilizing } from './sterilizing.ts';
-import type { Subject } from './subject.ts';
 
-/** The cycles that the set's own file names, against what is derived. */
+/** The cycles that the set's own file names, against what is derived. `asPacked`: the set in its own packaging on its card's cycle. */
 export function cardOf(
   set: EntityOf['set'] | undefined,
-  subject: Subject,
+  asPacked: SterilizationFit | undefined,
   members: readonly MemberRoute[],
   sterilizing: Sterilizing,
   department: Department,
@@ -21,37 +18,24 @@ export function cardOf(
   const cycle = set?.cycle;
   const washer = set?.washer_cycle;
   return {
-    ...(cycle && { cycle: sterilizerCard(cycle, subject, sterilizing, department) }),
+    ...(cycle && { cycle: sterilizerCard(cycle, asPacked, sterilizing, department) }),
     ...(washer && { washerCycle: washerCard(washer, members, department) }),
   };
 }
 
 type Named = { readonly text: string; readonly at: CardCycle['at'] };
 
-/** In the set's own packaging; where that one is not possible at all, in the chosen one. */
+/** Judged in the set's own packaging. Derived: it is among the routes without open question, be it in another packaging. */
 function sterilizerCard(
   { text, at }: Named,
-  subject: Subject,
-  sterilizing: Sterilizing,
+  asPacked: SterilizationFit | undefined,
+  { feasible }: Sterilizing,
   department: Department,
 ): CardCycle {
-  const index = department.sterilizing.findIndex(({ id }) => id === text);
-  const packing = packingsOf(subject, department)[0];
-  const candidate =
-    index < 0 || packing === undefined
-      ? undefined
-      : candidateOf(subject, sterilizing.table.contents, packing, index, department);
-  if (candidate === undefined)
-    return { id: text, at, known: index >= 0, outcome: 'needs-answer', judgements: [], derived: false };
-  const derived = sterilizing.feasible.some(({ fit }) => fit.cycle === text && rankOf(fit.outcome) <= 1);
-  return {
-    id: text,
-    at,
-    known: true,
-    outcome: candidate.fit.outcome,
-    judgements: worstFirst(allOf(candidate.fit)),
-    derived,
-  };
+  const known = department.sterilizing.some(({ id }) => id === text);
+  const derived = feasible.some(({ cycle, rank }) => rank < asking && department.sterilizing[cycle]?.id === text);
+  if (asPacked?.cycle !== text) return { id: text, at, known, outcome: 'needs-answer', judgements: [], derived };
+  return { id: text, at, known, outcome: asPacked.outcome, judgements: worstFirst(allOf(asPacked)), derived };
 }
 
 /** The washer cycle of the card for every member that goes through a washer. */

@@ -1,54 +1,49 @@
 import type { Judgement } from '../judge/outcome.ts';
-import { pathOf } from '../model/node.ts';
-import type { Candidate } from './candidates.ts';
+import type { SterilizerCycle } from '../library/view.ts';
 import type { Department } from './equipment.ts';
-import type { ChoiceFact } from './model.ts';
+import { idOf } from './equipment.ts';
+import type { ChoiceFact, ChoiceStep, SterilizationFit } from './model.ts';
+import type { Cell } from './table.ts';
+
+interface Step {
+  readonly by: ChoiceStep;
+  /** Smaller is preferred. */
+  rank(cell: Cell, around: Around): number;
+  words(rank: number, cell: Cell, around: Around): string;
+}
 
 /**
  * The order of choice, one step after the other: a later one counts only where all earlier ones are equal. It is data that every report
  * can show; the tool proposes, the educator picks.
  */
-const steps: readonly ((candidate: Candidate, around: Around) => ChoiceFact)[] = [
-  ({ fit }) => {
-    const open = openQuestions(allOf(fit));
-    return {
-      by: 'fewest-open-questions',
-      rank: open,
-      words: open === 0 ? 'no open question' : counted(open, 'open question'),
-    };
+const steps: readonly Step[] = [
+  { by: 'fewest-open-questions', rank: ({ open }) => open, words: (rank) => counted(rank, 'open question') },
+  {
+    by: 'packaging-of-the-set',
+    rank: ({ packing }) => packing.distance,
+    words: (rank) =>
+      ['packed as the set’s file says', 'another packaging of the same kind', 'another kind of packaging'][rank] ?? '',
   },
-  ({ packing }) => {
-    const words = ['packed as the set’s file says', 'another packaging of the same kind', 'another kind of packaging'];
-    return { by: 'packaging-of-the-set', rank: packing.distance, words: words[packing.distance] ?? '' };
+  {
+    by: 'terminal',
+    rank: (cell, around) => ((cycleOf(cell, around)?.context?.text ?? 'terminal') === 'terminal' ? 0 : 1),
+    words: (rank) => (rank === 0 ? 'for stored packs' : 'for immediate use'),
   },
-  ({ at }, { department }) => {
-    const terminal = (department.sterilizing[at]?.cycle.context?.text ?? 'terminal') === 'terminal';
-    return { by: 'terminal', rank: terminal ? 0 : 1, words: terminal ? 'for stored packs' : 'for immediate use' };
+  { by: 'no-exceptional-step', rank: ({ notes }) => notes, words: (rank) => counted(rank, 'note') },
+  {
+    by: 'second-machine',
+    rank: (cell, around) => (machinesLike(cell, around) > 1 ? 0 : 1),
+    words: (_, cell, around) => `${counted(machinesLike(cell, around), 'machine')} can do it`,
   },
-  ({ fit }) => {
-    const notes = allOf(fit).filter(({ outcome }) => outcome === 'meets-with-note').length;
-    return {
-      by: 'no-exceptional-step',
-      rank: notes,
-      words: notes === 0 ? 'nothing out of the ordinary' : counted(notes, 'note'),
-    };
+  {
+    by: 'usual-cycle',
+    rank: (cell, around) => (cycleOf(cell, around)?.default?.on === true ? 0 : 1),
+    words: (rank) => (rank === 0 ? 'the usual cycle here' : 'not the usual cycle'),
   },
-  (candidate, { machines, department }) => {
-    const many = machines.get(likeness(candidate, department))?.size ?? 1;
-    return {
-      by: 'second-machine',
-      rank: many > 1 ? 0 : 1,
-      words: many > 1 ? `${many} machines can do it` : 'one machine only',
-    };
-  },
-  ({ at }, { department }) => {
-    const usual = department.sterilizing[at]?.cycle.default?.on === true;
-    return { by: 'usual-cycle', rank: usual ? 0 : 1, words: usual ? 'the usual cycle here' : 'not the usual cycle' };
-  },
-  ({ at }, { department }) => amount('lowest-heat', department.sterilizing[at]?.cycle.temp, 'temperature'),
-  ({ at }, { department }) => amount('lowest-heat', department.sterilizing[at]?.cycle.exposure, 'exposure'),
-  ({ at }, { department }) => amount('lowest-heat', department.sterilizing[at]?.cycle.dry, 'drying'),
-  ({ at }, { department }) => amount('shortest', department.sterilizing[at]?.cycle.total_time, 'total'),
+  amount('lowest-heat', 'temperature', ({ temp }) => temp),
+  amount('lowest-heat', 'exposure', ({ exposure }) => exposure),
+  amount('lowest-heat', 'drying', ({ dry }) => dry),
+  amount('shortest', 'whole cycle', ({ total_time }) => total_time),
 ];
 
 interface Around {
@@ -57,49 +52,83 @@ interface Around {
   readonly machines: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-/** The candidates with the facts of the choice, best first. Equal in all steps: by the names of packaging and cycle. */
-export function inOrderOfChoice(candidates: readonly Candidate[], department: Department): readonly Candidate[] {
+function amount(
+  by: ChoiceStep,
+  what: string,
+  of: (cycle: SterilizerCycle) => { readonly value: number; readonly text: string } | undefined,
+): Step {
+  const quantityOf = (cell: Cell, around: Around) => {
+    const cycle = cycleOf(cell, around);
+    return cycle === undefined ? undefined : of(cycle);
+  };
+  return {
+    by,
+    rank: (cell, around) => quantityOf(cell, around)?.value || 0,
+    words: (_, cell, around) => `${what} ${quantityOf(cell, around)?.text ?? 'not given'}`,
+  };
+}
+
+/** Best first. Equal in all steps: by the names of packaging and cycle. */
+export function inOrderOfChoice(cells: readonly Cell[], department: Department): readonly Cell[] {
+  const around = aroundOf(cells, department);
+  const placed = cells.map((cell) => ({ cell, ranks: steps.map((step) => step.rank(cell, around)) }));
+  placed.sort(
+    (a, b) => compareRanks(a.ranks, b.ranks) || compareText(nameOf(a.cell, department), nameOf(b.cell, department)),
+  );
+  return placed.map(({ cell }) => cell);
+}
+
+/** The facts by which a cell stands where it stands among the others. */
+export function choiceOf(cell: Cell, cells: readonly Cell[], department: Department): readonly ChoiceFact[] {
+  const around = aroundOf(cells, department);
+  return steps.map((step) => {
+    const rank = step.rank(cell, around);
+    return { by: step.by, rank, words: step.words(rank, cell, around) };
+  });
+}
+
+function aroundOf(cells: readonly Cell[], department: Department): Around {
   const machines = new Map<string, Set<string>>();
-  for (const candidate of candidates) {
-    const alike = likeness(candidate, department);
-    machines.set(alike, (machines.get(alike) ?? new Set()).add(candidate.fit.machine));
+  for (const cell of cells) {
+    const alike = likeness(cell, department);
+    const known = machines.get(alike) ?? new Set<string>();
+    machines.set(alike, known.add(machineOf(cell, department)));
   }
-  const around = { department, machines };
-  const placed = candidates.map((candidate) => ({
-    ...candidate,
-    fit: { ...candidate.fit, choice: steps.map((step) => step(candidate, around)) },
-  }));
-  return placed.sort((a, b) => compareChoice(a.fit.choice, b.fit.choice) || compareText(nameOf(a), nameOf(b)));
+  return { department, machines };
+}
+
+function machinesLike(cell: Cell, { machines, department }: Around): number {
+  return machines.get(likeness(cell, department))?.size ?? 1;
 }
 
 /** Two machines can stand in for each other where the packaging, the method and the numbers are the same. */
-function likeness({ packing, at }: Candidate, department: Department): string {
+function likeness({ packing, cycle: at }: Cell, department: Department): string {
   const means = department.sterilizing[at];
   const cycle = means?.cycle;
-  const numbers = [cycle?.temp, cycle?.exposure, cycle?.dry].map((one) => one?.value ?? '').join(' ');
-  return `${packing.key} ${(cycle?.modality ?? means?.machine.modality)?.text ?? ''} ${numbers}`;
+  return `${packing.key} ${(cycle?.modality ?? means?.machine.modality)?.text} ${cycle?.temp?.value} ${cycle?.exposure?.value} ${cycle?.dry?.value}`;
 }
 
-function nameOf({ fit }: Candidate): string {
-  return `${fit.packaging} ${fit.namedCase ?? ''} ${fit.machine} ${fit.cycle}`;
+function cycleOf({ cycle }: Cell, { department }: Around): SterilizerCycle | undefined {
+  return department.sterilizing[cycle]?.cycle;
 }
 
-export function allOf(fit: Candidate['fit']): readonly Judgement[] {
+function machineOf({ cycle }: Cell, department: Department): string {
+  const means = department.sterilizing[cycle];
+  return means === undefined ? '' : idOf(means.machine);
+}
+
+function nameOf(cell: Cell, department: Department): string {
+  return `${cell.packing.key} ${machineOf(cell, department)} ${department.sterilizing[cell.cycle]?.id}`;
+}
+
+export function allOf(fit: SterilizationFit): readonly Judgement[] {
   return [...fit.common, ...fit.members.flatMap(({ judgements }) => judgements)];
 }
 
-/** Distinct places of a page that are a question. */
-function openQuestions(judgements: readonly Judgement[]): number {
-  const places = new Set<string>();
-  for (const { outcome, demandedBy, demandAt } of judgements)
-    if (outcome === 'needs-answer') places.add(`${demandedBy} ${pathOf(demandAt)}`);
-  return places.size;
-}
-
-function compareChoice(a: readonly ChoiceFact[], b: readonly ChoiceFact[]): number {
-  for (const [index, fact] of a.entries()) {
-    const difference = fact.rank - (b[index]?.rank ?? 0);
-    if (difference !== 0 && !Number.isNaN(difference)) return difference;
+function compareRanks(a: readonly number[], b: readonly number[]): number {
+  for (const [index, rank] of a.entries()) {
+    const difference = rank - (b[index] ?? 0);
+    if (difference !== 0) return difference;
   }
   return 0;
 }
@@ -108,18 +137,6 @@ function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-function amount(
-  by: ChoiceFact['by'],
-  quantity: { readonly value: number; readonly text: string } | undefined,
-  what: string,
-): ChoiceFact {
-  return {
-    by,
-    rank: quantity === undefined || Number.isNaN(quantity.value) ? 0 : quantity.value,
-    words: quantity === undefined ? `${what} not given` : `${what} ${quantity.text}`,
-  };
-}
-
 function counted(count: number, one: string): string {
-  return count === 1 ? `1 ${one}` : `${count} ${one}s`;
+  return count === 0 ? `no ${one}` : count === 1 ? `1 ${one}` : `${count} ${one}s`;
 }

@@ -24,9 +24,9 @@ export interface SetRoute {
   readonly members: readonly MemberRoute[];
   /** The best sterilization candidate by the order of choice; undefined when every candidate fails. */
   readonly chosen?: SterilizationFit;
-  /** Further candidates that do not fail, in order of choice. */
-  readonly alternatives: readonly SterilizationFit[];
-  /** Candidates that fail in fewest respects, best first: for near misses. Always present where there is any cycle at all. */
+  /** Further ways that do not fail, in order of choice. */
+  readonly alternatives: readonly RouteOption[];
+  /** Where everything fails: the candidates that fail in fewest respects, best first. */
   readonly failing: readonly SterilizationFit[];
   /** The set packed as its file says, on the cycle of its card, else on the one that comes nearest. Undefined when no packaging is named. */
   readonly asPacked?: SterilizationFit;
@@ -62,8 +62,8 @@ export interface UnknownReason {
   readonly at: Place;
 }
 
-/** One packaging with one cycle, judged for the whole set. */
-export interface SterilizationFit {
+/** One packaging with one cycle for the whole set. */
+export interface RouteOption {
   /** Id of the packaging; empty when none is known (a set without packaging). */
   readonly packaging: string;
   /** The case or basket inside the packaging, where there is one. */
@@ -71,11 +71,15 @@ export interface SterilizationFit {
   readonly machine: string;
   readonly cycle: string;
   readonly outcome: Outcome;
+}
+
+/** The same with every reason. */
+export interface SterilizationFit extends RouteOption {
   /** Each member's best option as a whole tuple: options are never mixed. */
   readonly members: readonly MemberFit[];
   /** Packaging, contents, site limits and the machine's own facts, which do not depend on one member. */
   readonly common: readonly Judgement[];
-  /** The facts by which it was placed among the candidates, in the order in which they count. */
+  /** For the chosen one: the facts by which it was placed first, in the order in which they count. */
   readonly choice: readonly ChoiceFact[];
 }
 
@@ -166,11 +170,11 @@ export interface CardCycle {
   readonly at: Place;
   /** `known`: no machine has a cycle of this name when false. */
   readonly known: boolean;
-  /** Outcome in the set's own packaging (or in the chosen one where only the packaging fails). */
+  /** Outcome in the set's own packaging. */
   readonly outcome: Outcome;
   /** The judgements that are not `meets`, worst first. */
   readonly judgements: readonly Judgement[];
-  /** True when it is one of the derived routes in the chosen packaging. */
+  /** True when it is among the derived routes without open question, be it in another packaging. */
   readonly derived: boolean;
 }
 

@@ -5,16 +5,19 @@ import { allOf } from './choice.ts';
 import { citationWords } from './clash-words.ts';
 import { judgementsOf } from './cleaning.ts';
 import type { MakerLetter, SetRoute, UnlockingQuestion } from './model.ts';
-import { routeOfSet } from './route.ts';
+import { type Derivation, deriveSet, routeOfSet } from './route.ts';
+import { fitOf } from './sterilizing.ts';
 
 /** Questions that stand between sets and a route: one letter a maker, those that free most sets first. */
 export const openLetters: Query<string, readonly MakerLetter[]> = {
   name: 'open-letters',
-  work: (view) =>
-    lettersOf(
+  work: (view) => {
+    const open = view.all('set').filter((set) => view.ask(routeOfSet, set.id?.text ?? '')?.status === 'provisional');
+    return lettersOf(
       view,
-      view.all('set').flatMap((set) => view.ask(routeOfSet, set.id?.text ?? '') ?? []),
-    ),
+      open.map((set) => deriveSet(view, set)),
+    );
+  },
 };
 
 interface Gathered {
@@ -23,10 +26,11 @@ interface Gathered {
   readonly unlocks: Set<string>;
 }
 
-export function lettersOf(view: LibraryView, routes: readonly SetRoute[]): readonly MakerLetter[] {
+function lettersOf(view: LibraryView, derivations: readonly Derivation[]): readonly MakerLetter[] {
   const gathered = new Map<string, Gathered>();
-  for (const route of routes) {
-    const settling = keysThatSettle(route);
+  for (const derivation of derivations) {
+    const { route } = derivation;
+    const settling = keysThatSettle(derivation);
     for (const judgement of openJudgements(route)) {
       const key = questionKey(judgement);
       const known = gathered.get(key) ?? { judgement, openIn: new Set<string>(), unlocks: new Set<string>() };
@@ -38,12 +42,16 @@ export function lettersOf(view: LibraryView, routes: readonly SetRoute[]): reado
   return merged([...gathered].map(([key, one]) => questionOf(view, key, one)));
 }
 
+/** As many ways are looked at for a single question that would settle the set. */
+const waysLookedAt = 12;
+
 /** Questions each of which is the only one left in some way to process the set. Nothing settles a set with unknown members. */
-function keysThatSettle(route: SetRoute): ReadonlySet<string> {
+function keysThatSettle({ subject, department, sterilizing, route }: Derivation): ReadonlySet<string> {
   const settling = new Set<string>();
   if (route.members.some(({ unknown }) => unknown.length > 0)) return settling;
-  for (const chosen of route.chosen === undefined ? [] : [route.chosen, ...route.alternatives]) {
-    const keys = new Set(openJudgements({ ...route, chosen }).map(questionKey));
+  for (const cell of sterilizing.feasible.slice(0, waysLookedAt)) {
+    const chosen = fitOf(subject, sterilizing, cell, department);
+    const keys = new Set(chosen === undefined ? [] : openJudgements({ ...route, chosen }).map(questionKey));
     const [only] = keys;
     if (only !== undefined && keys.size === 1) settling.add(only);
   }

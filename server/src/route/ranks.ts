@@ -1,11 +1,17 @@
 import type { Judgement, Outcome } from '../judge/outcome.ts';
 import { outcomes } from '../judge/outcome.ts';
 
-/** Judgements with their worst outcome as a number (index in `outcomes`), so that thousands of candidates can be compared quickly. */
-export interface Ranked {
+/** Judgements as numbers, so that thousands of candidates can be compared quickly. */
+export interface Score {
+  /** Index in `outcomes` of the worst one. */
   readonly rank: number;
   /** How many are questions. */
   readonly open: number;
+  /** How many meet with a note. */
+  readonly notes: number;
+}
+
+export interface Ranked extends Score {
   readonly judgements: readonly Judgement[];
 }
 
@@ -13,13 +19,33 @@ export const failing = outcomes.indexOf('fails');
 export const asking = outcomes.indexOf('needs-answer');
 
 export function ranked(judgements: readonly Judgement[]): Ranked {
+  return { ...scoreOf(judgements), judgements };
+}
+
+export function scoreOf(judgements: readonly Judgement[]): Score {
   let rank = 0;
   let open = 0;
+  let notes = 0;
   for (const { outcome } of judgements) {
     rank = Math.max(rank, rankOf(outcome));
     if (outcome === 'needs-answer') open++;
+    if (outcome === 'meets-with-note') notes++;
   }
-  return { rank, open, judgements };
+  return { rank, open, notes };
+}
+
+export const hopeless: Score = { rank: failing, open: 0, notes: 0 };
+export const nothing: Score = { rank: 0, open: 0, notes: 0 };
+
+/** Both together: the worse outcome, and all that is open. */
+export function joined(a: Score, b: Score): Score {
+  return { rank: Math.max(a.rank, b.rank), open: a.open + b.open, notes: a.notes + b.notes };
+}
+
+/** Does not fail, and is better: by outcome, then by what is open, then by notes. */
+export function isBetter(score: Score, than: Score): boolean {
+  if (score.rank === failing || score.rank > than.rank) return false;
+  return score.rank < than.rank || score.open < than.open || (score.open === than.open && score.notes < than.notes);
 }
 
 export function rankOf(outcome: Outcome): number {
@@ -44,7 +70,7 @@ export function bestFit<Fit extends { readonly judgements: readonly Judgement[] 
   let best: Fit | undefined;
   let bestScore = Number.POSITIVE_INFINITY;
   for (const fit of fits) {
-    const score = scoreOf(fit.judgements);
+    const score = weightOf(fit.judgements);
     if (score < bestScore) {
       best = fit;
       bestScore = score;
@@ -60,7 +86,7 @@ const weights: Readonly<Record<Outcome, number>> = {
   fails: 1_000_000,
 };
 
-function scoreOf(judgements: readonly Judgement[]): number {
+function weightOf(judgements: readonly Judgement[]): number {
   let score = hasGate(judgements) ? 1_000_000_000 : 0;
   for (const { outcome } of judgements) score += weights[outcome];
   return score;

@@ -1,13 +1,14 @@
 import type { LibraryView, Query } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
-import { candidateOf } from './candidates.ts';
+import { optionOf } from './candidates.ts';
 import { cardOf } from './card.ts';
 import { cleaningFits } from './cleaning.ts';
-import { type Department, departmentOf } from './equipment.ts';
-import type { MemberRoute, RouteStatus, SetRoute, SterilizationFit } from './model.ts';
-import { failing, rankOf } from './ranks.ts';
-import { type Sterilizing, sterilizingOf } from './sterilizing.ts';
+import { type Department, departmentOf, idOf } from './equipment.ts';
+import type { MemberRoute, RouteOption, RouteStatus, SetRoute, SterilizationFit } from './model.ts';
+import { asking, failing, rankOf } from './ranks.ts';
+import { fitOf, type Sterilizing, sterilizingOf } from './sterilizing.ts';
 import { type Subject, subjectOfDevice, subjectOfSet } from './subject.ts';
+import type { Cell } from './table.ts';
 import { washingTogether } from './washing.ts';
 
 /** The route of a set by its id; undefined when no file holds the set. */
@@ -46,7 +47,8 @@ export function deriveSet(view: LibraryView, set: EntityOf['set']): Derivation {
 export function derive(subject: Subject, department: Department, set?: EntityOf['set']): Derivation {
   const sterilizing = sterilizingOf(subject, department);
   const members = subject.members.map((member) => memberRoute(member, department));
-  const chosen = sterilizing.feasible[0]?.fit;
+  const [best] = sterilizing.feasible;
+  const chosen = best === undefined ? undefined : fitOf(subject, sterilizing, best, department);
   const asPacked = asPackedOf(subject, sterilizing, department, set?.cycle?.text);
   const change = packagingChange(subject, chosen);
   const route: SetRoute = {
@@ -56,13 +58,13 @@ export function derive(subject: Subject, department: Department, set?: EntityOf[
     status: statusOf(sterilizing, members),
     members,
     ...(chosen && { chosen }),
-    alternatives: sterilizing.feasible.slice(1).map(({ fit }) => fit),
-    failing: sterilizing.nearest.map(({ fit }) => fit),
+    alternatives: sterilizing.feasible.slice(1).flatMap((cell) => namesOf(cell, department)),
+    failing: sterilizing.nearest.flatMap((cell) => fitOf(subject, sterilizing, cell, department) ?? []),
     ...(asPacked && { asPacked }),
     ...(change && { packagingChange: change }),
-    card: cardOf(set, subject, members, sterilizing, department),
+    card: cardOf(set, asPacked, members, sterilizing, department),
     washing: washingTogether(members),
-    machines: machinesFor(chosen, sterilizing),
+    machines: machinesFor(best, sterilizing, department),
   };
   return { subject, department, sterilizing, route };
 }
@@ -80,24 +82,27 @@ function statusOf({ needed, feasible }: Sterilizing, members: readonly MemberRou
   const cleaning = Math.max(0, ...members.map((member) => rankOf(member.cleaning?.outcome ?? 'meets')));
   const best = needed ? feasible[0] : undefined;
   if (cleaning === failing || (needed && best === undefined)) return 'none';
-  const open = cleaning === rankOf('needs-answer') || best?.fit.outcome === 'needs-answer';
+  const open = cleaning === asking || best?.rank === asking;
   return open || members.some(({ unknown }) => unknown.length > 0) || members.length === 0 ? 'provisional' : 'route';
 }
 
 /** The set's own packaging with the cycle of its card, else with the cycle that comes nearest; failing or not. */
 function asPackedOf(
   subject: Subject,
-  { table, needed }: Sterilizing,
+  sterilizing: Sterilizing,
   department: Department,
   card?: string,
 ): SterilizationFit | undefined {
-  const cells = needed ? table.cells.filter(({ packing }) => packing.asFiled) : [];
+  const cells = sterilizing.needed ? sterilizing.table.cells.filter(({ packing }) => packing.asFiled) : [];
   const onCard = cells.find(({ cycle }) => department.sterilizing[cycle]?.id === card);
-  const [nearest] = cells.toSorted((a, b) => a.rank - b.rank || a.failures - b.failures);
+  const [nearest] = onCard === undefined ? cells.toSorted((a, b) => a.rank - b.rank || a.failures - b.failures) : [];
   const cell = onCard ?? nearest;
-  return cell === undefined
-    ? undefined
-    : candidateOf(subject, table.contents, cell.packing, cell.cycle, department)?.fit;
+  return cell === undefined ? undefined : fitOf(subject, sterilizing, cell, department);
+}
+
+function namesOf({ packing, cycle, rank }: Cell, department: Department): readonly RouteOption[] {
+  const means = department.sterilizing[cycle];
+  return means === undefined ? [] : [optionOf(packing, means, rank)];
 }
 
 function packagingChange(subject: Subject, chosen: SterilizationFit | undefined): SetRoute['packagingChange'] {
@@ -110,9 +115,13 @@ function nameOf(packaging: string | undefined, namedCase: string | undefined): s
   return namedCase === undefined ? (packaging ?? '') : `${packaging ?? ''} with ${namedCase}`;
 }
 
-function machinesFor(chosen: SterilizationFit | undefined, { feasible }: Sterilizing): readonly string[] {
-  const machines = feasible.filter(
-    ({ fit }) => fit.packaging === chosen?.packaging && rankOf(fit.outcome) <= rankOf(chosen.outcome),
-  );
-  return [...new Set(machines.map(({ fit }) => fit.machine))].sort();
+/** Machines that can do it in the same packaging with nothing more left open. */
+function machinesFor(best: Cell | undefined, { feasible }: Sterilizing, department: Department): readonly string[] {
+  const machines = new Set<string>();
+  for (const { packing, rank, cycle } of feasible) {
+    const means = department.sterilizing[cycle];
+    if (means !== undefined && packing === best?.packing && (rank <= best.rank || rank < asking))
+      machines.add(idOf(means.machine));
+  }
+  return [...machines].sort();
 }

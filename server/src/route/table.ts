@@ -1,23 +1,19 @@
-import type { Contents } from '../judge/contents.ts';
+import { type Contents, judgeDeviceContents } from '../judge/contents.ts';
 import { optionsOf } from '../judge/sterilization.ts';
 import { isSterilized, withoutOption } from './candidates.ts';
-import type { Department } from './equipment.ts';
-import { commonJudgements, memoryOf, optionContents } from './fits.ts';
+import type { Department, SterilizerMeans } from './equipment.ts';
+import { contentsJudgements, contentsKey, counts, memoryOf } from './fits.ts';
 import { type Packing, packingsOf } from './packings.ts';
-import { failing, type Ranked, ranked, rankOf } from './ranks.ts';
+import { failing, hopeless, joined, nothing, ranked, type Score, scoreOf } from './ranks.ts';
 import { contentsWithLumens, type Subject, type SubjectMember } from './subject.ts';
 
 /** One packing with one cycle, as numbers. */
-export interface Cell {
+export interface Cell extends Score {
   readonly packing: Packing;
   /** Index of the cycle in the department's list. */
   readonly cycle: number;
-  /** Index in `outcomes` of the worst judgement. */
-  readonly rank: number;
-  /** How many members fail, and one more when packaging, contents or machine fail: for near misses. */
+  /** How many members fail, and one more when packaging, contents or machine fail. Counted to the end only where every cell fails. */
   readonly failures: number;
-  /** How many judgements are questions. */
-  readonly open: number;
 }
 
 /** Every packing with every cycle for one subject: only worst outcomes, so that large sets stay quick. */
@@ -30,24 +26,56 @@ export function rankTable(subject: Subject, department: Department): RankTable {
   const contents = contentsWithLumens(subject);
   const members = subject.members.filter(({ device }) => device !== undefined && isSterilized(device));
   const rows = members.map((member) => memberRow(member, contents, department));
+  const trial: Trial = { rows, common: new CommonScores(contents, department), cycles: cyclesFor(subject, department) };
+  const packings = packingsOf(subject, department);
+  const quick = cellsOf(packings, trial, 'first-failure');
+  return {
+    contents,
+    cells: quick.some(({ rank }) => rank < failing) ? quick : cellsOf(packings, trial, 'all-failures'),
+  };
+}
+
+interface Trial {
+  readonly rows: readonly MemberRow[];
+  readonly common: CommonScores;
+  readonly cycles: readonly number[];
+}
+
+/** How many fail is worth knowing only where everything fails. */
+type Depth = 'first-failure' | 'all-failures';
+
+function cellsOf(packings: readonly Packing[], { rows, common, cycles }: Trial, depth: Depth): readonly Cell[] {
   const cells: Cell[] = [];
-  for (const packing of packingsOf(subject, department)) {
+  for (const packing of packings) {
     const packed = rows.map((row) => row.packed(packing));
-    for (const cycle of cyclesFor(subject, department)) {
-      const best = packed.map((options) => bestOf(options, cycle));
-      const failures = best.filter(({ rank }) => rank === failing).length;
-      const common =
-        failures > 0 && failures === best.length ? hopeless : commonScore(packing, cycle, contents, department);
-      cells.push({
-        packing,
-        cycle,
-        rank: Math.max(common.rank, ...best.map(({ rank }) => rank)),
-        failures: failures + (common.rank === failing ? 1 : 0),
-        open: best.reduce((sum, { open }) => sum + open, common.open),
-      });
-    }
+    for (const cycle of cycles) cells.push(cellOf(packing, cycle, packed, common, depth));
   }
-  return { contents, cells };
+  return cells;
+}
+
+function cellOf(
+  packing: Packing,
+  cycle: number,
+  packed: readonly BestInCycles[],
+  common: CommonScores,
+  depth: Depth,
+): Cell {
+  let failures = 0;
+  let rank = 0;
+  let open = 0;
+  let notes = 0;
+  for (const row of packed) {
+    const best = row[cycle] ?? hopeless;
+    if (best.rank === failing) failures++;
+    if (failures > 0 && depth === 'first-failure') return { packing, cycle, failures, ...hopeless };
+    rank = Math.max(rank, best.rank);
+    open += best.open;
+    notes += best.notes;
+  }
+  // Where every member fails anyway, packaging and contents need not be looked at.
+  const own = failures > 0 && failures === packed.length ? hopeless : common.of(packing, cycle);
+  if (own.rank === failing) failures++;
+  return { packing, cycle, failures, rank: Math.max(rank, own.rank), open: open + own.open, notes: notes + own.notes };
 }
 
 /** Cycles for the use the set is meant for. Immediate use is never put in place of a stored pack, nor the reverse. */
@@ -59,59 +87,63 @@ export function cyclesFor(subject: Subject, department: Department): readonly nu
   return fitting;
 }
 
-interface Score {
-  readonly rank: number;
-  readonly open: number;
+/** Packaging, contents, dates: cycles in which the contents are judged alike share the judgement of the contents. */
+class CommonScores {
+  readonly #contents: Contents;
+  readonly #department: Department;
+  readonly #known = new Map<string, Score>();
+
+  constructor(contents: Contents, department: Department) {
+    this.#contents = contents;
+    this.#department = department;
+  }
+
+  of(packing: Packing, cycle: number): Score {
+    const means = this.#department.sterilizing[cycle];
+    if (means === undefined || means.evidence.outcome === 'fails') return hopeless;
+    const key = `${packing.key}|${packing.casePackaging === undefined ? contentsKey(packing, means, this.#department) : cycle}`;
+    let within = this.#known.get(key);
+    if (within === undefined) {
+      within = ranked(contentsJudgements(packing, means, this.#contents, this.#department));
+      this.#known.set(key, within);
+    }
+    return joined(joined(scoreOf([means.evidence]), packagingScore(packing, means, this.#department)), within);
+  }
 }
 
-/** Where every member fails anyway, packaging and contents need not be looked at. */
-const hopeless: Score = { rank: failing, open: 0 };
-
-function commonScore(packing: Packing, cycle: number, contents: Contents, department: Department): Score {
-  const means = department.sterilizing[cycle];
-  return means === undefined ? hopeless : ranked(commonJudgements(packing, means, contents, department));
+function packagingScore({ packaging, casePackaging }: Packing, means: SterilizerMeans, department: Department): Score {
+  const memory = memoryOf(department);
+  const own = packaging === undefined ? nothing : memory.packagingInCycle(packaging, means);
+  return casePackaging === undefined ? own : joined(own, memory.packagingInCycle(casePackaging, means));
 }
 
-/** One option of a member, packed: its score around the cycle, and in each cycle of the department. */
-interface PackedOption {
-  readonly around: Score;
-  readonly inCycles: readonly Score[];
-}
+/** The best a member has in each cycle of the department, in one packing. */
+type BestInCycles = readonly Score[];
 
 interface MemberRow {
-  packed(packing: Packing): readonly PackedOption[];
+  packed(packing: Packing): BestInCycles;
 }
 
+/** Where nothing is demanded of the contents, the row of a device is the same in every set. */
 function memberRow({ device, quantity }: SubjectMember, contents: Contents, department: Department): MemberRow {
   if (device === undefined) return { packed: () => [] };
   const memory = memoryOf(department);
-  const options = optionsOf(device).map((option) => ({ option, inCycles: memory.inCycles(device, option, quantity) }));
-  const without = { around: { rank: rankOf(withoutOption(device).outcome), open: 1 }, inCycles: [] };
-  return {
-    packed: (packing) =>
-      options.length === 0
-        ? [without]
-        : options.map(({ option, inCycles }) => ({
-            inCycles,
-            around: aroundOf(
-              memory.inPackaging(device, option, packing),
-              ranked(optionContents(device, option, contents, packing, department)),
-            ),
-          })),
-  };
-}
-
-function aroundOf(a: Ranked, b: Ranked): Score {
-  return { rank: Math.max(a.rank, b.rank), open: a.open + b.open };
-}
-
-function bestOf(options: readonly PackedOption[], cycle: number): Score {
-  let best: Score = hopeless;
-  for (const { around, inCycles } of options) {
-    const own = inCycles[cycle];
-    const rank = Math.max(around.rank, own?.rank ?? 0);
-    const open = around.open + (own?.open ?? 0);
-    if (rank < best.rank || (rank === best.rank && rank < failing && open < best.open)) best = { rank, open };
+  const options = optionsOf(device).map((option) => ({
+    option,
+    demands: judgeDeviceContents(device, option, contents, department.setting),
+  }));
+  if (options.length === 0) {
+    const without = scoreOf(withoutOption(device).judgements);
+    return { packed: () => department.sterilizing.map(() => without) };
   }
-  return best;
+  if (options.every(({ demands }) => demands.length === 0))
+    return { packed: (packing) => memory.bestInCycles(device, quantity, packing) };
+  return {
+    packed: (packing) => {
+      const around = options.map(({ option, demands }) =>
+        joined(memory.inPackaging(device, option, packing), scoreOf(demands.filter((one) => counts(one, packing)))),
+      );
+      return memory.bestOfOptions(device, quantity, around);
+    },
+  };
 }

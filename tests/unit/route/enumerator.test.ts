@@ -54,7 +54,9 @@ describe('small random departments', () => {
 });
 
 function summary({ status, chosen, alternatives, machines, washing, packagingChange }: SetRoute): unknown {
-  const name = (fit: SetRoute['chosen']) =>
-    fit && `${fit.packaging} ${fit.cycle} ${fit.outcome} ${fit.members.map(({ option }) => option).join(',')}`;
-  return { status, chosen: name(chosen), alternatives: alternatives.map(name), machines, washing, packagingChange };
+  const names = [...(chosen === undefined ? [] : [chosen]), ...alternatives].map(
+    ({ packaging, cycle, outcome }) => `${packaging} ${cycle} ${outcome}`,
+  );
+  const options = chosen?.members.map(({ option }) => option);
+  return { status, names, options, machines, washing, packagingChange };
 }
