@@ -1,14 +1,16 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../base/nearest.ts';
 
-/** An option of a command. Without `values` and `form` it is a switch. */
+/** An option of a command. Without `values` and `form` it is a switch; of the form `texts` it may be given again and again. */
 export interface OptionSpec {
   readonly name: string;
   readonly short?: string;
   /** Other spellings that mean the same. */
   readonly alias?: string;
   readonly values?: readonly string[];
-  readonly form?: 'date';
+  readonly form?: 'date' | 'text' | 'texts';
+  /** What the value is, for the help page: `FILE`. */
+  readonly value?: string;
   readonly help: string;
 }
 
@@ -17,6 +19,8 @@ export interface Arguments {
   readonly operands: readonly string[];
   readonly switches: ReadonlySet<string>;
   readonly values: ReadonlyMap<string, string>;
+  /** Values of options that may be given again and again, in order. */
+  readonly lists: ReadonlyMap<string, readonly string[]>;
 }
 
 export type Parsed = { readonly given: Arguments } | { readonly mistake: string };
@@ -33,6 +37,7 @@ export function parse(words: readonly string[], options: readonly OptionSpec[]):
   const operands: string[] = [];
   const switches = new Set<string>();
   const values = new Map<string, string>();
+  const lists = new Map<string, string[]>();
   for (const token of tokens) {
     if (token.kind === 'positional') operands.push(token.value);
     if (token.kind !== 'option') continue;
@@ -40,10 +45,11 @@ export function parse(words: readonly string[], options: readonly OptionSpec[]):
     if (option === undefined) return { mistake: unknownOption(token.rawName, options) };
     const fault = takesValue(option) ? valueFault(option, token.value) : switchFault(option, token.value);
     if (fault !== undefined) return { mistake: fault };
-    if (takesValue(option)) values.set(option.name, token.value ?? '');
+    if (option.form === 'texts') lists.set(option.name, [...(lists.get(option.name) ?? []), token.value ?? '']);
+    else if (takesValue(option)) values.set(option.name, token.value ?? '');
     else switches.add(option.name);
   }
-  return { given: { operands, switches, values } };
+  return { given: { operands, switches, values, lists } };
 }
 
 function nodeOptions(options: readonly OptionSpec[]): Record<string, { type: 'string' | 'boolean'; short?: string }> {
@@ -65,13 +71,19 @@ function switchFault(option: OptionSpec, value: string | undefined): string | un
 }
 
 function valueFault(option: OptionSpec, value: string | undefined): string | undefined {
-  const wanted = option.values === undefined ? 'a date such as 2025-03-03' : `one of: ${option.values.join(', ')}`;
+  const wanted = wantedBy(option);
   if (value === undefined || value === '') return `--${option.name} needs ${wanted}.`;
+  if (option.form === 'text' || option.form === 'texts') return undefined;
   if (option.values === undefined)
     return isDate(value) ? undefined : `--${option.name} needs ${wanted}, not "${value}".`;
   if (option.values.includes(value)) return undefined;
   const near = nearest(value, option.values);
   return `--${option.name} can't be "${value}". ${near === undefined ? `It is ${wanted}.` : `Did you mean "${near}"?`}`;
+}
+
+function wantedBy({ values, form, value }: OptionSpec): string {
+  if (values !== undefined) return `one of: ${values.join(', ')}`;
+  return form === 'date' ? 'a date such as 2025-03-03' : `a value: ${value ?? 'TEXT'}`;
 }
 
 function unknownOption(raw: string, options: readonly OptionSpec[]): string {

@@ -2,7 +2,10 @@ import type { OptionSpec } from './arguments.ts';
 import { run as runCheck } from './check.ts';
 import type { Command } from './command.ts';
 import { run as runExplain } from './explain.ts';
+import { run as runRoute } from './route.ts';
+import { runQuestions, runRoutes } from './routes.ts';
 import { run as runRules } from './rules.ts';
+import { run as runWhatIf } from './whatif.ts';
 
 export const colourOption: OptionSpec = {
   name: 'colour',
@@ -18,6 +21,18 @@ export const formatOption: OptionSpec = {
 };
 
 const helpOption: OptionSpec = { name: 'help', short: 'h', help: 'Explains the command.' };
+
+const routeFormatOption: OptionSpec = {
+  name: 'format',
+  values: ['text', 'json', 'markdown'],
+  help: 'Form of the output; text unless given.',
+};
+
+const todayOption: OptionSpec = {
+  name: 'today',
+  form: 'date',
+  help: 'Works as if it were this day, for output that can be repeated.',
+};
 
 /** Every command, in the order of the help page. A new one is one row here and one file beside this one. */
 export const commands: readonly Command[] = [
@@ -58,5 +73,74 @@ export const commands: readonly Command[] = [
     options: [formatOption, colourOption, helpOption],
     help: [],
     run: runRules,
+  },
+  {
+    name: 'route',
+    summary: 'Derives how a set can be processed here, or the smallest clash if it cannot.',
+    operands: 'SET...',
+    options: [
+      {
+        name: 'library',
+        form: 'text',
+        value: 'PATH',
+        help: 'The library; the one around the current folder unless given.',
+      },
+      routeFormatOption,
+      todayOption,
+      colourOption,
+      helpOption,
+    ],
+    help: [
+      'SET is the id of a set, or of a device, which is then judged as if it were a set of one piece.',
+      'Exit codes: 0 a route, be it provisional; 1 none; 2 the command line cannot be followed; 4 no library.',
+    ],
+    run: runRoute,
+  },
+  {
+    name: 'routes',
+    summary: 'Lists all sets: with a route, provisional, or without.',
+    operands: '[LIBRARY]',
+    options: [routeFormatOption, todayOption, colourOption, helpOption],
+    help: ['Exit codes: 0 every set has a route, be it provisional; 1 some has none; 4 no library.'],
+    run: runRoutes,
+  },
+  {
+    name: 'whatif',
+    summary: 'Shows which sets a change would gain or lose, without touching a file.',
+    operands: '[LIBRARY]',
+    options: [
+      {
+        name: 'with',
+        form: 'texts',
+        value: 'FILE',
+        help: 'A rule file that stands in place of the one with its kind and id, or is added. Can be given again.',
+      },
+      {
+        name: 'add-cycle',
+        form: 'texts',
+        value: 'FILE',
+        help: 'A rule file of a sterilizer or washer whose cycles are added to the machine of its id. Can be given again.',
+      },
+      {
+        name: 'without',
+        form: 'texts',
+        value: 'KIND/ID',
+        help: 'Something left out: packaging/P3, washer/W1, cycle/S1-a, washer-cycle/W1-std, member/SET/DEVICE. Can be given again.',
+      },
+      routeFormatOption,
+      todayOption,
+      colourOption,
+      helpOption,
+    ],
+    help: [],
+    run: runWhatIf,
+  },
+  {
+    name: 'questions',
+    summary: 'Writes one letter a maker with the questions whose answers would free sets.',
+    operands: '[LIBRARY]',
+    options: [routeFormatOption, todayOption, colourOption, helpOption],
+    help: [],
+    run: runQuestions,
   },
 ];

@@ -28,7 +28,7 @@ export function commandHelp(command: Command): string {
 }
 
 function optionLines(option: OptionSpec): readonly string[] {
-  const values = option.values?.join('|') ?? (option.form === 'date' ? 'YYYY-MM-DD' : '');
+  const values = option.values?.join('|') ?? (option.form === 'date' ? 'YYYY-MM-DD' : (option.value ?? ''));
   const names = `${option.short === undefined ? '' : `-${option.short}, `}--${option.name}${values === '' ? '' : ` ${values}`}`;
   return [`  ${names}`, ...wrapped(option.help, width - 6).map((line) => `      ${line}`)];
 }
