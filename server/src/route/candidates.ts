@@ -1,33 +1,25 @@
-import type { Contents } from '../judge/contents.ts';
 import { judgeCase } from '../judge/judgement.ts';
 import { optionsOf } from '../judge/sterilization.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
-import type { Department, SterilizerMeans } from './equipment.ts';
+import type { SterilizerMeans } from './equipment.ts';
 import { idOf } from './equipment.ts';
-import { commonJudgements, leastOpen, optionFit } from './fits.ts';
+import { commonJudgements, type Judged, leastOpen, optionFit, type Pack } from './fits.ts';
 import type { MemberFit, RouteOption, SterilizationFit } from './model.ts';
 import type { Packing } from './packings.ts';
 import { bestFit, outcomeOf, ranked, rankOf } from './ranks.ts';
 import type { Subject } from './subject.ts';
 
-/** One packing with one cycle, with every reason. `at` is the index of the cycle in the department's list. */
-export function candidateOf(
-  subject: Subject,
-  contents: Contents,
-  packing: Packing,
-  at: number,
-  department: Department,
-): SterilizationFit | undefined {
-  const means = department.sterilizing[at];
+/** One packing with one cycle, with every reason. */
+export function candidateOf(subject: Subject, pack: Pack): SterilizationFit | undefined {
+  const means = pack.department.sterilizing[pack.at];
   if (means === undefined) return undefined;
   const members: MemberFit[] = [];
   for (const { device, quantity } of subject.members) {
-    if (device !== undefined && isSterilized(device))
-      members.push(bestOf(device, quantity, at, packing, contents, department));
+    if (device !== undefined && isSterilized(device)) members.push(bestOf({ device, quantity }, pack));
   }
-  const common = commonJudgements(packing, means, contents, department);
+  const common = commonJudgements(pack);
   const rank = Math.max(ranked(common).rank, ...members.map(({ outcome }) => rankOf(outcome)));
-  return { ...optionOf(packing, means, rank), members, common, choice: [] };
+  return { ...optionOf(pack.packing, means, rank), members, common, choice: [] };
 }
 
 /** The names of one packing with one cycle. */
@@ -46,22 +38,11 @@ export function optionOf(
 }
 
 /** The best option of one member; where one does not fail, the others need not be judged with their reasons. */
-function bestOf(
-  device: EntityOf['device'],
-  quantity: number,
-  at: number,
-  packing: Packing,
-  contents: Contents,
-  department: Department,
-): MemberFit {
-  const options = optionsOf(device);
-  const promising =
-    options.length < 2 ? undefined : leastOpen(device, options, quantity, at, packing, contents, department);
+function bestOf(member: Judged, pack: Pack): MemberFit {
+  const options = optionsOf(member.device);
+  const promising = options.length < 2 ? undefined : leastOpen(member, pack);
   const looked = promising === undefined ? options : [promising];
-  return (
-    bestFit(looked.map((option) => optionFit(option, device, quantity, at, packing, contents, department))) ??
-    withoutOption(device)
-  );
+  return bestFit(looked.map((option) => optionFit(option, member, pack))) ?? withoutOption(member.device);
 }
 
 /** Goes through sterilization at all: its page offers it, or it is used where nothing less will do. */

@@ -37,10 +37,11 @@ export function nearMisses(derivation: Derivation): readonly NearMissRow[] {
   for (const cycle of cyclesFor(subject, department)) {
     const means = department.sterilizing[cycle];
     if (means === undefined) continue;
-    const judgements = [...commonJudgements(packing, means, sterilizing.table.contents, department)];
+    const pack = { contents: sterilizing.table.contents, packing, at: cycle, department };
+    const judgements = [...commonJudgements(pack)];
     for (const { device, quantity } of subject.members) {
       if (device === undefined || !isSterilized(device)) continue;
-      const fits = optionFits(device, quantity, cycle, packing, sterilizing.table.contents, department);
+      const fits = optionFits({ device, quantity }, pack);
       const best = bestFit(fits.filter((fit) => !hasGate(fit.judgements)));
       judgements.push(...(best?.judgements ?? []));
     }

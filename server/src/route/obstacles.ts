@@ -56,14 +56,14 @@ export function obstaclesOf(derivation: Derivation): Obstacles {
 function cellFormula({ subject, sterilizing, department }: Derivation, cell: Cell, register: AtomRegister): Formula {
   const { packing, cycle } = cell;
   const means = department.sterilizing[cycle];
-  const { contents } = sterilizing.table;
+  const pack = { contents: sterilizing.table.contents, packing, at: cycle, department };
   const parts: Formula[] = [];
   if (means !== undefined) {
     const seen: Seen = { register, where: means.id, trial: cell };
-    parts.push(freeOf(commonJudgements(packing, means, contents, department), seen));
+    parts.push(freeOf(commonJudgements(pack), seen));
     for (const { device, quantity } of subject.members) {
       if (device === undefined || !isSterilized(device)) continue;
-      const fits = optionFits(device, quantity, cycle, packing, contents, department);
+      const fits = optionFits({ device, quantity }, pack);
       parts.push(memberFormula(fits.length === 0 ? [withoutOption(device)] : fits, seen));
     }
   }

@@ -107,15 +107,13 @@ function timesNeeded(before: Derivation, means: SterilizerMeans): Times | undefi
 /** Every judgement on a cycle like this one in the set's best packaging. */
 function demandsOn({ subject, department, sterilizing }: Derivation, means: SterilizerMeans): readonly Judgement[] {
   const at = department.sterilizing.indexOf(means);
-  const contents = sterilizing.table.contents;
   const [packing] = packingsOf(subject, department);
   if (packing === undefined) return [];
-  const judgements = [...commonJudgements(packing, means, contents, department)];
+  const pack = { contents: sterilizing.table.contents, packing, at, department };
+  const judgements = [...commonJudgements(pack)];
   for (const { device, quantity } of subject.members) {
     if (device === undefined || !isSterilized(device)) continue;
-    const fits = optionFits(device, quantity, at, packing, contents, department).filter(
-      (fit) => !hasGate(fit.judgements),
-    );
+    const fits = optionFits({ device, quantity }, pack).filter((fit) => !hasGate(fit.judgements));
     judgements.push(...(bestFit(fits)?.judgements ?? []));
   }
   return judgements;

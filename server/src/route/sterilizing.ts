@@ -43,6 +43,6 @@ export function fitOf(
   cell: Cell,
   department: Department,
 ): SterilizationFit | undefined {
-  const fit = candidateOf(subject, table.contents, cell.packing, cell.cycle, department);
+  const fit = candidateOf(subject, { contents: table.contents, packing: cell.packing, at: cell.cycle, department });
   return fit === undefined || cell !== feasible[0] ? fit : { ...fit, choice: choiceOf(cell, feasible, department) };
 }

@@ -2,7 +2,8 @@ import { type Contents, judgeDeviceContents } from '../judge/contents.ts';
 import { optionsOf } from '../judge/sterilization.ts';
 import { isSterilized, withoutOption } from './candidates.ts';
 import type { Department, SterilizerMeans } from './equipment.ts';
-import { contentsJudgements, contentsKey, counts, memoryOf } from './fits.ts';
+import { memoryOf } from './fit-memory.ts';
+import { contentsJudgements, contentsKey, counts } from './fits.ts';
 import { type Packing, packingsOf } from './packings.ts';
 import { failing, hopeless, joined, nothing, ranked, type Score, scoreOf } from './ranks.ts';
 import { contentsWithLumens, type Subject, type SubjectMember } from './subject.ts';
@@ -104,7 +105,9 @@ class CommonScores {
     const key = `${packing.key}|${packing.casePackaging === undefined ? contentsKey(packing, means, this.#department) : cycle}`;
     let within = this.#known.get(key);
     if (within === undefined) {
-      within = ranked(contentsJudgements(packing, means, this.#contents, this.#department));
+      within = ranked(
+        contentsJudgements({ packing, contents: this.#contents, at: cycle, department: this.#department }, means),
+      );
       this.#known.set(key, within);
     }
     return joined(joined(scoreOf([means.evidence]), packagingScore(packing, means, this.#department)), within);

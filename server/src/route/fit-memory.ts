@@ -1,0 +1,159 @@
+import type { Judgement } from '../judge/outcome.ts';
+import { bestEntry, judgePackaging } from '../judge/packaging.ts';
+import { judgePackagingStatement } from '../judge/packaging-statement.ts';
+import { judgeSterilization, optionsOf } from '../judge/sterilization.ts';
+import type { EntityOf, SterilizationOption } from '../model/entities.generated.ts';
+import type { Department, SterilizerMeans } from './equipment.ts';
+import { idOf } from './equipment.ts';
+import type { Packing } from './packings.ts';
+import { hopeless, isBetter, joined, nothing, type Ranked, ranked, type Score, scoreOf } from './ranks.ts';
+
+type Device = EntityOf['device'];
+
+/** How each option of each device fits each cycle and each packaging, worked out once for all sets of one department. */
+export class FitMemory {
+  readonly #department: Department;
+  readonly #kept = new WeakMap<object, Map<string, unknown>>();
+  #likeness: readonly number[] | undefined;
+
+  constructor(department: Department) {
+    this.#department = department;
+  }
+
+  /**
+   * One option against every cycle of the department as numbers, packaging left aside. Cycles with the same numbers are judged once. Dates
+   * of cycles are judged once for all members, not here.
+   */
+  inCycles(device: Device, option: SterilizationOption, quantity: number): readonly Score[] {
+    const counted = device.lumens === undefined ? 1 : quantity;
+    const sharing = option.listed === undefined;
+    return this.#remember(option, `cycles ${counted}`, () => {
+      const scores: Score[] = [];
+      for (const at of this.#department.sterilizing.keys()) {
+        const first = sharing ? this.#alike(at) : at;
+        scores.push(scores[first] ?? scoreOf(this.#judge(device, option, counted, at)));
+      }
+      return scores;
+    });
+  }
+
+  /** The best option in each cycle, for a device of whose contents nothing is demanded. */
+  bestInCycles(device: Device, quantity: number, packing: Packing): readonly Score[] {
+    return this.#remember(device, `best ${quantity} ${packing.key}`, () =>
+      this.bestOfOptions(
+        device,
+        quantity,
+        optionsOf(device).map((option) => this.inPackaging(device, option, packing)),
+      ),
+    );
+  }
+
+  /** The best option in each cycle; `around`: the score of each option with the cycle left aside. */
+  bestOfOptions(device: Device, quantity: number, around: readonly Score[]): readonly Score[] {
+    const rows = optionsOf(device).map((option) => this.inCycles(device, option, quantity));
+    const best: Score[] = [];
+    for (const at of this.#department.sterilizing.keys()) {
+      let found: Score = hopeless;
+      for (const [index, row] of rows.entries()) {
+        const score = joined(around[index] ?? nothing, row[at] ?? hopeless);
+        if (isBetter(score, found)) found = score;
+      }
+      best.push(found);
+    }
+    return best;
+  }
+
+  /** One option against one cycle with its reasons: kept for the few cycles that are shown. */
+  inCycle(device: Device, option: SterilizationOption, quantity: number, at: number): readonly Judgement[] {
+    const counted = device.lumens === undefined ? 1 : quantity;
+    return this.#remember(option, `cycle ${at} ${counted}`, () => this.#judge(device, option, counted, at));
+  }
+
+  #judge(device: Device, option: SterilizationOption, counted: number, at: number): readonly Judgement[] {
+    const { setting, sterilizing } = this.#department;
+    const means = sterilizing[at];
+    if (means === undefined) return [];
+    const { machine, cycle } = means;
+    const judgements = judgeSterilization({ device, option, machine, cycle, quantity: counted, setting });
+    return judgements.filter(({ parameter }) => parameter !== 'evidence');
+  }
+
+  /** The first cycle that asks and gives the same. Peroxide cycles are known by name, so that none is like another. */
+  #alike(at: number): number {
+    this.#likeness ??= firstAlike(this.#department.sterilizing);
+    return this.#likeness[at] ?? at;
+  }
+
+  /** One option against one packaging, by what the device's page says about packaging. */
+  inPackaging(device: Device, option: SterilizationOption, { packaging, namedCase, key }: Packing): Ranked {
+    return this.#remember(option, `in ${key}`, () => {
+      const statements = [option.packaging, device.packaging].filter((one) => one !== undefined);
+      const { setting } = this.#department;
+      return ranked(statements.map((one) => judgePackagingStatement(device, one, { packaging, namedCase }, setting)));
+    });
+  }
+
+  /** The packaging, and the case inside it, against one cycle by their own instructions. */
+  packagingInCycle(packaging: EntityOf['packaging'], means: SterilizerMeans): Ranked {
+    return this.#remember(packaging, `${idOf(means.machine)} ${means.id}`, () => {
+      const { machine, cycle } = means;
+      return ranked(judgePackaging({ packaging, machine, cycle, setting: this.#department.setting }));
+    });
+  }
+
+  /** Which of the packaging's entries is for the cycle: its place in the list, -1 for none. */
+  entryFor(packaging: EntityOf['packaging'], { machine, cycle }: Pick<SterilizerMeans, 'machine' | 'cycle'>): number {
+    return this.#remember(cycle, `entry ${idOf(packaging)}`, () => {
+      const { entry } = bestEntry({ packaging, machine, cycle, setting: this.#department.setting });
+      return entry === undefined ? -1 : (packaging.validated?.items.indexOf(entry) ?? -1);
+    });
+  }
+
+  #remember<Answer>(about: object, key: string, work: () => Answer): Answer {
+    let known = this.#kept.get(about);
+    if (known === undefined) {
+      known = new Map();
+      this.#kept.set(about, known);
+    }
+    const before = known.get(key);
+    if (before !== undefined) return before as Answer;
+    const made = work();
+    known.set(key, made);
+    return made;
+  }
+}
+
+function firstAlike(sterilizing: readonly SterilizerMeans[]): readonly number[] {
+  const first = new Map<string, number>();
+  return sterilizing.map(({ machine, cycle }, at) => {
+    const modality = (cycle.modality ?? machine.modality)?.text;
+    if (modality === undefined || modality === 'vh2o2' || cycle.lumens !== undefined) return at;
+    const { temp, exposure, pulses, dry, humidity, concentration } = cycle;
+    const amounts = [
+      temp,
+      exposure,
+      pulses,
+      dry,
+      humidity,
+      concentration,
+      cycle.band?.minus,
+      cycle.band?.plus,
+      cycle.aeration?.time,
+      cycle.aeration?.temp,
+    ];
+    const key = [modality, cycle.context?.text ?? 'terminal', ...amounts.map((one) => one?.text ?? '')].join('|');
+    const known = first.get(key);
+    if (known === undefined) first.set(key, at);
+    return known ?? at;
+  });
+}
+
+const memories = new WeakMap<Department, FitMemory>();
+
+export function memoryOf(department: Department): FitMemory {
+  const known = memories.get(department);
+  if (known !== undefined) return known;
+  const made = new FitMemory(department);
+  memories.set(department, made);
+  return made;
+}
