@@ -112,6 +112,8 @@ describe('whatif', () => {
     expect(code).toBe(2);
     expect(err).toContain('"nothing.yaml" cannot be read as text.');
     expect(err).toContain('There is no "washer/W9" to leave out.');
-    expect((await cli(['whatif', 'lanternfield', '--with'], { cwd: samples })).err).toContain('--with needs a value: FILE.');
+    expect((await cli(['whatif', 'lanternfield', '--with'], { cwd: samples })).err).toContain(
+      '--with needs a value: FILE.',
+    );
   });
 });
