@@ -25,7 +25,7 @@ function documentWords(node: Node): string {
   return `revision ${firstText(node, ['rev'])}${status === '' ? '' : `, ${status}`}`;
 }
 
-function firstText(node: Node, keys: readonly string[]): string {
+export function firstText(node: Node, keys: readonly string[]): string {
   for (const key of keys) {
     const found = node.node === 'record' ? fieldOf(node, key) : undefined;
     if (found?.node === 'text' || found?.node === 'quantity' || found?.node === 'date') return found.text;

@@ -18,6 +18,15 @@ export interface ClientAbilities {
   readonly folderChanges: boolean;
   /** The client shows how many files and findings there are. */
   readonly status: boolean;
+  readonly snippets: boolean;
+  readonly markdownCompletion: boolean;
+  /** The client's own command that offers completions again, when it has one. */
+  readonly asksAgain: string | undefined;
+  /** Edits carry the version of the text they are meant for. */
+  readonly versionedEdits: boolean;
+  readonly resolvesActions: boolean;
+  /** The client turns quotes into fields with places to fill, by a command of its own. */
+  readonly fieldsCommand: string | undefined;
 }
 
 export function abilitiesOf({ capabilities, initializationOptions }: InitializeParams): ClientAbilities {
@@ -39,7 +48,18 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     folderChanges: workspace?.workspaceFolders === true,
     status: options.status === true,
+    snippets: textDocument?.completion?.completionItem?.snippetSupport === true,
+    markdownCompletion:
+      textDocument?.completion?.completionItem?.documentationFormat?.includes(MarkupKind.Markdown) === true,
+    asksAgain: commandIn(options.askAgainCommand),
+    versionedEdits: workspace?.workspaceEdit?.documentChanges === true,
+    resolvesActions: textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true,
+    fieldsCommand: commandIn(options.fieldsCommand),
   };
+}
+
+function commandIn(value: unknown): string | undefined {
+  return typeof value === 'string' && /^[A-Za-z][A-Za-z0-9.-]{0,80}$/.test(value) ? value : undefined;
 }
 
 function asRecord(value: unknown): Readonly<Record<string, unknown>> {

@@ -14,28 +14,23 @@ import { outlineOf } from '../editor/symbols.ts';
 import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { shapeOf } from '../schema/shapes.ts';
-import { readTree } from '../syntax/read.ts';
-import type { MapTree } from '../syntax/tree.ts';
 import type { ClientAbilities } from './client-abilities.ts';
-import { offsetOf, rangeOf } from './places.ts';
-import type { Reports } from './reports.ts';
-import { addressOf } from './uris.ts';
-import type { Home, Workbench } from './workbench.ts';
+import type { DocumentPlaces } from './document-places.ts';
+import { treeOf } from './document-places.ts';
+import { rangeOf } from './places.ts';
 
 /** Answers about one place of a document: hover, where an id leads, the outline. */
 export class Lookups {
-  readonly #workbench: Workbench;
-  readonly #reports: Reports;
+  readonly #places: DocumentPlaces;
   readonly #abilities: ClientAbilities;
 
-  constructor(workbench: Workbench, reports: Reports, abilities: ClientAbilities) {
-    this.#workbench = workbench;
-    this.#reports = reports;
+  constructor(places: DocumentPlaces, abilities: ClientAbilities) {
+    this.#places = places;
     this.#abilities = abilities;
   }
 
   async hover(params: TextDocumentPositionParams): Promise<Hover | null> {
-    const at = await this.#placeOf(params);
+    const at = await this.#places.place(params);
     if (at === undefined) return null;
     const tree = treeOf(at.record);
     const hover = tree === undefined ? undefined : hoverAt(at.record, tree, at.offset, at.home.engine.view());
@@ -47,15 +42,13 @@ export class Lookups {
   }
 
   async definition(params: TextDocumentPositionParams): Promise<Definition | DefinitionLink[] | null> {
-    const at = await this.#placeOf(params);
+    const at = await this.#places.place(params);
     if (at?.record.entity === undefined) return null;
     const links: DefinitionLink[] = [];
     for (const { from, file, span, whole } of definitionsAt(at.record.entity, at.offset, at.home.engine.view())) {
       const record = at.home.engine.library.record(file);
       if (record === undefined) continue;
-      const targetUri = this.#reports.uriOf(
-        this.#workbench.addressIn(at.home, file, addressOf(params.textDocument.uri)),
-      );
+      const targetUri = this.#places.uriOf(at, file);
       const targetSelectionRange = rangeOf(record, span);
       const targetRange = {
         ...rangeOf(record, { start: Math.min(whole.start, span.start), end: Math.max(whole.end, span.end) }),
@@ -67,8 +60,7 @@ export class Lookups {
   }
 
   async symbols(uri: string): Promise<DocumentSymbol[] | SymbolInformation[]> {
-    await this.#workbench.settled();
-    const record = this.#workbench.recordAt(addressOf(uri));
+    const record = (await this.#places.document(uri))?.record;
     const tree = record === undefined ? undefined : treeOf(record);
     if (record === undefined || tree === undefined) return [];
     const outline = outlineOf(tree, record.kind === undefined ? undefined : shapeOf(record.kind));
@@ -79,29 +71,6 @@ export class Lookups {
       location: { uri, range: rangeOf(record, whole) },
     }));
   }
-
-  async #placeOf({
-    textDocument,
-    position,
-  }: TextDocumentPositionParams): Promise<{ home: Home; record: FileRecord; offset: number } | undefined> {
-    await this.#workbench.settled();
-    const home = this.#workbench.homeOf(addressOf(textDocument.uri));
-    const record = home?.engine.library.record(home.file);
-    const offset = record === undefined ? undefined : offsetOf(record, position);
-    return home === undefined || record === undefined || offset === undefined ? undefined : { home, record, offset };
-  }
-}
-
-const trees = new WeakMap<FileRecord, MapTree>();
-
-/** The tree of a file that somebody looks at; other files keep none. */
-function treeOf(record: FileRecord): MapTree | undefined {
-  const known = trees.get(record);
-  if (known !== undefined) return known;
-  const { tree } = readTree(record.text);
-  if (tree?.node !== 'map') return undefined;
-  trees.set(record, tree);
-  return tree;
 }
 
 const symbolKinds: Readonly<Record<OutlineItem['of'], SymbolKind>> = {

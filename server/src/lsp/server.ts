@@ -16,6 +16,8 @@ import { catalogueOf } from '../check/catalogue.ts';
 import { explanationPage } from '../report/explanation-page.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { abilitiesOf } from './client-abilities.ts';
+import { completionTriggers } from './completion.ts';
+import { DocumentPlaces } from './document-places.ts';
 import type { Outside } from './libraries.ts';
 import { Lookups } from './lookups.ts';
 import { Pull } from './pull.ts';
@@ -27,6 +29,7 @@ import { StatusReporter } from './status.ts';
 import { addressOf } from './uris.ts';
 import { changesOf, watchRuleFiles } from './watching.ts';
 import { Workbench } from './workbench.ts';
+import { attachWriting } from './writing.ts';
 
 /** Request of our own: the explanation of a rule (`{rule}`) as a Markdown page, or null when there is no such rule. */
 export const explainRequest = 'traywright/explainRule';
@@ -64,6 +67,7 @@ function capabilitiesFor(abilities: ClientAbilities): ServerCapabilities {
     hoverProvider: true,
     definitionProvider: true,
     documentSymbolProvider: true,
+    completionProvider: { triggerCharacters: [...completionTriggers] },
     workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
     ...(abilities.delivery === 'pull' && {
       diagnosticProvider: { identifier: 'traywright', interFileDependencies: true, workspaceDiagnostics: true },
@@ -104,7 +108,9 @@ function attach(
   );
   connection.onDidChangeWatchedFiles(session.notification(({ changes }) => workbench.diskChanged(changesOf(changes))));
   attachDocuments(connection, session, workbench, reports, delivery);
-  attachLookups(connection, session, new Lookups(workbench, reports, abilities), outside);
+  const places = new DocumentPlaces(workbench, reports);
+  attachLookups(connection, session, new Lookups(places, abilities), outside);
+  attachWriting(connection, session, { places, abilities, rules: outside.rules, versions: delivery.versions });
 }
 
 function followFolders(connection: Connection, session: Session, workbench: Workbench): void {

@@ -1,0 +1,67 @@
+import type { FileRecord } from '../library/file-record.ts';
+import type { LibraryView } from '../library/view.ts';
+import { fileForm } from '../syntax/edits.ts';
+import type { NamedRule, Surroundings } from './completion-ids.ts';
+import type { Layout } from './completion-keys.ts';
+import { keyOffers } from './completion-keys.ts';
+import { kindOffers, ownIdOffers, settingOffers, statementOffers } from './completion-special.ts';
+import { valueOffers } from './completion-values.ts';
+import type { Offer } from './offer.ts';
+import { wantedAt } from './writing-shape.ts';
+
+export interface Offers {
+  readonly offers: readonly Offer[];
+  /** Set when more would fit: the editor should ask again as letters are typed. */
+  readonly more: boolean;
+}
+
+const mostOffered = 200;
+
+/** What may be written at `cursor`, best first. The text need not be readable as a whole. */
+export function completionsAt(
+  record: FileRecord,
+  cursor: number,
+  view: LibraryView,
+  rules: readonly NamedRule[],
+): Offers {
+  const wanted = wantedAt(record.text, cursor);
+  const isKindValue = wanted?.keys.join() === 'kind';
+  if (wanted === undefined || isKindValue) return limited(kindOffers(record.text, cursor), record.text, cursor);
+  const around: Surroundings = { entity: record.entity, view, rules };
+  const { slot } = wanted;
+  const style = slot.path[slot.path.length - 1]?.frame.style ?? 'block';
+  const layout: Layout = {
+    style,
+    column: slot.column,
+    step: fileForm(record.text).step,
+    today: view.today,
+    text: record.text,
+  };
+  const offers =
+    wanted.as === 'key'
+      ? [
+          ...kindOffers(record.text, cursor),
+          ...statementOffers(wanted, around),
+          ...settingOffers(wanted, around),
+          ...keyOffers(wanted, layout),
+        ]
+      : [...ownIdOffers(wanted, record.file), ...valueOffers(wanted, around, layout)];
+  return limited(offers, record.text, cursor);
+}
+
+/** Of very many only those that hold the typed letters in their order. */
+function limited(offers: readonly Offer[], text: string, cursor: number): Offers {
+  if (offers.length <= mostOffered) return { offers, more: false };
+  const fitting = offers.filter(({ label, filter, span }) => holds(filter ?? label, text.slice(span.start, cursor)));
+  return { offers: fitting.slice(0, mostOffered), more: true };
+}
+
+function holds(name: string, typed: string): boolean {
+  let at = 0;
+  const lower = name.toLowerCase();
+  for (const letter of typed.toLowerCase()) {
+    at = lower.indexOf(letter, at) + 1;
+    if (at === 0) return false;
+  }
+  return true;
+}

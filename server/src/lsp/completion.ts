@@ -1,0 +1,73 @@
+import type { CompletionItem, CompletionList, TextDocumentPositionParams } from 'vscode-languageserver';
+import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
+import { completionsAt } from '../editor/completion.ts';
+import type { NamedRule } from '../editor/completion-ids.ts';
+import type { Offer } from '../editor/offer.ts';
+import { asPlain, asSnippet, hasHoles } from '../editor/offer.ts';
+import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
+import { fileForm } from '../syntax/edits.ts';
+import type { ClientAbilities } from './client-abilities.ts';
+import type { DocumentPlaces, PlaceAt } from './document-places.ts';
+import { rangeOf } from './places.ts';
+
+const kinds: Readonly<Record<Offer['of'], CompletionItemKind>> = {
+  field: CompletionItemKind.Field,
+  word: CompletionItemKind.EnumMember,
+  id: CompletionItemKind.Reference,
+  statement: CompletionItemKind.Text,
+  value: CompletionItemKind.Unit,
+  date: CompletionItemKind.Value,
+  file: CompletionItemKind.File,
+};
+
+/** Signs behind which something is always offered. */
+export const completionTriggers = [' ', ':', '-', '[', '{', ','];
+
+const longestDetail = 160;
+
+/** What may be written at a place, in the editor's form. */
+export async function completionList(
+  params: TextDocumentPositionParams,
+  places: DocumentPlaces,
+  rules: readonly NamedRule[],
+  abilities: ClientAbilities,
+): Promise<CompletionList | null> {
+  const at = await places.place(params);
+  if (at === undefined) return null;
+  const { offers, more } = completionsAt(at.record, at.offset, at.home.engine.view(), rules);
+  const lineEnd = fileForm(at.record.text).lineEnd;
+  return { isIncomplete: more, items: offers.map((offer, index) => itemOf(offer, index, { at, lineEnd, abilities })) };
+}
+
+interface Form {
+  readonly at: PlaceAt;
+  readonly lineEnd: string;
+  readonly abilities: ClientAbilities;
+}
+
+function itemOf(offer: Offer, index: number, { at, lineEnd, abilities }: Form): CompletionItem {
+  const { label, detail, about, of, pieces, span, filter, goesOn } = offer;
+  const snippet = abilities.snippets && hasHoles(pieces);
+  const markdown = abilities.markdownCompletion;
+  return {
+    label,
+    kind: kinds[of],
+    sortText: String(index).padStart(4, '0'),
+    ...(detail !== '' && { detail: detail.length > longestDetail ? `${detail.slice(0, longestDetail)}…` : detail }),
+    ...(about.length > 0 && {
+      documentation: {
+        kind: markdown ? MarkupKind.Markdown : MarkupKind.PlainText,
+        value: markdown ? asMarkdown(about) : asPlainText(about),
+      },
+    }),
+    ...(filter !== undefined && { filterText: filter }),
+    insertTextFormat: snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+    insertTextMode: InsertTextMode.asIs,
+    textEdit: {
+      range: rangeOf(at.record, span),
+      newText: snippet ? asSnippet(pieces, lineEnd) : asPlain(pieces, lineEnd),
+    },
+    ...(goesOn === true &&
+      abilities.asksAgain !== undefined && { command: { title: 'Offer more', command: abilities.asksAgain } }),
+  };
+}

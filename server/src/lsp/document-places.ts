@@ -1,0 +1,63 @@
+import type { TextDocumentPositionParams } from 'vscode-languageserver';
+import type { FileId } from '../base/brand.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import { readTree } from '../syntax/read.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { offsetOf } from './places.ts';
+import type { Reports } from './reports.ts';
+import { addressOf } from './uris.ts';
+import type { Home, Workbench } from './workbench.ts';
+
+/** A document of the editor with its newest text taken in. */
+export interface DocumentAt {
+  readonly address: string;
+  readonly home: Home;
+  readonly record: FileRecord;
+}
+
+/** A place in it. */
+export interface PlaceAt extends DocumentAt {
+  readonly offset: number;
+}
+
+/** Finds documents and places for questions of the editor, and the editor's names of other files. */
+export class DocumentPlaces {
+  readonly workbench: Workbench;
+  readonly #reports: Reports;
+
+  constructor(workbench: Workbench, reports: Reports) {
+    this.workbench = workbench;
+    this.#reports = reports;
+  }
+
+  async document(uri: string): Promise<DocumentAt | undefined> {
+    await this.workbench.settled();
+    const address = addressOf(uri);
+    const home = this.workbench.homeOf(address);
+    const record = home?.engine.library.record(home.file);
+    return home === undefined || record === undefined ? undefined : { address, home, record };
+  }
+
+  async place({ textDocument, position }: TextDocumentPositionParams): Promise<PlaceAt | undefined> {
+    const document = await this.document(textDocument.uri);
+    const offset = document === undefined ? undefined : offsetOf(document.record, position);
+    return document === undefined || offset === undefined ? undefined : { ...document, offset };
+  }
+
+  /** The editor's URI of another file of the same library. */
+  uriOf({ home, address }: DocumentAt, file: FileId): string {
+    return this.#reports.uriOf(this.workbench.addressIn(home, file, address));
+  }
+}
+
+const trees = new WeakMap<FileRecord, MapTree>();
+
+/** The tree of a file that somebody looks at; other files keep none. */
+export function treeOf(record: FileRecord): MapTree | undefined {
+  const known = trees.get(record);
+  if (known !== undefined) return known;
+  const { tree } = readTree(record.text);
+  if (tree?.node !== 'map') return undefined;
+  trees.set(record, tree);
+  return tree;
+}
