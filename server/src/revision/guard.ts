@@ -6,7 +6,7 @@ import { readQuote } from '../quantity/prose/read-quote.ts';
 /** Why a change of wording is not called wording only. */
 export type Guard = 'a number' | 'a unit' | 'a bound word' | 'a negation' | 'an and/or';
 
-export interface Number {
+export interface QuotedNumber {
   /** In the base unit where a unit is printed, else as printed. */
   readonly value: number;
   readonly unit: string;
@@ -16,8 +16,8 @@ export interface Number {
 export interface WordingDifference {
   readonly guards: readonly Guard[];
   /** Numbers (with their bound words) that stand on one side only. */
-  readonly gone: readonly Number[];
-  readonly come: readonly Number[];
+  readonly gone: readonly QuotedNumber[];
+  readonly come: readonly QuotedNumber[];
   /** A negation or join differs, which no number can explain. */
   readonly wordsDiffer: boolean;
 }
@@ -41,14 +41,14 @@ export function wordingDifference(old: string, now: string, language?: string): 
 }
 
 interface Reading {
-  readonly numbers: readonly Number[];
+  readonly numbers: readonly QuotedNumber[];
   readonly negations: string;
   readonly joins: string;
 }
 
 function readingOf(text: string, language: string | undefined): Reading {
   const reading = readQuote(text, readerLanguage(language));
-  const numbers: Number[] = [];
+  const numbers: QuotedNumber[] = [];
   for (const { isReference, quantities, amount, bound } of reading.numbers) {
     if (isReference) continue;
     const [quantity] = quantities;
@@ -67,12 +67,16 @@ function readingOf(text: string, language: string | undefined): Reading {
   };
 }
 
-function sameNumber(a: Number, b: Number): boolean {
+function sameNumber(a: QuotedNumber, b: QuotedNumber): boolean {
   return near(a.value, b.value) && a.unit === b.unit && a.bound === b.bound;
 }
 
 /** `list` without one partner for each of `others`. */
-function without(list: readonly Number[], others: readonly Number[], same: typeof sameNumber): readonly Number[] {
+function without(
+  list: readonly QuotedNumber[],
+  others: readonly QuotedNumber[],
+  same: typeof sameNumber,
+): readonly QuotedNumber[] {
   const left = [...others];
   return list.filter((one) => {
     const at = left.findIndex((other) => same(one, other));
@@ -81,7 +85,7 @@ function without(list: readonly Number[], others: readonly Number[], same: typeo
   });
 }
 
-function unmatched(gone: readonly Number[], come: readonly Number[], same: typeof sameNumber): boolean {
+function unmatched(gone: readonly QuotedNumber[], come: readonly QuotedNumber[], same: typeof sameNumber): boolean {
   return without(gone, come, same).length + without(come, gone, same).length > 0;
 }
 

@@ -2,7 +2,7 @@ import { contentOf, fieldAt, keysOf } from '../model/content.ts';
 import type { Rec } from '../model/node.ts';
 import { isRequirement } from '../model/walk.ts';
 import { recordKeepingFields } from './fields.ts';
-import { type Number, near, numbersIn, wordingDifference } from './guard.ts';
+import { near, numbersIn, type QuotedNumber, wordingDifference } from './guard.ts';
 import { nodesUnder } from './nodes.ts';
 import { wordingVerdict } from './records.ts';
 import { type NamedStatement, quoteOf } from './statements.ts';
@@ -83,7 +83,7 @@ function explains(behind: readonly Draft[], was: string, is: string, language: s
   return gone.every((number) => stands(number, before)) && come.every((number) => stands(number, after));
 }
 
-function stands({ value }: Number, values: readonly number[]): boolean {
+function stands({ value }: QuotedNumber, values: readonly number[]): boolean {
   return values.some((one) => near(one, value) || Math.abs(one - value) <= 0.008 * Math.abs(value));
 }
 

@@ -36,7 +36,10 @@ export function compareRecords(
 ): void {
   if (isRequirement(old) && isRequirement(now) && reportDemand(walk, old, now, spot)) return;
   const whole = isRequirement(old) ? undefined : wholeVerdict(old, now);
-  if (whole !== undefined) return walk.report(whole, spot, old, now);
+  if (whole !== undefined) {
+    walk.report(whole, spot, old, now);
+    return;
+  }
   const found = walk.drafts.length;
   const keys = new Set([...keysOf(old), ...keysOf(now)]);
   for (const key of keys) {
@@ -130,9 +133,13 @@ function compareFields(walk: Walk, key: string, old: Rec, now: Rec, outer: Spot)
     (after === undefined || after.node === 'list')
   ) {
     const [one, other] = [before as List<Node> | undefined, after as List<Node> | undefined];
-    return compareLists(walk, key, old, one, other, spot, (a, b, at) => compareItems(walk, key, a, b, at));
+    compareLists(walk, key, old, one, other, spot, (a, b, at) => compareItems(walk, key, a, b, at));
+    return;
   }
-  if (before === undefined || after === undefined) return compareMissing(walk, key, before, after, spot, old);
+  if (before === undefined || after === undefined) {
+    compareMissing(walk, key, before, after, spot, old);
+    return;
+  }
   compareValues(walk, key, before, after, spot, old);
 }
 
@@ -143,7 +150,10 @@ function compareItems(walk: Walk, key: string, old: Node, now: Node, spot: Spot)
   }
   const isForbidden = prohibitionLists.has(key);
   const verdict = isForbidden ? prohibitionVerdict(old, now) : undefined;
-  if (verdict !== undefined) return walk.report(verdict, spot, old, now);
+  if (verdict !== undefined) {
+    walk.report(verdict, spot, old, now);
+    return;
+  }
   compareRecords(walk, old, now, spot, isForbidden ? ofProhibition : nothing);
 }
 
@@ -219,8 +229,14 @@ function isOption(owner: Rec): boolean {
 }
 
 function compareValues(walk: Walk, key: string, before: Node, after: Node, spot: Spot, owner: Rec): void {
-  if (before.node === 'record' && after.node === 'record') return compareRecords(walk, before, after, spot);
-  if (before.node === 'table' && after.node === 'table') return compareTables(walk, before, after, spot);
+  if (before.node === 'record' && after.node === 'record') {
+    compareRecords(walk, before, after, spot);
+    return;
+  }
+  if (before.node === 'table' && after.node === 'table') {
+    compareTables(walk, before, after, spot);
+    return;
+  }
   const verdict = valueVerdict(walk, key, before, after, owner);
   if (verdict !== undefined) walk.report(verdict, spot, before, after);
 }
@@ -237,8 +253,14 @@ function textVerdict(walk: Walk, key: string, before: Text, after: Text, owner: 
   const [old, now] = [tidy(before.text), tidy(after.text)];
   if (old === now) return undefined;
   if (key === 'id') return { class: 'editorial', because: 'only the name in this library is another' };
-  if (rankedWords[key] !== undefined) return compareRanked(key, old, now);
-  if (key === 'when' || key === 'couples') return compareConditions(old, now, isOption(owner) ? 'option' : 'demand');
+  if (rankedWords[key] !== undefined) {
+    compareRanked(key, old, now);
+    return;
+  }
+  if (key === 'when' || key === 'couples') {
+    compareConditions(old, now, isOption(owner) ? 'option' : 'demand');
+    return;
+  }
   if (scopeFields.has(key)) return { class: 'scope' };
   if (quotedFields.has(key)) return wordingVerdict(old, now, walk.language);
   return { class: wordingFields.has(key) ? 'editorial' : 'different' };
@@ -290,7 +312,10 @@ function compareTables(walk: Walk, old: Table<Node>, now: Table<Node>, outer: Sp
 
 /** A limit of the site has no form of its own: it is compared as a value. */
 function compareRow(walk: Walk, key: string, before: Node, after: Node, spot: Spot): void {
-  if (before.node === 'record' && after.node === 'record') return compareRecords(walk, before, after, spot);
+  if (before.node === 'record' && after.node === 'record') {
+    compareRecords(walk, before, after, spot);
+    return;
+  }
   if (before.node === 'list' && after.node === 'list') {
     if (!sameContent(before, after)) walk.report({ class: 'different' }, spot, before, after);
     return;
