@@ -35,80 +35,92 @@ import { rule as rule33 } from './file/unknown-id.ts';
 import { rule as rule34 } from './governance/validation-claimed-by-department.ts';
 import { rule as rule35 } from './governance/waiver-invalid.ts';
 import { rule as rule36 } from './immediate-use/iuss-cleaning-reduced.ts';
-import { rule as rule37 } from './immediate-use/iuss-derived-by-deleting-dry.ts';
-import { rule as rule38 } from './immediate-use/iuss-not-offered.ts';
-import { rule as rule39 } from './inspection/inspection-criteria-missing.ts';
-import { rule as rule40 } from './inspection/insulation-test-missing.ts';
-import { rule as rule41 } from './inspection/lubricant-not-permitted.ts';
-import { rule as rule42 } from './inspection/lubrication-missing.ts';
-import { rule as rule43 } from './inspection/lumen-inspection-missing.ts';
-import { rule as rule44 } from './inspection/seal-not-replaced.ts';
-import { rule as rule45 } from './inspection/use-limit-uncounted.ts';
-import { rule as rule46 } from './monitoring/indicator-level-missing.ts';
-import { rule as rule47 } from './monitoring/indicator-place-wrong-for-packaging.ts';
-import { rule as rule48 } from './point-of-use/delay-limit-exceeded.ts';
-import { rule as rule49 } from './point-of-use/loaner-document-missing.ts';
-import { rule as rule50 } from './point-of-use/loaner-lead-time-short.ts';
-import { rule as rule51 } from './point-of-use/loaner-trusted-as-processed.ts';
-import { rule as rule52 } from './point-of-use/lumen-not-flushed-at-use.ts';
-import { rule as rule53 } from './point-of-use/new-device-not-cleaned.ts';
-import { rule as rule54 } from './point-of-use/out-of-scope-device.ts';
-import { rule as rule55 } from './point-of-use/point-of-use-forbidden-fluid.ts';
-import { rule as rule56 } from './point-of-use/point-of-use-missing.ts';
-import { rule as rule57 } from './point-of-use/set-line-unmapped.ts';
-import { rule as rule58 } from './point-of-use/single-use-in-set.ts';
-import { rule as rule59 } from './point-of-use/transport-not-contained.ts';
-import { rule as rule60 } from './revision/device-no-document.ts';
-import { rule as rule61 } from './revision/document-does-not-cover.ts';
-import { rule as rule62 } from './revision/document-market-mismatch.ts';
-import { rule as rule63 } from './revision/document-not-yet-effective.ts';
-import { rule as rule64 } from './revision/documents-conflict-unresolved.ts';
-import { rule as rule65 } from './revision/duplicate-family.ts';
-import { rule as rule66 } from './revision/generic-beats-specific.ts';
-import { rule as rule67 } from './revision/response-not-usable.ts';
-import { rule as rule68 } from './revision/review-overdue.ts';
-import { rule as rule69 } from './revision/revision-superseded.ts';
-import { rule as rule70 } from './revision/revision-without-impact-sign-off.ts';
-import { rule as rule71 } from './revision/source-locator-missing.ts';
-import { rule as rule72 } from './rinsing/air-pressure-over-limit.ts';
-import { rule as rule73 } from './rinsing/drying-hotter-than-device.ts';
-import { rule as rule74 } from './rinsing/drying-missing.ts';
-import { rule as rule75 } from './rinsing/final-rinse-grade-low.ts';
-import { rule as rule76 } from './rinsing/intraocular-controls-missing.ts';
-import { rule as rule77 } from './rinsing/static-rinse-for-lumen.ts';
-import { rule as rule78 } from './rinsing/water-result-stale.ts';
-import { rule as rule79 } from './rinsing/wet-into-low-temperature.ts';
-import { rule as rule80 } from './rinsing/wet-into-steam.ts';
-import { rule as rule81 } from './source/alternatives-mixed.ts';
-import { rule as rule82 } from './source/ambiguous-without-question.ts';
-import { rule as rule83 } from './source/approximate-used-as-limit.ts';
-import { rule as rule84 } from './source/bare-number-promoted.ts';
-import { rule as rule85 } from './source/decimal-or-footnote-suspect.ts';
-import { rule as rule86 } from './source/delta-converted-as-absolute.ts';
-import { rule as rule87 } from './source/encoded-from-secondary-source.ts';
-import { rule as rule88 } from './source/encoder-is-approver.ts';
-import { rule as rule89 } from './source/exposure-vs-total-time.ts';
-import { rule as rule90 } from './source/half-cycle-encoded.ts';
-import { rule as rule91 } from './source/min-token-ambiguous.ts';
-import { rule as rule92 } from './source/pictogram-without-text.ts';
-import { rule as rule93 } from './source/quote-and-or-changed.ts';
-import { rule as rule94 } from './source/quote-bound-changed.ts';
-import { rule as rule95 } from './source/quote-negation-lost.ts';
-import { rule as rule96 } from './source/quote-number-mismatch.ts';
-import { rule as rule97 } from './source/quote-number-not-encoded.ts';
-import { rule as rule98 } from './source/range-reversed.ts';
-import { rule as rule99 } from './source/silent-field-filled.ts';
-import { rule as rule100 } from './source/source-missing.ts';
-import { rule as rule101 } from './source/stage-undeclared.ts';
-import { rule as rule102 } from './source/unit-missing-or-implausible.ts';
-import { rule as rule103 } from './source/unit-pair-mismatch.ts';
-import { rule as rule104 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule105 } from './sterilization/dry-time-missing.ts';
-import { rule as rule106 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule107 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule108 } from './washing/a0-claim-wrong.ts';
-import { rule as rule109 } from './washing/a0-inadequate.ts';
-import { rule as rule110 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule37 } from './immediate-use/iuss-containment-not-cleared.ts';
+import { rule as rule38 } from './immediate-use/iuss-derived-by-deleting-dry.ts';
+import { rule as rule39 } from './immediate-use/iuss-for-convenience.ts';
+import { rule as rule40 } from './immediate-use/iuss-implant.ts';
+import { rule as rule41 } from './immediate-use/iuss-not-offered.ts';
+import { rule as rule42 } from './immediate-use/iuss-record-missing.ts';
+import { rule as rule43 } from './immediate-use/iuss-stored.ts';
+import { rule as rule44 } from './inspection/inspection-criteria-missing.ts';
+import { rule as rule45 } from './inspection/insulation-test-missing.ts';
+import { rule as rule46 } from './inspection/lubricant-not-permitted.ts';
+import { rule as rule47 } from './inspection/lubrication-missing.ts';
+import { rule as rule48 } from './inspection/lumen-inspection-missing.ts';
+import { rule as rule49 } from './inspection/seal-not-replaced.ts';
+import { rule as rule50 } from './inspection/use-limit-uncounted.ts';
+import { rule as rule51 } from './monitoring/indicator-level-missing.ts';
+import { rule as rule52 } from './monitoring/indicator-place-wrong-for-packaging.ts';
+import { rule as rule53 } from './point-of-use/delay-limit-exceeded.ts';
+import { rule as rule54 } from './point-of-use/loaner-document-missing.ts';
+import { rule as rule55 } from './point-of-use/loaner-lead-time-short.ts';
+import { rule as rule56 } from './point-of-use/loaner-trusted-as-processed.ts';
+import { rule as rule57 } from './point-of-use/lumen-not-flushed-at-use.ts';
+import { rule as rule58 } from './point-of-use/new-device-not-cleaned.ts';
+import { rule as rule59 } from './point-of-use/out-of-scope-device.ts';
+import { rule as rule60 } from './point-of-use/point-of-use-forbidden-fluid.ts';
+import { rule as rule61 } from './point-of-use/point-of-use-missing.ts';
+import { rule as rule62 } from './point-of-use/set-line-unmapped.ts';
+import { rule as rule63 } from './point-of-use/single-use-in-set.ts';
+import { rule as rule64 } from './point-of-use/transport-not-contained.ts';
+import { rule as rule65 } from './revision/device-no-document.ts';
+import { rule as rule66 } from './revision/document-does-not-cover.ts';
+import { rule as rule67 } from './revision/document-market-mismatch.ts';
+import { rule as rule68 } from './revision/document-not-yet-effective.ts';
+import { rule as rule69 } from './revision/documents-conflict-unresolved.ts';
+import { rule as rule70 } from './revision/duplicate-family.ts';
+import { rule as rule71 } from './revision/generic-beats-specific.ts';
+import { rule as rule72 } from './revision/response-not-usable.ts';
+import { rule as rule73 } from './revision/review-overdue.ts';
+import { rule as rule74 } from './revision/revision-superseded.ts';
+import { rule as rule75 } from './revision/revision-without-impact-sign-off.ts';
+import { rule as rule76 } from './revision/source-locator-missing.ts';
+import { rule as rule77 } from './rinsing/air-pressure-over-limit.ts';
+import { rule as rule78 } from './rinsing/drying-hotter-than-device.ts';
+import { rule as rule79 } from './rinsing/drying-missing.ts';
+import { rule as rule80 } from './rinsing/final-rinse-grade-low.ts';
+import { rule as rule81 } from './rinsing/intraocular-controls-missing.ts';
+import { rule as rule82 } from './rinsing/static-rinse-for-lumen.ts';
+import { rule as rule83 } from './rinsing/water-result-stale.ts';
+import { rule as rule84 } from './rinsing/wet-into-low-temperature.ts';
+import { rule as rule85 } from './rinsing/wet-into-steam.ts';
+import { rule as rule86 } from './source/alternatives-mixed.ts';
+import { rule as rule87 } from './source/ambiguous-without-question.ts';
+import { rule as rule88 } from './source/approximate-used-as-limit.ts';
+import { rule as rule89 } from './source/bare-number-promoted.ts';
+import { rule as rule90 } from './source/decimal-or-footnote-suspect.ts';
+import { rule as rule91 } from './source/delta-converted-as-absolute.ts';
+import { rule as rule92 } from './source/encoded-from-secondary-source.ts';
+import { rule as rule93 } from './source/encoder-is-approver.ts';
+import { rule as rule94 } from './source/exposure-vs-total-time.ts';
+import { rule as rule95 } from './source/half-cycle-encoded.ts';
+import { rule as rule96 } from './source/min-token-ambiguous.ts';
+import { rule as rule97 } from './source/pictogram-without-text.ts';
+import { rule as rule98 } from './source/quote-and-or-changed.ts';
+import { rule as rule99 } from './source/quote-bound-changed.ts';
+import { rule as rule100 } from './source/quote-negation-lost.ts';
+import { rule as rule101 } from './source/quote-number-mismatch.ts';
+import { rule as rule102 } from './source/quote-number-not-encoded.ts';
+import { rule as rule103 } from './source/range-reversed.ts';
+import { rule as rule104 } from './source/silent-field-filled.ts';
+import { rule as rule105 } from './source/source-missing.ts';
+import { rule as rule106 } from './source/stage-undeclared.ts';
+import { rule as rule107 } from './source/unit-missing-or-implausible.ts';
+import { rule as rule108 } from './source/unit-pair-mismatch.ts';
+import { rule as rule109 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule110 } from './sterilization/dry-time-missing.ts';
+import { rule as rule111 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule112 } from './storage/cool-aim-on-bare-metal.ts';
+import { rule as rule113 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule114 } from './storage/cool-criterion-missing.ts';
+import { rule as rule115 } from './storage/cool-forced.ts';
+import { rule as rule116 } from './storage/cool-release-below-room.ts';
+import { rule as rule117 } from './storage/cool-touch-or-cold-surface.ts';
+import { rule as rule118 } from './storage/storage-limit-conflict.ts';
+import { rule as rule119 } from './storage/wet-pack-released.ts';
+import { rule as rule120 } from './washing/a0-claim-wrong.ts';
+import { rule as rule121 } from './washing/a0-inadequate.ts';
+import { rule as rule122 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -222,4 +234,16 @@ export const allRules: readonly AnyRule[] = [
   rule108,
   rule109,
   rule110,
+  rule111,
+  rule112,
+  rule113,
+  rule114,
+  rule115,
+  rule116,
+  rule117,
+  rule118,
+  rule119,
+  rule120,
+  rule121,
+  rule122,
 ];

@@ -43,12 +43,10 @@ export const rule = defineRule({
       message: wording(lacking, meant),
       says: lacking.flatMap(prohibition).slice(0, 3),
       does: message.does(rootOfEntity(entity).id),
-      related: lacking
-        .slice(0, 12)
-        .map((device) => ({
-          at: (device.sterilization ?? device).at,
-          note: `what "${rootOfEntity(device).id}" offers`,
-        })),
+      related: lacking.slice(0, 12).map((device) => ({
+        at: (device.sterilization ?? device).at,
+        note: `what "${rootOfEntity(device).id}" offers`,
+      })),
     });
   },
   examples: {

@@ -159,3 +159,124 @@ export const insulationTests: readonly Phrase[] = [
   ['leakage', 'current'],
   ['high', 'voltage'],
 ];
+
+/** Reasons for immediate use that tell of a shortage or a plan, not of an emergency. */
+export const convenience: readonly Phrase[] = [
+  ['late', 'loaner'],
+  ['loaner', 'late'],
+  ['late', 'delivery'],
+  ['turnover'],
+  ['turn', 'over'],
+  ['two', 'cases'],
+  ['back', 'to', 'back'],
+  ['next', 'case'],
+  ['only', 'one', 'set'],
+  ['one', 'set'],
+  ['short*', 'inventory'],
+  ['short', 'stock'],
+  ['low', 'stock'],
+  ['lack', 'of', 'sets'],
+  ['too', 'few', 'sets'],
+  ['not', 'enough', 'sets'],
+  ['not', 'enough', 'instruments'],
+  ['no', 'spare*'],
+  ['no', 'second', 'set'],
+  ['save*', 'time'],
+  ['convenien*'],
+  ['schedule'],
+  ['busy', 'list'],
+  ['full', 'list'],
+];
+
+/** Places on a container at which an infrared thermometer sees bare metal. */
+export const bareMetal: readonly Phrase[] = [
+  ['lid', 'metal'],
+  ['metal', 'lid'],
+  ['shiny'],
+  ['polished'],
+  ['bare', 'metal'],
+  ['steel'],
+  ['aluminium'],
+  ['aluminum'],
+  ['chrome'],
+];
+
+/** Cold and solid things on which a hot pack must not stand. */
+export const coldSurfaces: readonly Phrase[] = [
+  ['table'],
+  ['counter'],
+  ['worktop'],
+  ['bench'],
+  ['floor'],
+  ['cold'],
+  ['stone'],
+  ['sink'],
+];
+
+/** Handling of packs that are still hot. */
+export const handling: readonly Phrase[] = [
+  ['stack*'],
+  ['cover'],
+  ['covered'],
+  ['towel'],
+  ['handle'],
+  ['handled'],
+  ['touch'],
+  ['carry', 'to', 'shelf'],
+  ['put', 'on', 'shelf'],
+];
+
+/** Cooling by other means than standing in the air of the room. */
+export const forcedCooling: readonly Phrase[] = [
+  ['fan'],
+  ['fans'],
+  ['blower'],
+  ['vent'],
+  ['air', 'conditioning'],
+  ['draught'],
+  ['open', 'window'],
+  ['quench*'],
+  ['cold', 'water'],
+  ['cold', 'room'],
+  ['cool', 'room'],
+  ['ice'],
+  ['fridge'],
+  ['refrigerator'],
+  ['freezer'],
+  ['compressed', 'air'],
+];
+
+/** Moisture on or in a pack. */
+export const moistPacks: readonly Phrase[] = [
+  ['moisture*'],
+  ['moist'],
+  ['wet'],
+  ['damp'],
+  ['droplets'],
+  ['condensate'],
+  ['water', 'drops'],
+];
+
+/** What is done with a wet pack so that it stays in use. */
+export const wetPackKept: readonly Phrase[] = [
+  ['air', 'dry'],
+  ['air', 'dried'],
+  ['let', 'dry'],
+  ['leave', 'dry'],
+  ['left', 'to', 'dry'],
+  ['dries', 'on'],
+  ['dry', 'on', 'shelf'],
+  ['wipe'],
+  ['wiped'],
+  ['pat', 'dry'],
+  ['blow', 'dry'],
+  ['release'],
+  ['released'],
+  ['may', 'be', 'used'],
+  ['can', 'be', 'used'],
+  ['use', 'anyway'],
+  ['use', 'first'],
+  ['used', 'first'],
+  ['put', 'on', 'shelf'],
+  ['shelve'],
+];
