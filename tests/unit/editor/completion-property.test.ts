@@ -82,7 +82,7 @@ describe('every offer, at every place of the samples (drawn at random)', () => {
       }),
       { numRuns: 3_000, seed: 5 },
     );
-    expect(taken).toBeGreaterThan(2_000);
+    expect(taken).toBeGreaterThan(1_000);
   });
 });
 

@@ -1,0 +1,141 @@
+import type { Edit } from '../base/problem.ts';
+import type { RecordShape } from '../schema/shape.ts';
+import { appendItem, fileForm, insertEntry } from '../syntax/edits.ts';
+import type { ListTree, MapTree, Tree } from '../syntax/tree.ts';
+import type { Piece } from './offer.ts';
+
+/** A field to add, by the keys that lead to it; `[]` at the end adds an item. The value is on one line. */
+export interface NewField {
+  readonly path: string;
+  readonly value: string;
+}
+
+export interface Inserted {
+  readonly edits: readonly Edit[];
+  readonly made: readonly string[];
+  /** Fields that the file has already: they are left as they are. */
+  readonly there: readonly string[];
+}
+
+const open = '\u0001';
+const close = '\u0002';
+
+/** Holes written into a text with two signs that no rule file holds, so that edits can be made of it first. */
+export const marked = {
+  hole: `${open}${close}`,
+  choice: (words: readonly string[]): string => `${open}${words.join('|')}${close}`,
+  pieces: (text: string): readonly Piece[] => {
+    const pieces: Piece[] = [];
+    for (const [index, part] of text.split(open).entries()) {
+      const end = index === 0 ? -1 : part.indexOf(close);
+      if (end === 0) pieces.push({ hole: 'words' });
+      else if (end > 0) pieces.push({ hole: 'words', choices: part.slice(0, end).split('|') });
+      pieces.push(part.slice(end + 1));
+    }
+    return pieces.filter((piece) => piece !== '');
+  },
+};
+
+/** Adds fields to a file: into groups that are there, else as new groups at their place in the order of the work. */
+export function insertFields(text: string, root: MapTree, shape: RecordShape, fields: readonly NewField[]): Inserted {
+  const edits: Edit[] = [];
+  const made: string[] = [];
+  const there: string[] = [];
+  for (const [head, group] of grouped(fields)) {
+    const known = valueUnder(root, head);
+    if (known === undefined) {
+      edits.push(newEntry(text, root, shape, head, group));
+      made.push(...group.map(({ path }) => path));
+      continue;
+    }
+    for (const field of group) {
+      const edit = into(text, known, field.path.split('.').slice(1), field.value, field.path);
+      if (edit === undefined) there.push(field.path);
+      else {
+        edits.push(edit);
+        made.push(field.path);
+      }
+    }
+  }
+  return { edits: joined(edits), made, there };
+}
+
+function grouped(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
+  const groups = new Map<string, NewField[]>();
+  for (const field of fields) {
+    const head = (field.path.split('.')[0] ?? '').replace('[]', '');
+    groups.set(head, [...(groups.get(head) ?? []), field]);
+  }
+  return groups;
+}
+
+function valueUnder(map: MapTree, key: string): Tree | undefined {
+  return map.entries.find((entry) => entry.key.text === key)?.value;
+}
+
+/** Below a value that is there; undefined when what leads there has another form or the field is given. */
+function into(text: string, tree: Tree, keys: readonly string[], value: string, path: string): Edit | undefined {
+  const [key, ...rest] = keys;
+  if (key === undefined) return tree.node === 'list' && path.endsWith('[]') ? addItem(text, tree, value) : undefined;
+  if (tree.node !== 'map') return undefined;
+  const name = key.replace('[]', '');
+  const inner = valueUnder(tree, name);
+  if (inner !== undefined) {
+    if (key.endsWith('[]')) return inner.node === 'list' ? addItem(text, inner, value) : undefined;
+    return into(text, inner, rest, value, path);
+  }
+  return insertEntry(text, tree, name, [nested(rest, key.endsWith('[]') ? `[${value}]` : value)]);
+}
+
+function addItem(text: string, list: ListTree, value: string): Edit | undefined {
+  return appendItem(text, list, [value]);
+}
+
+/** `steps[]` and a value: `{steps: [value]}`. */
+function nested(keys: readonly string[], value: string): string {
+  let inner = value;
+  for (const key of keys.toReversed()) {
+    const name = key.replace('[]', '');
+    inner = key.endsWith('[]') ? `{${name}: [${inner}]}` : `{${name}: ${inner}}`;
+  }
+  return inner;
+}
+
+/** A group of its own, before the first one that comes later in the order of the work. */
+function newEntry(text: string, root: MapTree, shape: RecordShape, head: string, group: readonly NewField[]): Edit {
+  const { lineEnd, step } = fileForm(text);
+  const lines = linesOf(head, group, ' '.repeat(step));
+  const order = [...shape.fields.keys()];
+  const next = root.entries.find(({ key }) => order.indexOf(key.text) > order.indexOf(head));
+  if (next !== undefined) {
+    const at = next.key.span.start;
+    return { span: { start: at, end: at }, text: `${lines.join(lineEnd)}${lineEnd}` };
+  }
+  const end = text.length;
+  const before = text.endsWith('\n') || text === '' ? '' : lineEnd;
+  return { span: { start: end, end }, text: `${before}${lines.join(lineEnd)}${lineEnd}` };
+}
+
+function linesOf(head: string, group: readonly NewField[], indent: string): readonly string[] {
+  const [first] = group;
+  if (first !== undefined && group.length === 1 && first.path === head) return [`${head}: ${first.value}`];
+  if (first?.path === `${head}[]`) return [`${head}:`, ...group.map(({ value }) => `${indent}- ${value}`)];
+  const lines = [`${head}:`];
+  for (const { path, value } of group) {
+    const [key = '', ...rest] = path.split('.').slice(1);
+    const name = key.replace('[]', '');
+    if (key.endsWith('[]')) lines.push(`${indent}${name}:`, `${indent}${indent}- ${value}`);
+    else lines.push(`${indent}${name}: ${nested(rest, value)}`);
+  }
+  return lines;
+}
+
+/** Edits at the same place become one, in their order. */
+function joined(edits: readonly Edit[]): readonly Edit[] {
+  const at = new Map<number, Edit>();
+  for (const edit of edits) {
+    const known = at.get(edit.span.start);
+    at.set(edit.span.start, known === undefined ? edit : { span: edit.span, text: known.text + edit.text });
+  }
+  return [...at.values()].sort((a, b) => a.span.start - b.span.start);
+}

@@ -1,0 +1,218 @@
+import type { StageWord } from '../quantity/prose/meaning.ts';
+import type { Dimension } from '../quantity/quantity.ts';
+import type { Kind } from '../schema/kinds.ts';
+
+/**
+ * Where a number of a quote may belong: a table that an educator can read. It only proposes places; the bound word and the rest are the
+ * reader's. A home counts when a stage or a word of its group is in the sentence; `near` are beginnings of words beside the number.
+ */
+export interface Group {
+  /** Keys from the top of the file; `[]` stands for a new item of the list. */
+  readonly path: string;
+  readonly stages: readonly StageWord[];
+  /** Beginnings of words, in English, German and French. */
+  readonly words: readonly string[];
+  readonly fields: readonly Home[];
+}
+
+export interface Home {
+  readonly field: string;
+  readonly dimension: Dimension;
+  readonly near: readonly string[];
+}
+
+const sterilizing: readonly StageWord[] = [
+  'steam',
+  'gravity',
+  'prevac',
+  'iuss',
+  'vh2o2',
+  'eo',
+  'formaldehyde',
+  'dry-heat',
+];
+const sterilizingWords = ['sterili', 'stérili', 'exposure', 'autoclav', 'dampf', 'vapeur', 'vacuum', 'vakuum'];
+const cycleFields: readonly Home[] = [
+  { field: 'temp', dimension: 'temperature', near: [] },
+  { field: 'exposure', dimension: 'time', near: ['exposure', 'hold', 'halte', 'plateau', 'vacuum', 'vakuum'] },
+  { field: 'dry', dimension: 'time', near: ['dry', 'trock', 'séch'] },
+];
+
+const device: readonly Group[] = [
+  {
+    path: 'sterilization.any_of[]',
+    stages: sterilizing,
+    words: sterilizingWords,
+    fields: [...cycleFields, { field: 'pulses', dimension: 'count', near: ['pulse', 'fraktion', 'impuls'] }],
+  },
+  {
+    path: 'limits',
+    stages: [],
+    words: ['exceed', 'überschreit', 'dépass', 'limit', 'reus', 'reprocess', 'uses', 'aufbereit'],
+    fields: [
+      { field: 'temp', dimension: 'temperature', near: ['exceed', 'überschreit', 'dépass'] },
+      { field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'] },
+    ],
+  },
+  {
+    path: 'limits',
+    stages: [],
+    words: ['ph'],
+    fields: [{ field: 'ph', dimension: 'ph', near: ['ph'] }],
+  },
+  {
+    path: 'point_of_use',
+    stages: [],
+    words: [
+      'after use',
+      'point of use',
+      'directly after',
+      'immediately after',
+      'gebrauch',
+      'après utilisation',
+      'within',
+    ],
+    fields: [
+      { field: 'max_delay', dimension: 'time', near: ['within', 'after', 'innerhalb', 'dans'] },
+      { field: 'flush_now', dimension: 'volume', near: ['flush', 'spül', 'rinc'] },
+    ],
+  },
+  {
+    path: 'manual.steps[]',
+    stages: ['flush', 'brush', 'soak'],
+    words: ['syringe', 'spritze', 'seringue', 'strokes'],
+    fields: [
+      { field: 'volume', dimension: 'volume', near: [] },
+      { field: 'times', dimension: 'count', near: [] },
+      { field: 'pressure', dimension: 'pressure', near: [] },
+      { field: 'time', dimension: 'time', near: [] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+    ],
+  },
+  {
+    path: 'manual.detergent',
+    stages: ['manual'],
+    words: ['by hand', 'von hand', 'à la main'],
+    fields: [
+      { field: 'ph', dimension: 'ph', near: ['ph'] },
+      { field: 'dose', dimension: 'dose', near: [] },
+      { field: 'temp', dimension: 'temperature', near: ['detergent', 'solution', 'reiniger', 'lösung'] },
+    ],
+  },
+  {
+    path: 'ultrasonic',
+    stages: ['ultrasonic'],
+    words: [],
+    fields: [
+      { field: 'time', dimension: 'time', near: [] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'frequency', dimension: 'frequency', near: [] },
+    ],
+  },
+  {
+    path: 'mechanical.detergent',
+    stages: ['mechanical'],
+    words: ['washer'],
+    fields: [{ field: 'ph', dimension: 'ph', near: ['ph'] }],
+  },
+  {
+    path: 'mechanical.wash',
+    stages: ['mechanical'],
+    words: ['washer'],
+    fields: [
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'time', dimension: 'time', near: [] },
+    ],
+  },
+  {
+    path: 'disinfection',
+    stages: ['disinfection'],
+    words: ['a0', 'a₀'],
+    fields: [
+      { field: 'a0', dimension: 'a0', near: ['a0'] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'time', dimension: 'time', near: [] },
+    ],
+  },
+  {
+    path: 'rinse',
+    stages: ['rinse'],
+    words: [],
+    fields: [
+      { field: 'time', dimension: 'time', near: [] },
+      { field: 'times', dimension: 'count', near: [] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'volume', dimension: 'volume', near: [] },
+    ],
+  },
+  {
+    path: 'drying',
+    stages: ['dry'],
+    words: ['cabinet', 'schrank'],
+    fields: [
+      { field: 'time', dimension: 'time', near: [] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+    ],
+  },
+  {
+    path: 'inspection',
+    stages: ['inspection'],
+    words: ['magnif', 'vergröß', 'grossiss'],
+    fields: [{ field: 'magnification', dimension: 'magnification', near: [] }],
+  },
+  {
+    path: 'packaging',
+    stages: ['packaging', 'container', 'wrap', 'pouch'],
+    words: ['weigh', 'wieg', 'pèse'],
+    fields: [{ field: 'max_mass', dimension: 'mass', near: [] }],
+  },
+  {
+    path: 'cooling',
+    stages: [],
+    words: ['cool', 'abkühl', 'refroid'],
+    fields: [
+      { field: 'time', dimension: 'time', near: ['cool', 'abkühl', 'refroid'] },
+      { field: 'temp', dimension: 'temperature', near: ['cool', 'abkühl', 'refroid'] },
+    ],
+  },
+  {
+    path: 'storage',
+    stages: [],
+    words: ['store', 'storage', 'lager', 'stock', 'shelf'],
+    fields: [
+      { field: 'time', dimension: 'time', near: [] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'humidity', dimension: 'percentage', near: [] },
+    ],
+  },
+];
+
+const packaging: readonly Group[] = [
+  { path: 'validated[]', stages: sterilizing, words: sterilizingWords, fields: cycleFields },
+  {
+    path: '',
+    stages: [],
+    words: ['dry', 'trock', 'séch', 'store', 'shelf', 'lager', 'uses', 'cycles'],
+    fields: [
+      { field: 'dry', dimension: 'time', near: ['dry', 'trock', 'séch'] },
+      { field: 'storage', dimension: 'time', near: ['store', 'storage', 'shelf', 'lager'] },
+      { field: 'uses', dimension: 'count', near: ['use', 'cycle'] },
+    ],
+  },
+];
+
+const chemistry: readonly Group[] = [
+  {
+    path: '',
+    stages: [],
+    words: ['ph', 'solution', 'temperature', 'minutes', 'contact', 'use at', 'lösung'],
+    fields: [
+      { field: 'ph_in_use', dimension: 'ph', near: ['ph'] },
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'time', dimension: 'time', near: [] },
+    ],
+  },
+];
+
+/** Homes by kind of file. Kinds that quote nothing about processing have none. */
+export const homesOf: Partial<Record<Kind, readonly Group[]>> = { device, packaging, chemistry };

@@ -1,0 +1,149 @@
+import type { Edit } from '../base/problem.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { readQuote } from '../quantity/prose/read-quote.ts';
+import { shapeOf } from '../schema/shapes.ts';
+import { quoteScalar } from '../syntax/quote.ts';
+import type { MapTree, ScalarTree } from '../syntax/tree.ts';
+import { asValue } from './bare.ts';
+import { insertFields, marked, type NewField } from './insert-fields.ts';
+import type { Piece } from './offer.ts';
+import { factsOf } from './quote-facts.ts';
+import type { Placed } from './quote-match.ts';
+import { amountOf, matchNumbers } from './quote-match.ts';
+
+/** A place of the file where fields are put in. */
+export interface Insertion {
+  readonly at: number;
+  readonly pieces: readonly Piece[];
+}
+
+export interface FieldsFromQuote {
+  readonly statement: string;
+  readonly insertions: readonly Insertion[];
+  /** Fields that were made: `limits.temp`. */
+  readonly made: readonly string[];
+  /** Numbers for which no field was found, and fields that are there already: for the reader to look at. */
+  readonly left: readonly string[];
+}
+
+/** The statement at `offset`: its id and its quote. */
+export function statementAt(
+  tree: MapTree,
+  offset: number,
+): { readonly id: ScalarTree; readonly quote: string; readonly lang: string } | undefined {
+  const statements = tree.entries.find(({ key }) => key.text === 'statements')?.value;
+  if (statements?.node !== 'map') return undefined;
+  for (const { key, value } of statements.entries) {
+    if (offset < key.span.start || offset > Math.max(key.span.end, value.span.end) || value.node !== 'map') continue;
+    const text = (name: string): string => {
+      const found = value.entries.find((entry) => entry.key.text === name)?.value;
+      return found?.node === 'scalar' ? found.text : '';
+    };
+    return { id: key, quote: text('quote'), lang: text('lang') };
+  }
+  return undefined;
+}
+
+/**
+ * Fields from the quote of the statement at `offset`: its numbers with their units where the schema has a place for them. The bound word
+ * is a choice: first what the quote says outright, else `stated`. Undefined where no statement with a quote stands.
+ */
+export function quoteToFields(record: FileRecord, tree: MapTree, offset: number): FieldsFromQuote | undefined {
+  const statement = statementAt(tree, offset);
+  const { kind } = record;
+  if (statement === undefined || kind === undefined || statement.quote === '') return undefined;
+  const lang =
+    statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
+  const reading = readQuote(statement.quote, lang);
+  const matched = matchNumbers(reading, kind);
+  const src = asValue(statement.id.text);
+  const fields = [
+    ...fieldsFor(matched.placed, reading, src),
+    ...(matched.placed.length === 0 ? factsOf(reading, kind, src) : []),
+  ];
+  const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), fields);
+  return {
+    statement: statement.id.text,
+    insertions: edits.map(insertionOf),
+    made,
+    left: [
+      ...matched.left.map((number) => `no field was found for ${number}`),
+      ...there.map((path) => `${path} is there already`),
+    ],
+  };
+}
+
+function insertionOf({ span, text }: Edit): Insertion {
+  return { at: span.start, pieces: marked.pieces(text) };
+}
+
+/** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */
+function fieldsFor(placed: readonly Placed[], reading: QuoteReading, src: string): readonly NewField[] {
+  const fields: NewField[] = [];
+  const items = new Map<string, string[]>();
+  for (const one of placed) {
+    const { path } = one.group;
+    if (!path.endsWith('[]')) {
+      const whole = path === '' ? one.home.field : `${path}.${one.home.field}`;
+      fields.push({ path: whole, value: requirement(one, reading, `, src: ${src}`) });
+      continue;
+    }
+    const parts = items.get(path) ?? headOf(path, reading, placed);
+    parts.push(`${one.home.field}: ${requirement(one, reading, '')}`);
+    items.set(path, parts);
+  }
+  for (const [path, parts] of items) fields.push({ path, value: `{${[...parts, `src: ${src}`].join(', ')}}` });
+  return fields;
+}
+
+const modalities: Readonly<Record<string, readonly [string, string]>> = {
+  prevac: ['steam-prevac', 'pv'],
+  gravity: ['steam-gravity', 'gr'],
+  vh2o2: ['vh2o2', 'vh'],
+  eo: ['eo', 'eo'],
+  formaldehyde: ['ltsf', 'ltsf'],
+  'dry-heat': ['dry-heat', 'dh'],
+};
+
+/** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
+function headOf(path: string, reading: QuoteReading, placed: readonly Placed[]): string[] {
+  if (path.endsWith('steps[]')) {
+    const done = reading.stages.find(({ stage }) => ['flush', 'brush', 'soak'].includes(stage))?.stage;
+    return [`do: ${done ?? marked.hole}`];
+  }
+  const named = new Set(reading.stages.flatMap(({ stage }) => (modalities[stage] === undefined ? [] : [stage])));
+  const only = named.size === 1 ? modalities[[...named][0] ?? ''] : undefined;
+  const temp = placed.find(({ home }) => home.field === 'temp')?.mentions[0]?.amount;
+  const id = `${only?.[1] ?? 'option'}${temp ?? ''}`;
+  const modality = `modality: ${only?.[0] ?? marked.hole}`;
+  return path.startsWith('validated') ? [modality] : [`id: ${asValue(id)}`, modality];
+}
+
+const boundChoices = ['stated', 'at_least', 'at_most', 'exactly', 'about'];
+
+function requirement({ home, mentions }: Placed, reading: QuoteReading, cited: string): string {
+  const [first, second] = mentions;
+  if (first === undefined) return '';
+  if (second !== undefined)
+    return `{between: [${amountOf(sharing(first, second), home)}, ${amountOf(second, home)}]${cited}}`;
+  const said = first.bound === 'none' || first.bound === 'between' ? 'stated' : first.bound;
+  const word = marked.choice([said, ...boundChoices.filter((one) => one !== said)]);
+  return `{${word}: ${amountOf(first, home)}${asWritten(first, reading)}${cited}}`;
+}
+
+/** `3-18 min`: the first number has the unit of the second. */
+function sharing(first: NumberMention, second: NumberMention): NumberMention {
+  return first.quantities.length > 0
+    ? first
+    : { ...first, quantities: second.quantities.map((one) => ({ ...one, amount: first.amount })) };
+}
+
+/** What the page prints, where it gives the value twice. */
+function asWritten({ span, pair }: NumberMention, { numbers, quote }: QuoteReading): string {
+  const partner = pair === undefined ? undefined : numbers[pair];
+  if (partner === undefined) return '';
+  const start = Math.min(span.start, partner.span.start);
+  const close = quote[Math.max(span.end, partner.span.end)] === ')' ? 1 : 0;
+  return `, as_written: ${quoteScalar(quote.slice(start, Math.max(span.end, partner.span.end) + close))}`;
+}

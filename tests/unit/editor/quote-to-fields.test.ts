@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { fileId } from '../../../server/src/base/brand.ts';
+import { asPlain, asSnippet } from '../../../server/src/editor/offer.ts';
+import { homesOf } from '../../../server/src/editor/quote-homes.ts';
+import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
+import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
+import type { Kind } from '../../../server/src/schema/kinds.ts';
+import type { Shape } from '../../../server/src/schema/shape.ts';
+import { shapeOf } from '../../../server/src/schema/shapes.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+import { readSample } from '../../support/samples.ts';
+
+function fields(text: string, at: number): FieldsFromQuote | undefined {
+  const { tree } = readTree(text);
+  if (tree?.node !== 'map') throw new Error('no map');
+  return quoteToFields(readRuleFile(fileId('x.ifu.yaml'), text), tree, at);
+}
+
+function withFields(text: string, found: FieldsFromQuote, form: typeof asPlain = asPlain): string {
+  let after = text;
+  for (const { at, pieces } of found.insertions.toReversed())
+    after = after.slice(0, at) + form(pieces, '\n') + after.slice(at);
+  return after;
+}
+
+const device = (quote: string, more = ''): string =>
+  `kind: device\nid: pale\nstatements:\n  s5: {doc: D, rev: A, page: 5, quote: "${quote}"}\n${more}`;
+
+/** The lines that came in. */
+function madeFrom(quote: string, more = '', form: typeof asPlain = asPlain): string {
+  const text = device(quote, more);
+  const found = fields(text, text.indexOf('s5'));
+  if (found === undefined) throw new Error('nothing');
+  const after = withFields(text, found, form);
+  return after
+    .split('\n')
+    .filter((line) => !text.split('\n').includes(line))
+    .join('\n');
+}
+
+describe('a quote becomes fields', () => {
+  it('a whole cycle as one option, the value given twice as written', () => {
+    expect(
+      madeFrom('Pre-vacuum, 270 °F (132 °C), 4 minutes or longer, minimum dry time 30 minutes, double wrapped.'),
+    ).toBe(
+      'sterilization:\n  any_of:\n    - {id: pv132, modality: steam-prevac, temp: {stated: 132 °C, as_written: "270 °F (132 °C)"}, exposure: {at_least: 4 min}, dry: {at_least: 30 min}, src: s5}',
+    );
+  });
+
+  it('the bound word is a choice: first what the quote says, else that it says nothing', () => {
+    expect(madeFrom('Do not exceed 140 °C.', '', asSnippet)).toBe(
+      'limits:\n  temp: {${1|at_most,stated,at_least,exactly,about|}: 140 °C, src: s5\\}',
+    );
+    expect(madeFrom('Steam, gravity: 121 °C for 30 minutes.', '', asSnippet)).toContain(
+      'exposure: {${2|stated,at_least,at_most,exactly,about|}: 30 min\\}',
+    );
+  });
+
+  it('a range keeps both ends', () => {
+    expect(madeFrom('Use detergents with a pH between 7 and 10.8.')).toBe(
+      'limits:\n  ph: {between: [7, 10.8], src: s5}',
+    );
+    expect(madeFrom('Pre-vacuum steam: 134 °C, 3 to 18 minutes.')).toContain('exposure: {between: [3 min, 18 min]}');
+  });
+
+  it('a step by hand, into the steps that are there', () => {
+    const quote = 'Flush the shaft with at least 50 mL of water through the luer port, 3 times.';
+    expect(madeFrom(quote)).toBe(
+      'manual:\n  steps:\n    - {do: flush, volume: {at_least: 50 mL}, times: {stated: 3 times}, src: s5}',
+    );
+    expect(madeFrom(quote, 'manual:\n  steps:\n    - {do: brush}\n')).toContain('    - {do: flush, volume');
+  });
+
+  it('what is not said is left empty, what has no place is named, what is there stays', () => {
+    const steam = device('Steam at 132 °C for 4 minutes.');
+    expect(
+      withFields(steam, fields(steam, steam.indexOf('s5')) ?? { statement: '', insertions: [], made: [], left: [] }),
+    ).toContain('modality: , temp');
+    const odd = device('Weighs about 120 lux.');
+    expect(fields(odd, odd.indexOf('s5'))?.insertions).toEqual([]);
+    const twice = device('Do not exceed 140 °C.', 'limits: {temp: {at_most: 130 C}}\n');
+    expect(fields(twice, twice.indexOf('s5'))?.left).toEqual(['limits.temp is there already']);
+  });
+
+  it('a sentence without numbers says whether something is done', () => {
+    expect(madeFrom('Do not clean ultrasonically.')).toBe('ultrasonic: {use: forbidden, src: s5}');
+  });
+
+  it('elsewhere: nothing', () => {
+    expect(fields(device('Rinse.'), 3)).toBeUndefined();
+  });
+});
+
+describe('the table of homes', () => {
+  it('names fields that exist and measure what it says', () => {
+    for (const [kind, groups] of Object.entries(homesOf)) {
+      for (const { path, fields: homes } of groups) {
+        for (const { field, dimension } of homes) {
+          const shape = shapeAt(
+            shapeOf(kind as Kind),
+            [...path.replaceAll('[]', '.*').split('.'), field].filter((key) => key !== ''),
+          );
+          expect(shape?.form === 'record' ? shape.dimension : undefined, `${kind} ${path} ${field}`).toBe(dimension);
+        }
+      }
+    }
+  });
+});
+
+function shapeAt(root: Shape, keys: readonly string[]): Shape | undefined {
+  let shape: Shape | undefined = root;
+  for (const key of keys) {
+    if (key === '*') shape = shape?.form === 'list' ? shape.item : undefined;
+    else shape = shape?.form === 'record' ? shape.fields.get(key)?.shape : undefined;
+  }
+  return shape;
+}
+
+describe('every statement of the samples', () => {
+  it('gives fields that are read as meant, with no fault but an empty place', () => {
+    let made = 0;
+    for (const [path, text] of [...readSample('lanternfield'), ...readSample('lanternfield-corrected')]) {
+      const before = readRuleFile(path, text).problems.length;
+      for (const { index } of text.matchAll(/^ {2}s\d+: \{/gm)) {
+        const found = fields(text, index + 3);
+        if (found === undefined) continue;
+        const after = withFields(text, found);
+        made += found.made.length;
+        const faults = readRuleFile(path, after).problems.filter(({ rule }) => rule !== 'empty-value');
+        expect(
+          faults.length,
+          `${path} ${found.statement}\n${after.slice(Math.max(0, (found.insertions[0]?.at ?? 0) - 20), (found.insertions[0]?.at ?? 0) + 300)}\n${JSON.stringify(faults)}`,
+        ).toBeLessThanOrEqual(before);
+      }
+    }
+    expect(made).toBeGreaterThan(50);
+  });
+});
