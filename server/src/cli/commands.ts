@@ -1,6 +1,7 @@
 import type { OptionSpec } from './arguments.ts';
 import { run as runCheck } from './check.ts';
 import type { Command } from './command.ts';
+import { run as runCompare } from './compare.ts';
 import { run as runExplain } from './explain.ts';
 import { run as runRoute } from './route.ts';
 import { runQuestions, runRoutes } from './routes.ts';
@@ -134,6 +135,57 @@ export const commands: readonly Command[] = [
     ],
     help: [],
     run: runWhatIf,
+  },
+  {
+    name: 'compare',
+    summary: 'Shows what a new revision, or a change of the department, changes here.',
+    operands: '[OLD NEW]',
+    options: [
+      {
+        name: 'from',
+        form: 'text',
+        value: 'STATE',
+        help: 'A recorded state (a branch, tag or commit) of the library, in place of OLD and NEW.',
+      },
+      {
+        name: 'to',
+        form: 'text',
+        value: 'STATE',
+        help: 'The recorded state to compare with; the files as they are now unless given.',
+      },
+      {
+        name: 'library',
+        form: 'text',
+        value: 'PATH',
+        help: 'The department for which effects are derived; the library around OLD unless given.',
+      },
+      {
+        name: 'format',
+        values: ['text', 'json', 'markdown', 'html'],
+        help: 'Form of the output; text unless given. html is a page to print and sign.',
+      },
+      {
+        name: 'fail-on',
+        form: 'text',
+        value: 'WORDS',
+        help: 'What makes the exit code 1, separated by commas: undecided (unless given), route-breaks, lost, any, never, or classes such as stricter.',
+      },
+      {
+        name: 'write-sign-off',
+        form: 'text',
+        value: 'FILE',
+        help: 'Writes the record to be completed by whoever decides. Never over a file that exists.',
+      },
+      todayOption,
+      colourOption,
+      helpOption,
+    ],
+    help: [
+      'OLD and NEW are two rule files or two folders. A NEW folder that is no library of its own holds only what it changes.',
+      'With --from, PATH names the library; the one around the current folder unless given.',
+      'Exit codes: 0 nothing that --fail-on names; 1 something; 2 the command line cannot be followed; 4 nothing to compare.',
+    ],
+    run: runCompare,
   },
   {
     name: 'questions',

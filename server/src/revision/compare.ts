@@ -20,7 +20,7 @@ import { hasWrongPair } from './guard.ts';
 import { citing, comparePassages } from './passages.ts';
 import { compareRecords } from './records.ts';
 import { alignStatements } from './statements.ts';
-import { type Draft, fieldSpot, joined, Walk } from './walk.ts';
+import { citationIn, type Draft, fieldSpot, joined, Walk } from './walk.ts';
 import { meaningWords } from './words.ts';
 
 type Entity = Rec & Quoting;
@@ -117,11 +117,18 @@ function isDerivable(type: ChangeClass): boolean {
 function sideOf(draft: Draft, side: 'before' | 'after', entity: Entity): Side | undefined {
   const node = draft[side];
   if (node === undefined) return undefined;
-  const src = side === 'before' ? draft.beforeSrc : draft.afterSrc;
+  const near = side === 'before' ? draft.beforeSrc : draft.afterSrc;
+  // A passage cited by the section around it does not say that this value is silent.
+  const src = isSilent(node) ? citationIn(node) : near;
   const isPassage = node.node === 'record' && 'quote' in node;
   const own = isPassage ? [sayingOf(node as Parameters<typeof sayingOf>[0], node.at)] : sayingsOf(entity, src);
   const words = draft.words?.[side] ?? (isPassage ? `“${own[0]?.quote ?? ''}”` : meaningWords(node));
   return { path: side === 'before' ? draft.beforePath : draft.afterPath, at: node.at, words, says: own };
+}
+
+function isSilent(node: Node): boolean {
+  const silent = node.node === 'record' ? fieldAt(node, 'silent') : undefined;
+  return silent?.node === 'flag' && silent.on;
 }
 
 /** The page printed one value in two units that did not agree, and now they do. */

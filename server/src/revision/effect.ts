@@ -143,7 +143,9 @@ function onPaper(
     return { ...found, effect: 'unused-only', words: `"${option}" is not used here` };
   const section = /^[a-z_]{1,40}/.exec(path)?.[0] ?? '';
   if (section === 'not') return { ...found, effect: 'unused-only', words: 'nothing that is used here is meant' };
-  return onCards.has(section) ? { ...found, effect: 'card-changes', words: 'the words of the card' } : found;
+  return onCards.has(section)
+    ? { ...found, effect: 'card-changes', words: 'the route holds; the words of the card change' }
+    : found;
 }
 
 function silentEffect(change: Change): ChangeEffect {

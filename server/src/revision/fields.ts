@@ -3,8 +3,20 @@
  * here is compared as a value of which no direction is known: a difference is then "different", never "editorial".
  */
 
-/** Who read it and when: no part of what is demanded. */
-export const recordKeepingFields: ReadonlySet<string> = new Set(['review', 'checked', 'second_reader']);
+/** Who read or measured it and when: no part of what is demanded. That a date is out of date is for the check to find. */
+export const recordKeepingFields: ReadonlySet<string> = new Set([
+  'review',
+  'checked',
+  'second_reader',
+  'changed',
+  'mass_measured',
+  'packaging_changed',
+  'measured',
+  'last_result',
+  'adopted_on',
+  'printed',
+  'made_on',
+]);
 
 /** Never judged, or shown to people only. */
 export const wordingFields: ReadonlySet<string> = new Set([

@@ -6,6 +6,7 @@ import { hasTrait, membersOf } from '../rules/support/applies.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { Change } from './change.ts';
 import type { ChangeEffect } from './effect.ts';
+import { needsDecision } from './sign-off.ts';
 
 /** Whom and what a change reaches, down to the shelf. Ids, in order. */
 export interface Impact {
@@ -35,7 +36,9 @@ export interface ShelfStock {
   readonly usesAMonth: number | undefined;
 }
 
-export function impactOf(change: Change, effect: ChangeEffect, entity: Rec, view: LibraryView): Impact {
+/** Wording and moved pages reach nobody. */
+export function impactOf(change: Change, effect: ChangeEffect, entity: Rec, view: LibraryView): Impact | undefined {
+  if (!needsDecision(change)) return undefined;
   const { kind, id } = rootOfEntity(entity);
   const sets = setsReached(kind, id, effect, view);
   const setIds = sets.map((set) => rootOfEntity(set).id);
@@ -54,13 +57,12 @@ export function impactOf(change: Change, effect: ChangeEffect, entity: Rec, view
     training: named('training'),
     waivers: idsOf(view.all('waiver').filter((waiver) => concerns(waiver, [id, ...setIds]))),
     equipment: equipmentOf(sets, view),
-    stock: isWording(change) ? [] : sets.map(stockOf),
-    shelfChoice: isWording(change) || sets.length === 0 || effect.effect === 'unused-only' ? 'not-needed' : 'needed',
+    stock: sets.map(stockOf),
+    shelfChoice:
+      change.class === 'clarification' || sets.length === 0 || effect.effect === 'unused-only'
+        ? 'not-needed'
+        : 'needed',
   };
-}
-
-function isWording({ class: type }: Change): boolean {
-  return type === 'editorial' || type === 're-citation' || type === 'clarification';
 }
 
 /** Every set that holds the device; of the department's own things those on which a change does something. */

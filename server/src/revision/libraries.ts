@@ -4,7 +4,7 @@ import type { Policies } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
-import { align, textAt } from './align.ts';
+import { type Alignment, align, textAt } from './align.ts';
 import { type Change, type ChangeClass, defaultActions, type EntityComparison } from './change.ts';
 import { compareEntities, entityName } from './compare.ts';
 import { meaningWords } from './words.ts';
@@ -43,8 +43,11 @@ export interface LibraryComparison {
   readonly revisions: readonly RevisionPair[];
 }
 
-/** `whole`: what is missing on the new side is gone. `part`: the new side holds only what it changes. */
-export type Extent = 'whole' | 'part';
+/**
+ * `whole`: what is missing on the new side is gone. `part`: the new side holds only what it changes. `pair`: one file on each side, whatever
+ * they are called.
+ */
+export type Extent = 'whole' | 'part' | 'pair';
 
 /** Two states of a library. Files are paired by kind and id; what is left, by likeness, so that a renamed file is no file lost. */
 export function compareLibraries(
@@ -54,12 +57,10 @@ export function compareLibraries(
   policies: Policies | undefined,
 ): LibraryComparison {
   const isCompared = (entity: AnyEntity) => compared.has(rootOfEntity(entity).kind);
-  const { pairs, removed, added } = align(
-    old.filter(isCompared),
-    now.filter(isCompared),
-    [entityName, revisionOf],
-    (a, b) => likeness(a, b),
-  );
+  const { pairs, removed, added } =
+    extent === 'pair'
+      ? pairOf(old, now)
+      : align(old.filter(isCompared), now.filter(isCompared), [entityName, revisionOf], (a, b) => likeness(a, b));
   const entities: EntityComparison[] = [];
   for (const [before, after] of pairs) {
     const comparison = compareEntities(before, after, policies);
@@ -73,6 +74,11 @@ export function compareLibraries(
     entities,
     revisions: revisionPairs([...old, ...now]).filter(({ doc, to }) => added.some((one) => isRevision(one, doc, to))),
   };
+}
+
+function pairOf(old: readonly AnyEntity[], now: readonly AnyEntity[]): Alignment<AnyEntity> {
+  const [[before], [after]] = [old, now];
+  return { pairs: before !== undefined && after !== undefined ? [[before, after]] : [], removed: [], added: [] };
 }
 
 function isDocument(entity: AnyEntity): boolean {

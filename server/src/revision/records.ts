@@ -78,10 +78,10 @@ function reportDemand(walk: Walk, old: Requirement, now: Requirement, spot: Spot
 
 /** A change that takes in the whole section: it fell silent, is spoken of, is forbidden now, or its "and" became an "or". */
 function wholeVerdict(old: Rec, now: Rec): Verdict | undefined {
-  const [was, is] = [stateOf(old), stateOf(now)];
-  if (was !== is) return compareStates(was, is);
-  const [could, can] = [textAt(old, 'use') === 'forbidden', textAt(now, 'use') === 'forbidden'];
-  if (could !== can) return { class: can ? 'new-prohibition' : 'prohibition-removed' };
+  const [was, is] = [textAt(old, 'use') === 'forbidden', textAt(now, 'use') === 'forbidden'];
+  if (was !== is) return { class: is ? 'new-prohibition' : 'prohibition-removed' };
+  const [stood, stands] = [stateOf(old), stateOf(now)];
+  if (stood !== stands) return compareStates(stood, stands);
   const [joined, joins] = [joinOf(old), joinOf(now)];
   if (joined !== undefined && joins !== undefined && joined !== joins)
     return { class: 'different', because: joins === 'any_of' ? '"and" became "or"' : '"or" became "and"' };

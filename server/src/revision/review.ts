@@ -111,7 +111,8 @@ function reviewed(
   const entity = of.before ?? of.after;
   if (effects === undefined || view === undefined || entity === undefined) return change;
   const here = effects.of(change, of);
-  return { ...change, here, impact: impactOf(change, here, entity, view) };
+  const impact = impactOf(change, here, entity, view);
+  return { ...change, here, ...(impact && { impact }) };
 }
 
 function allTogether(effects: Effects, entities: readonly EntityComparison[], extent: Extent): readonly SetEffect[] {

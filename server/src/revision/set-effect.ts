@@ -1,3 +1,4 @@
+import { numberRows } from '../judge/directions.ts';
 import type { Judgement } from '../judge/outcome.ts';
 import { failing, rankOf } from '../route/ranks.ts';
 import { statusRank } from '../route/repair-trial.ts';
@@ -76,13 +77,21 @@ function differences(before: Standing, after: Standing): string {
 }
 
 function lineWords(line: string): string {
-  const [who = '', , required = '', given = ''] = line.split('|');
-  return `${who.slice(who.indexOf('/') + 1)} asks ${required}${given === '' ? '' : `, here ${given}`}`;
+  const [who = '', parameter = '', required = '', given = ''] = line.split('|');
+  return `${titleOf(parameter)}: ${who.slice(who.indexOf('/') + 1)} asks ${required}${given === '' ? '' : `, here ${given}`}`;
 }
 
-function reasonOf({ demandedBy, required, given, gap }: Judgement): string {
+const titles = new Map<string, string>(numberRows.map(({ parameter, title }) => [parameter, title]));
+
+/** As the direction table calls it. */
+function titleOf(parameter: string): string {
+  const title = titles.get(parameter) ?? parameter.replaceAll('-', ' ');
+  return title.charAt(0).toUpperCase() + title.slice(1);
+}
+
+function reasonOf({ demandedBy, parameter, required, given, gap }: Judgement): string {
   const ours = given === '' ? '' : `, here ${given}`;
-  return `${demandedBy.slice(demandedBy.indexOf('/') + 1)} asks ${required}${ours}${gap === undefined ? '' : ` (${gap})`}`;
+  return `${titleOf(parameter)}: ${demandedBy.slice(demandedBy.indexOf('/') + 1)} asks ${required}${ours}${gap === undefined ? '' : ` (${gap})`}`;
 }
 
 function unique(words: readonly string[]): string {
