@@ -7,6 +7,11 @@ import { childrenOf } from './walk.ts';
  * no part in it. Lists keep their order: whether order has a meaning is for the reader of the list to know.
  */
 export function contentOf(node: Node): string {
+  return contentWithout(node, nothing);
+}
+
+/** The same, as if the fields of these names were not there, however deep. */
+export function contentWithout(node: Node, leftOut: ReadonlySet<string>): string {
   switch (node.node) {
     case 'text':
     case 'date':
@@ -18,19 +23,22 @@ export function contentOf(node: Node): string {
     case 'citation':
       return citationContent(node);
     case 'list':
-      return `[${node.items.map(contentOf).join(',')}]`;
+      return `[${node.items.map((item) => contentWithout(item, leftOut)).join(',')}]`;
     case 'table':
       return `{${[...node.rows]
-        .map(([key, { value }]) => `${JSON.stringify(key)}:${contentOf(value)}`)
+        .map(([key, { value }]) => `${JSON.stringify(key)}:${contentWithout(value, leftOut)}`)
         .sort()
         .join(',')}}`;
     case 'record':
       return `{${keysOf(node)
-        .map((key) => `${key}:${contentOf(fieldAt(node, key) as Node)}`)
+        .filter((key) => !leftOut.has(key))
+        .map((key) => `${key}:${contentWithout(fieldAt(node, key) as Node, leftOut)}`)
         .sort()
         .join(',')}}`;
   }
 }
+
+const nothing: ReadonlySet<string> = new Set();
 
 /** The stamp of an entity's content: any edit of a value, a quote or a note changes it; layout and comments do not. */
 export function stampOf(entity: Rec): string {

@@ -73,19 +73,24 @@ export function questionKey({ demandedBy, demandAt }: Judgement): string {
 }
 
 function questionOf(view: LibraryView, key: string, { judgement, openIn, unlocks }: Gathered): UnlockingQuestion {
-  const { demandedBy, says, demandAt, required, given, reason } = judgement;
-  const about = demandedBy.slice(demandedBy.indexOf('/') + 1);
-  const citation = citationWords(says);
+  const { demandedBy, says, demandAt } = judgement;
   return {
     key,
     maker: makerOf(view, judgement),
-    about,
-    words: `${citation === '' ? about : `${about} (${citation})`}: the page gives ${required}; here it is ${given === '' ? 'not known' : given}. ${reason}`,
+    about: demandedBy.slice(demandedBy.indexOf('/') + 1),
+    words: questionWords(judgement),
     says,
     at: demandAt,
     unlocks: [...unlocks].sort(),
     openIn: [...openIn].sort(),
   };
+}
+
+/** What is asked, with its page: two sentences. */
+export function questionWords({ demandedBy, says, required, given, reason }: Judgement): string {
+  const about = demandedBy.slice(demandedBy.indexOf('/') + 1);
+  const citation = citationWords(says);
+  return `${citation === '' ? about : `${about} (${citation})`}: the page gives ${required}; here it is ${given === '' ? 'not known' : given}. ${reason}`;
 }
 
 /** The maker of whoever demands, where the maker can settle it; else whoever can. */

@@ -84,43 +84,51 @@ import { rule as rule82 } from './rinsing/static-rinse-for-lumen.ts';
 import { rule as rule83 } from './rinsing/water-result-stale.ts';
 import { rule as rule84 } from './rinsing/wet-into-low-temperature.ts';
 import { rule as rule85 } from './rinsing/wet-into-steam.ts';
-import { rule as rule86 } from './source/alternatives-mixed.ts';
-import { rule as rule87 } from './source/ambiguous-without-question.ts';
-import { rule as rule88 } from './source/approximate-used-as-limit.ts';
-import { rule as rule89 } from './source/bare-number-promoted.ts';
-import { rule as rule90 } from './source/decimal-or-footnote-suspect.ts';
-import { rule as rule91 } from './source/delta-converted-as-absolute.ts';
-import { rule as rule92 } from './source/encoded-from-secondary-source.ts';
-import { rule as rule93 } from './source/encoder-is-approver.ts';
-import { rule as rule94 } from './source/exposure-vs-total-time.ts';
-import { rule as rule95 } from './source/half-cycle-encoded.ts';
-import { rule as rule96 } from './source/min-token-ambiguous.ts';
-import { rule as rule97 } from './source/pictogram-without-text.ts';
-import { rule as rule98 } from './source/quote-and-or-changed.ts';
-import { rule as rule99 } from './source/quote-bound-changed.ts';
-import { rule as rule100 } from './source/quote-negation-lost.ts';
-import { rule as rule101 } from './source/quote-number-mismatch.ts';
-import { rule as rule102 } from './source/quote-number-not-encoded.ts';
-import { rule as rule103 } from './source/range-reversed.ts';
-import { rule as rule104 } from './source/silent-field-filled.ts';
-import { rule as rule105 } from './source/source-missing.ts';
-import { rule as rule106 } from './source/stage-undeclared.ts';
-import { rule as rule107 } from './source/unit-missing-or-implausible.ts';
-import { rule as rule108 } from './source/unit-pair-mismatch.ts';
-import { rule as rule109 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule110 } from './sterilization/dry-time-missing.ts';
-import { rule as rule111 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule112 } from './storage/cool-aim-on-bare-metal.ts';
-import { rule as rule113 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule114 } from './storage/cool-criterion-missing.ts';
-import { rule as rule115 } from './storage/cool-forced.ts';
-import { rule as rule116 } from './storage/cool-release-below-room.ts';
-import { rule as rule117 } from './storage/cool-touch-or-cold-surface.ts';
-import { rule as rule118 } from './storage/storage-limit-conflict.ts';
-import { rule as rule119 } from './storage/wet-pack-released.ts';
-import { rule as rule120 } from './washing/a0-claim-wrong.ts';
-import { rule as rule121 } from './washing/a0-inadequate.ts';
-import { rule as rule122 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule86 } from './route/card-cycle-not-derived.ts';
+import { rule as rule87 } from './route/governing-changed.ts';
+import { rule as rule88 } from './route/member-needs-own-route.ts';
+import { rule as rule89 } from './route/route-needs-answer.ts';
+import { rule as rule90 } from './route/route-single-point.ts';
+import { rule as rule91 } from './route/set-cleaning-clash.ts';
+import { rule as rule92 } from './route/set-route-none.ts';
+import { rule as rule93 } from './route/strictest-picked-not-intersected.ts';
+import { rule as rule94 } from './source/alternatives-mixed.ts';
+import { rule as rule95 } from './source/ambiguous-without-question.ts';
+import { rule as rule96 } from './source/approximate-used-as-limit.ts';
+import { rule as rule97 } from './source/bare-number-promoted.ts';
+import { rule as rule98 } from './source/decimal-or-footnote-suspect.ts';
+import { rule as rule99 } from './source/delta-converted-as-absolute.ts';
+import { rule as rule100 } from './source/encoded-from-secondary-source.ts';
+import { rule as rule101 } from './source/encoder-is-approver.ts';
+import { rule as rule102 } from './source/exposure-vs-total-time.ts';
+import { rule as rule103 } from './source/half-cycle-encoded.ts';
+import { rule as rule104 } from './source/min-token-ambiguous.ts';
+import { rule as rule105 } from './source/pictogram-without-text.ts';
+import { rule as rule106 } from './source/quote-and-or-changed.ts';
+import { rule as rule107 } from './source/quote-bound-changed.ts';
+import { rule as rule108 } from './source/quote-negation-lost.ts';
+import { rule as rule109 } from './source/quote-number-mismatch.ts';
+import { rule as rule110 } from './source/quote-number-not-encoded.ts';
+import { rule as rule111 } from './source/range-reversed.ts';
+import { rule as rule112 } from './source/silent-field-filled.ts';
+import { rule as rule113 } from './source/source-missing.ts';
+import { rule as rule114 } from './source/stage-undeclared.ts';
+import { rule as rule115 } from './source/unit-missing-or-implausible.ts';
+import { rule as rule116 } from './source/unit-pair-mismatch.ts';
+import { rule as rule117 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule118 } from './sterilization/dry-time-missing.ts';
+import { rule as rule119 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule120 } from './storage/cool-aim-on-bare-metal.ts';
+import { rule as rule121 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule122 } from './storage/cool-criterion-missing.ts';
+import { rule as rule123 } from './storage/cool-forced.ts';
+import { rule as rule124 } from './storage/cool-release-below-room.ts';
+import { rule as rule125 } from './storage/cool-touch-or-cold-surface.ts';
+import { rule as rule126 } from './storage/storage-limit-conflict.ts';
+import { rule as rule127 } from './storage/wet-pack-released.ts';
+import { rule as rule128 } from './washing/a0-claim-wrong.ts';
+import { rule as rule129 } from './washing/a0-inadequate.ts';
+import { rule as rule130 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -246,4 +254,12 @@ export const allRules: readonly AnyRule[] = [
   rule120,
   rule121,
   rule122,
+  rule123,
+  rule124,
+  rule125,
+  rule126,
+  rule127,
+  rule128,
+  rule129,
+  rule130,
 ];

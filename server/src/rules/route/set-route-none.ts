@@ -1,0 +1,133 @@
+import type { LibraryView } from '../../library/view.ts';
+import type { AnyEntity } from '../../model/entity.ts';
+import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { explanationOfDevice, explanationOfSet, type RouteExplanation } from '../../route/explanation.ts';
+import { routeOfDevice, routeOfSet } from '../../route/route.ts';
+import { defineRule } from '../rule.ts';
+import { clashReport } from '../support/clash-report.ts';
+
+export const rule = defineRule({
+  id: 'set-route-none',
+  stage: 'route',
+  severity: 'error',
+  settledBy: 'manager',
+  why: 'As it is built, the set cannot be processed as instructed with what the department has.',
+  source: 'logic',
+  kinds: ['set', 'device'],
+  check(entity: AnyEntity, { view, report }) {
+    const explanation = withoutRoute(entity, view);
+    if (explanation === undefined) return;
+    const device = isOfKind(entity, 'device') ? (entity.sterilization ?? entity.cleaning) : undefined;
+    report({ at: device?.at ?? explanation.route.at, ...clashReport(explanation) });
+  },
+  examples: {
+    bad: [
+      `
+=== sets/ortho-legacy.ifu.yaml
+kind: set
+id: ortho-legacy
+    ^^^^^^^^^^^^ No packaging and cycle here processes ortho-legacy as built. (1) prevac-only-tube: forbids it (no steam-gravity) (TU-31, rev E, p. 5). (2) gravity-only-clamp: offers only steam-gravity (CL-9, rev A, p. 2). With any one of these gone, a route appears as far as this goes. Ways out: a. Take gravity-only-clamp out of the set, and process it alone in wrap on gr121; the rest goes in wrap on pv132 (department with the surgeon, same day). b. Take prevac-only-tube out of the set, and process it alone in wrap on pv132; the rest goes in wrap on gr121 (department with the surgeon, same day).
+members: [{device: gravity-only-clamp}, {device: prevac-only-tube}]
+packaging: wrap
+=== devices/clamp.ifu.yaml
+kind: device
+id: gravity-only-clamp
+manual: {use: required}
+sterilization:
+  any_of:
+    - {id: gr121, modality: steam-gravity, context: terminal, temp: {stated: 121 C}, exposure: {at_least: 30 min}, dry: {at_least: 30 min}, packaging: {relation: requires_class, allowed: [wrap]}, src: s1}
+statements:
+  s1: {doc: CL-9, rev: A, page: 2, quote: "Gravity steam 121 °C, at least 30 minutes, dry at least 30 minutes, wrapped."}
+=== devices/tube.ifu.yaml
+kind: device
+id: prevac-only-tube
+manual: {use: required}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, context: terminal, temp: {stated: 132 C}, exposure: {at_least: 4 min}, dry: {at_least: 20 min}, packaging: {relation: requires_class, allowed: [wrap]}, src: s1}
+not: [{what: steam-gravity, src: s2}]
+statements:
+  s1: {doc: TU-31, rev: E, page: 5, quote: "Pre-vacuum steam 132 °C, at least 4 minutes, dry at least 20 minutes, wrapped."}
+  s2: {doc: TU-31, rev: E, page: 5, quote: "Do not use gravity steam."}
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+validated:
+  - {modality: steam-prevac, context: terminal}
+  - {modality: steam-gravity, context: terminal}
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+  - {id: gr121, modality: steam-gravity, context: terminal, temp: 121 C, exposure: 30 min, dry: 30 min, qualified: 2025-01-15}
+`,
+      `
+=== devices/probe.ifu.yaml
+kind: device
+id: pressure-probe
+manual: {use: required}
+sterilization:
+^^^^^^^^^^^^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. Ways out: a. Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). b. Replace pressure-probe by a device whose instruction fits what is here (surgeon with value analysis, months).
+  any_of:
+    - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
+statements:
+  s1: {doc: PP-4, rev: B, page: 6, quote: "Ethylene oxide: 55 °C, 60 minutes."}
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+validated: [{modality: steam-prevac, context: terminal}]
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+`,
+    ],
+    good: [
+      `
+=== sets/tubes.ifu.yaml
+kind: set
+id: tubes
+members: [{device: prevac-tube, qty: 3}]
+packaging: wrap
+cycle: pv132
+=== devices/tube.ifu.yaml
+kind: device
+id: prevac-tube
+manual: {use: required}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, context: terminal, temp: {stated: 132 C}, exposure: {at_least: 4 min}, dry: {at_least: 20 min}, packaging: {relation: requires_class, allowed: [wrap]}}
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+validated: [{modality: steam-prevac, context: terminal}]
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+`,
+      `
+kind: device
+id: bowl
+class: non-critical
+manual: {use: required}
+`,
+    ],
+  },
+});
+
+/** A device is judged alone where no set holds it; else the set says it. */
+function withoutRoute(entity: AnyEntity, view: LibraryView): RouteExplanation | undefined {
+  const { id } = rootOfEntity(entity);
+  if (isOfKind(entity, 'set')) {
+    return view.ask(routeOfSet, id)?.status === 'none' ? view.ask(explanationOfSet, id) : undefined;
+  }
+  const isAlone = isOfKind(entity, 'device') && view.users('device', id, 'set').length === 0;
+  return isAlone && view.ask(routeOfDevice, id)?.status === 'none' ? view.ask(explanationOfDevice, id) : undefined;
+}
