@@ -4,13 +4,16 @@
  */
 export const neverWaivable: ReadonlySet<string> = new Set([
   'iuss-cleaning-reduced',
+  'iuss-containment-not-cleared',
   'iuss-derived-by-deleting-dry',
   'iuss-not-offered',
+  'iuss-stored',
   'immersion-forbidden',
   'mechanical-where-manual-only',
   'modality-prohibited',
   'out-of-scope-device',
   'point-of-use-forbidden-fluid',
+  'procedure-overrides-manufacturer',
   'prion-routed-to-routine',
   'quote-negation-lost',
   'single-use-in-set',
@@ -18,4 +21,5 @@ export const neverWaivable: ReadonlySet<string> = new Set([
   'validation-claimed-by-department',
   'waiver-invalid',
   'wet-into-steam',
+  'wet-pack-released',
 ]);

@@ -280,3 +280,53 @@ export const wetPackKept: readonly Phrase[] = [
   ['put', 'on', 'shelf'],
   ['shelve'],
 ];
+
+/** Words by which someone goes further out of caution. */
+export const caution: readonly Phrase[] = [
+  ['safe', 'side'],
+  ['to', 'be', 'safe'],
+  ['be', 'sure'],
+  ['make', 'sure'],
+  ['safer'],
+  ['for', 'safety'],
+  ['just', 'in', 'case'],
+  ['extra', 'safe*'],
+  ['extra', 'long'],
+  ['double', 'soak'],
+  ['twice', 'as', 'long'],
+  ['better', 'longer'],
+  ['longer', 'is', 'better'],
+  ['hotter', 'is', 'better'],
+  ['more', 'is', 'better'],
+  ['stricter'],
+  ['caution'],
+  ['sicherheitshalber'],
+];
+
+/** Appeals to an authority that nobody can look up unless the document is named. */
+export const authorities: readonly Phrase[] = [
+  ['standard*', 'require*'],
+  ['standard*', 'demand*'],
+  ['standard*', 'say*'],
+  ['standard*', 'agree'],
+  ['standards', 'bodies'],
+  ['required', 'by', 'standard*'],
+  ['guideline*'],
+  ['guidance', 'says'],
+  ['regulation*', 'require*'],
+  ['required', 'by', 'law'],
+  ['law', 'requires'],
+  ['inspector*'],
+  ['surveyor*'],
+  ['accreditation'],
+  ['authorities'],
+  ['all', 'experts'],
+  ['experts', 'agree'],
+  ['best', 'practice'],
+  ['studies', 'show'],
+  ['evidence', 'shows'],
+  ['research', 'shows'],
+  ['everybody', 'agrees'],
+  ['everyone', 'agrees'],
+  ['it', 'is', 'well', 'known'],
+];

@@ -1,0 +1,131 @@
+import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { Text } from '../../model/node.ts';
+import { defineRule } from '../rule.ts';
+import { stepsOf } from '../support/steps.ts';
+
+const message = {
+  late: (late: string, early: string) =>
+    `${late} stands after ${early} here, but has to be done before it: each stage prepares the next.`,
+  note: (early: string) => `${early} comes first here`,
+};
+
+export const rule = defineRule({
+  id: 'procedure-step-order',
+  stage: 'governance',
+  severity: 'error',
+  settledBy: 'manager',
+  why: 'Each stage is the condition of the next: what is packed wet or sterilized unseen is not put right later.',
+  source: 'standard',
+  kinds: ['procedure'],
+  check(procedure, { report }) {
+    const fault = outOfOrder(procedure);
+    if (fault === undefined) return;
+    const { late, early } = fault;
+    report({
+      at: late.at,
+      message: message.late(titleOf(late), nameOf(early)),
+      related: [{ at: early.at, note: message.note(nameOf(early)) }],
+    });
+  },
+  examples: {
+    bad: [
+      `
+kind: procedure
+id: p
+steps: [{stage: packaging}, {stage: inspection}, {stage: steam}]
+                                    ^^^^^^^^^^ Inspection stands after packing here, but has to be done before it: each stage prepares the next.
+`,
+      `
+kind: procedure
+id: drills
+steps:
+  - {stage: lubrication, do: lubricate}
+  - {stage: manual, do: brush}
+            ^^^^^^ Cleaning by hand stands after lubrication here, but has to be done before it: each stage prepares the next.
+  - {stage: packaging, do: pack}
+  - {stage: steam, do: sterilize}
+`,
+    ],
+    good: [
+      `
+kind: procedure
+id: p
+steps:
+  - {stage: manual, do: rinse}
+  - {stage: ultrasonic, do: sonicate}
+  - {stage: manual, do: rinse}
+  - {stage: drying, do: dry}
+  - {stage: inspection, do: visual}
+  - {stage: packaging, do: pack}
+  - {stage: inspection, do: look at the seal}
+  - {stage: steam, do: sterilize}
+`,
+      `
+kind: procedure
+id: wet
+steps:
+  - {stage: release, do: look}
+  - {stage: manual, when: moisture-found, do: send back to cleaning}
+`,
+    ],
+  },
+});
+
+/**
+ * Stages that prepare each other, by rank. Between stages of one rank there is no order, and around the theatre the work begins anew, so
+ * that use, case end, transport and receipt have no rank.
+ */
+const ranks: ReadonlyMap<string, number> = new Map([
+  ...rank(1, ['disassembly', 'manual', 'ultrasonic', 'mechanical', 'rinse', 'disinfection']),
+  ...rank(2, ['drying', 'inspection', 'lubrication', 'assembly']),
+  ...rank(3, ['packaging']),
+  ...rank(4, ['loading']),
+  ...rank(5, ['steam', 'low-temperature', 'sterilization']),
+  ...rank(6, ['aeration', 'cooling']),
+  ...rank(7, ['release']),
+  ...rank(8, ['storage']),
+]);
+
+function rank(number: number, stages: readonly string[]): readonly (readonly [string, number])[] {
+  return stages.map((stage) => [stage, number]);
+}
+
+/** The first stage that begins after one that it prepares. A stage that is repeated later is in its place where it was first. */
+function outOfOrder(procedure: EntityOf['procedure']): { readonly late: Text; readonly early: Text } | undefined {
+  const before: ProcedureStep[] = [];
+  for (const step of stepsOf(procedure)) {
+    const own = ranks.get(step.stage?.text ?? '');
+    if (own === undefined || step.stage === undefined || step.when !== undefined) continue;
+    const earlier = before.filter((other) => isForSame(other, step));
+    const early = earlier.find(({ stage }) => (ranks.get(stage?.text ?? '') ?? 0) > own)?.stage;
+    const isRepeated = earlier.some(({ stage }) => ranks.get(stage?.text ?? '') === own);
+    if (early !== undefined && !isRepeated) return { late: step.stage, early };
+    before.push(step);
+  }
+  return undefined;
+}
+
+function isForSame(a: ProcedureStep, b: ProcedureStep): boolean {
+  if (a.applies_to === undefined || b.applies_to === undefined) return true;
+  const names = new Set(a.applies_to.items.map(({ text }) => text));
+  return b.applies_to.items.some(({ text }) => names.has(text));
+}
+
+const names: ReadonlyMap<string, string> = new Map([
+  ['manual', 'cleaning by hand'],
+  ['ultrasonic', 'ultrasonic cleaning'],
+  ['mechanical', 'machine washing'],
+  ['rinse', 'rinsing'],
+  ['packaging', 'packing'],
+  ['steam', 'steam sterilization'],
+  ['low-temperature', 'low-temperature sterilization'],
+]);
+
+function nameOf({ text }: Text): string {
+  return names.get(text) ?? text;
+}
+
+function titleOf(stage: Text): string {
+  const name = nameOf(stage);
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+}
