@@ -132,9 +132,17 @@ import { rule as rule130 } from './storage/cool-release-below-room.ts';
 import { rule as rule131 } from './storage/cool-touch-or-cold-surface.ts';
 import { rule as rule132 } from './storage/storage-limit-conflict.ts';
 import { rule as rule133 } from './storage/wet-pack-released.ts';
-import { rule as rule134 } from './washing/a0-claim-wrong.ts';
-import { rule as rule135 } from './washing/a0-inadequate.ts';
-import { rule as rule136 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule134 } from './teaching/answer-key-drift.ts';
+import { rule as rule135 } from './teaching/card-stale.ts';
+import { rule as rule136 } from './teaching/caution-missing-on-output.ts';
+import { rule as rule137 } from './teaching/change-without-training.ts';
+import { rule as rule138 } from './teaching/competency-overdue.ts';
+import { rule as rule139 } from './teaching/poster-overgeneralises.ts';
+import { rule as rule140 } from './teaching/question-many-true.ts';
+import { rule as rule141 } from './teaching/step-without-why.ts';
+import { rule as rule142 } from './washing/a0-claim-wrong.ts';
+import { rule as rule143 } from './washing/a0-inadequate.ts';
+import { rule as rule144 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -274,4 +282,12 @@ export const allRules: readonly AnyRule[] = [
   rule134,
   rule135,
   rule136,
+  rule137,
+  rule138,
+  rule139,
+  rule140,
+  rule141,
+  rule142,
+  rule143,
+  rule144,
 ];

@@ -330,3 +330,17 @@ export const authorities: readonly Phrase[] = [
   ['everyone', 'agrees'],
   ['it', 'is', 'well', 'known'],
 ];
+
+/** Words that speak of everything without exception. */
+export const universals: readonly Phrase[] = [
+  ['all'],
+  ['every'],
+  ['always'],
+  ['never'],
+  ['everything'],
+  ['without', 'exception'],
+  ['alle'],
+  ['jede*'],
+  ['immer'],
+  ['nie'],
+];
