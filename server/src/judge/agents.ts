@@ -248,10 +248,15 @@ function judgeExcluded(asked: Detergent, chemistry: Chemistry, facts: AgentFacts
     const required = `without ${excluded.text}`;
     if (catchesAgent(excluded.text, facts.given, chemistry))
       judgements.push(judgeCase('chemistry', 'holds-excluded', { ...facts, required, at: excluded.at }));
-    else if (chemistry.ingredients === undefined)
+    else if (!isKnownToLack(chemistry, excluded.text))
       judgements.push(judgeCase('chemistry', 'contents-unknown', { ...facts, required, at: excluded.at }));
   }
   return judgements;
+}
+
+/** A list of ingredients leaves out what the agent does not hold; on enzymes the file can speak alone. */
+function isKnownToLack({ ingredients, enzymatic }: Chemistry, what: string): boolean {
+  return ingredients !== undefined || (what === 'enzymatic' && enzymatic !== undefined && !enzymatic.on);
 }
 
 /** The agent's own working window where it is used: temperature and time. Its label binds together with the device's page. */

@@ -222,6 +222,25 @@ test('detergent classes do not stand in for one another', () => {
   expect(asks('mild-alkaline', 'W1-mended')).toEqual(['fails chemistry']);
 });
 
+test('a detergent whose file says that it holds no enzymes answers a page that excludes them', () => {
+  const one = device('d', 'mechanical: {use: required, detergent: {without: [enzymatic]}}');
+  const asks = (enzymes: string) => {
+    const plain = entityOf('chemistry', 'C2', `class: mild-alkaline\nmethods: [mechanical]${enzymes}`);
+    return shown(
+      judgeWash({
+        device: one,
+        demand: stageOf(one, 'mechanical'),
+        ...washCycleOf('W1-std'),
+        stock: { ...stock, chemistry: (id) => (id === 'C2' ? plain : stock.chemistry(id)) },
+        setting,
+      }),
+    );
+  };
+  expect(asks('')).toEqual(['needs-answer chemistry']);
+  expect(asks('\nenzymatic: false')).toEqual([]);
+  expect(asks('\nenzymatic: true')).toEqual(['fails chemistry']);
+});
+
 test('alkaline detergent on anodised aluminium fails by pH, by the label, and by what the site knows (contradiction pattern 12)', () => {
   const text = 'materials: [aluminium-anodised]\nmechanical: {use: required}';
   expect(shown(washed(device('d', `limits: {ph: {between: [6, 8.5]}}\n${text}`), 'W2-std'))).toContain('fails ph');

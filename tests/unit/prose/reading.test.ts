@@ -35,6 +35,18 @@ describe('numbers and their bound words', () => {
     expect(numbersOf(quote, 'en')).toEqual(expected);
   });
 
+  it.each([
+    ['Look for burrs at 20x magnification or more.', 'en', ['20x at_least']],
+    ["Le pH de la solution prête à l'emploi doit être compris entre 6 et 8.", 'fr', ['6 between', '8 between']],
+  ] as const)('%s (%s)', (quote, language, expected) => {
+    expect(numbersOf(quote, language)).toEqual(expected);
+  });
+
+  it('reads "apart from" as a place of its own or as an exception', () => {
+    expect(readQuote('Clean apart from all other instruments.', 'en').negations).toEqual([]);
+    expect(readQuote('Wash all parts apart from the motor.', 'en').negations).toHaveLength(1);
+  });
+
   it('gives offsets into the quote as written', () => {
     const quote = 'İ: nicht länger als 18 Minuten';
     const [mention] = readQuote(quote, 'de').numbers;

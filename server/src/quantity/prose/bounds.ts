@@ -23,6 +23,9 @@ const lightWords: ReadonlySet<string> = new Set(
     /\s+/,
   ),
 );
+const measureNouns: ReadonlySet<string> = new Set(
+  'magnification pressure temperature vergrößerung druck temperatur grossissement pression température'.split(' '),
+);
 /** A bound word reaches over so many words to its number: `minimum dry time in the chamber 30 minutes`. */
 const reachOfBound = 6;
 const reachOfComparison = 4;
@@ -101,9 +104,11 @@ function hasDimension(draft: NumberDraft, dimension: Dimension): boolean {
   return draft.units.some((unit) => unit.dimension === dimension);
 }
 
+/** `20x magnification or more`: the noun of what is measured belongs to the number. */
 function isOnlyPunctuation(text: ReadingText, from: number, to: number): boolean {
-  for (let at = from; at < to; at++) if (!'(),[]-–.'.includes(tokenText(text, at))) return false;
-  return to - from <= 2;
+  const first = measureNouns.has(tokenText(text, from)) ? from + 1 : from;
+  for (let at = first; at < to; at++) if (!'(),[]-–.'.includes(tokenText(text, at))) return false;
+  return to - first <= 2;
 }
 
 /** The nearest number after a word in its sentence, over at most `reach` words and no comma, bracket or other bound word. */

@@ -42,6 +42,8 @@ const rangeSigns: ReadonlySet<string> = new Set([
   "jusqu' à",
 ]);
 const andWords: ReadonlySet<string> = new Set(['and', 'und', 'et']);
+/** French needs the most words between: `le pH de la solution prête à l'emploi doit être compris entre 6 et 8`. */
+const reachOfName = 14;
 const noUnitWords: ReadonlySet<string> = new Set(['ph', 'a0', 'a₀']);
 
 /** pH and A0 stand before their number, with a few words between at most: `pH between 7 and 10.8`. */
@@ -58,7 +60,7 @@ export function unitsBefore(text: ReadingText, drafts: readonly NumberDraft[]): 
 function wordBefore(text: ReadingText, drafts: readonly NumberDraft[], index: number): string | undefined {
   const draft = drafts[index];
   if (draft === undefined) return undefined;
-  for (let at = draft.first - 1; at >= 0 && at >= draft.first - 9; at--) {
+  for (let at = draft.first - 1; at >= 0 && at >= draft.first - reachOfName; at--) {
     const token = tokenText(text, at);
     if (noUnitWords.has(token)) return text.sentences[at] === draft.sentence ? token : undefined;
     const before = drafts[index - 1];

@@ -1,6 +1,8 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { defineRule } from '../rule.ts';
 import { isForPrions } from '../support/prion-procedures.ts';
+import { infectionPreventers } from '../support/word-lists.ts';
+import { isMentioned } from '../support/wording.ts';
 
 const message = {
   lacking: (parts: string) => `This procedure for suspected prion disease ${parts}.`,
@@ -63,6 +65,15 @@ approver: infection-prevention
 `,
       `
 kind: procedure
+id: prion
+when: prion-suspected
+tissue_risk: the retina and the optic nerve are high-risk tissue
+sources:
+  - {id: a1, doc: LG-GUIDE-4, edition: "2024", type: guideline, clause: chapter 3}
+owner: hygiene-officer
+`,
+      `
+kind: procedure
 id: case-end
 steps: [{stage: point-of-use, do: wipe}]
 `,
@@ -77,7 +88,7 @@ function lackingIn({ sources, tissue_risk, owner, approver }: EntityOf['procedur
   if (sources?.items.some((source) => source.doc !== undefined && authorities.has(source.type?.text ?? '')) !== true)
     lacking.push(message.guideline);
   if (tissue_risk === undefined) lacking.push(message.tissue);
-  if (![owner, approver].some((role) => role?.text.startsWith('infection-prevention') === true))
-    lacking.push(message.owner);
+  const isOwned = [owner, approver].some((role) => role !== undefined && isMentioned(role.text, infectionPreventers));
+  if (!isOwned) lacking.push(message.owner);
   return lacking;
 }

@@ -38,6 +38,14 @@ export const diseases: readonly Phrase[] = [
   ['blood', 'borne'],
 ];
 
+/** Roles that look after infection prevention, under the names they bear in different countries. */
+export const infectionPreventers: readonly Phrase[] = [
+  ['infection', 'prevention*'],
+  ['infection', 'control*'],
+  ['hygien*'],
+  ['hygièn*'],
+];
+
 /** Prion disease under its names. */
 export const prions: readonly Phrase[] = [
   ['prion*'],
