@@ -96,9 +96,12 @@ function alteredEntry(entry: MapEntry, roll: Roll): readonly MapEntry[] {
   }
 }
 
-const trees = ['lanternfield', 'lanternfield-corrected'].flatMap((name) =>
-  [...readSample(name).values()].flatMap((text) => readTree(text).tree ?? []),
-);
+const trees = [
+  'lanternfield',
+  'lanternfield-corrected',
+  'saltmere-eye-clinic',
+  'saltmere-eye-clinic-corrected',
+].flatMap((name) => [...readSample(name).values()].flatMap((text) => readTree(text).tree ?? []));
 for (const file of readdirSync(join(import.meta.dirname, 'examples'))) {
   const tree = readTree(readFileSync(join(import.meta.dirname, 'examples', file), 'utf8')).tree;
   if (tree?.node === 'list') trees.push(...tree.items);

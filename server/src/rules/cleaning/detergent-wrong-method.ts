@@ -83,6 +83,27 @@ class: neutral
 methods: [manual]
 `,
       `
+=== procedures/eye.ifu.yaml
+kind: procedure
+id: eye-bench
+applies_to: [eye-tip]
+steps:
+  - {stage: ultrasonic, do: sonicate, chemistry: C1, time: 5 min}
+                                                 ^^ C1 is not the kind of detergent that is asked for by "eye-tip" (no enzymatic).
+=== devices/tip.ifu.yaml
+kind: device
+id: eye-tip
+ultrasonic: {use: required, irrigated: true}
+not: [{what: enzymatic, src: s1}]
+statements:
+  s1: {doc: ET-1, rev: B, page: 4, quote: "Never use enzymatic agents."}
+=== chemistry/c1.ifu.yaml
+kind: chemistry
+id: C1
+class: neutral-enzymatic
+methods: [manual, ultrasonic]
+`,
+      `
 === washers/w2.ifu.yaml
 kind: washer
 id: W2
@@ -183,7 +204,7 @@ function checkLabel({ chemistry }: Agent, word: Text, method: string, { report }
   return 'reported';
 }
 
-/** What the instruction asks the detergent to be: its class, its name, what it must not hold. */
+/** What the instruction asks the detergent to be: its class, its name, what it must not hold, what the page forbids altogether. */
 function checkClass(
   agent: Agent,
   step: ProcedureStep,
@@ -200,7 +221,8 @@ function checkClass(
       agent,
       method,
       setting,
-      (one) => one.parameter === 'chemistry' && one.demandedBy.startsWith('device/'),
+      ({ parameter, demandedBy }) =>
+        parameter === 'prohibition' || (parameter === 'chemistry' && demandedBy.startsWith('device/')),
     )[0];
     if (judgement !== undefined) failures.push({ device, judgement });
   }
