@@ -1,8 +1,8 @@
 import type { IsoDate } from '../base/brand.ts';
+import { printable } from '../base/printable.ts';
 import { libraryFileName } from '../host/library-paths.ts';
 import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
-import { printable } from '../report/escape.ts';
 import { jsonReport } from '../report/json.ts';
 import type { CheckReport, LibraryReport } from '../report/model.ts';
 import { textReport } from '../report/text.ts';

@@ -1,5 +1,6 @@
 import { basename, dirname, resolve } from 'node:path';
 import type { FileId, IsoDate } from '../base/brand.ts';
+import { printable } from '../base/printable.ts';
 import { writeNew } from '../host/new-file.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { textOfBlocks } from '../report/blocks.ts';
@@ -8,7 +9,6 @@ import { compareJson } from '../report/compare-json.ts';
 import { compareMarkdown } from '../report/compare-markdown.ts';
 import { comparePage } from '../report/compare-page.ts';
 import type { CompareHead } from '../report/compare-words.ts';
-import { printable } from '../report/escape.ts';
 import { Placer } from '../report/model.ts';
 import { changeClasses } from '../revision/change.ts';
 import { type RevisionReview, reviewOf } from '../revision/review.ts';

@@ -1,7 +1,7 @@
 import { nearest } from '../base/nearest.ts';
+import { printable } from '../base/printable.ts';
 import type { CatalogueEntry } from '../check/catalogue.ts';
 import { catalogueOf } from '../check/catalogue.ts';
-import { printable } from '../report/escape.ts';
 import { explanation } from '../report/explanation.ts';
 import { jsonText } from '../report/json.ts';
 import { allRules } from '../rules/all.generated.ts';

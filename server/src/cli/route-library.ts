@@ -1,8 +1,8 @@
 import type { IsoDate } from '../base/brand.ts';
+import { printable } from '../base/printable.ts';
 import { findLibraries } from '../host/library-search.ts';
 import type { Block } from '../report/blocks.ts';
 import { markdownOfBlocks, textOfBlocks } from '../report/blocks.ts';
-import { printable } from '../report/escape.ts';
 import { Placer } from '../report/model.ts';
 import type { RouteJsonFormat } from '../report/route-json.ts';
 import { routeJson } from '../report/route-json.ts';

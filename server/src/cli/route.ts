@@ -1,6 +1,6 @@
 import { nearest } from '../base/nearest.ts';
+import { printable } from '../base/printable.ts';
 import type { LibraryView } from '../library/view.ts';
-import { printable } from '../report/escape.ts';
 import { routePage } from '../report/route-page.ts';
 import type { RouteExplanation } from '../route/explanation.ts';
 import { explanationOfDevice, explanationOfSet } from '../route/explanation.ts';

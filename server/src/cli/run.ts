@@ -1,5 +1,5 @@
 import { nearest } from '../base/nearest.ts';
-import { printable } from '../report/escape.ts';
+import { printable } from '../base/printable.ts';
 import { parse } from './arguments.ts';
 import type { Command } from './command.ts';
 import { commands } from './commands.ts';

@@ -1,7 +1,7 @@
 import { basename, resolve } from 'node:path';
 import { fileId } from '../base/brand.ts';
+import { printable } from '../base/printable.ts';
 import { readBytes } from '../host/read-text.ts';
-import { printable } from '../report/escape.ts';
 import { whatIfPage } from '../report/routes-page.ts';
 import type { OverlayFile } from '../route/overlay.ts';
 import { overlaid } from '../route/overlay.ts';

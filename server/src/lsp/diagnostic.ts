@@ -1,12 +1,12 @@
 import type { Diagnostic, DiagnosticRelatedInformation } from 'vscode-languageserver';
 import { DiagnosticSeverity } from 'vscode-languageserver';
 import type { FileId } from '../base/brand.ts';
+import { printable } from '../base/printable.ts';
 import type { Severity } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { Finding, SayingInFile } from '../check/finding.ts';
 import { fingerprintOf } from '../check/finding.ts';
 import { whereSaid } from '../editor/cited.ts';
-import { printable } from '../report/escape.ts';
 import { settlerWords } from '../report/words.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { rangeOf } from './places.ts';

@@ -1,6 +1,7 @@
+import { printable } from '../base/printable.ts';
 import type { Palette } from './colour.ts';
 import { cellsOf } from './display-width.ts';
-import { harmlessLine, printable } from './escape.ts';
+import { harmlessLine } from './escape.ts';
 
 /** A report as parts, so that a terminal and a Markdown page say the same. Texts may hold anything; rendering makes them harmless. */
 export type Block =

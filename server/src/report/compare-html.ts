@@ -1,3 +1,4 @@
+import { escapedForHtml as html } from '../base/printable.ts';
 import type { ReviewedChange, RevisionReview } from '../revision/review.ts';
 import { impactWords } from './compare-page.ts';
 import {
@@ -12,7 +13,6 @@ import {
   effectOf,
   placeWords,
 } from './compare-words.ts';
-import { printable } from './escape.ts';
 
 const style = `
 @page { size: A4 landscape; margin: 12mm; }
@@ -140,14 +140,4 @@ function noticesHtml({ recordKeeping, signOffs }: RevisionReview, { notices }: C
 function signatureHtml(): string {
   return `<h2>Signatures</h2>
 <table class="sign"><tbody><tr><td>Reviewer (role)</td><td>Second reader (role)</td><td>Manager (role)</td><td>Day</td></tr></tbody></table>`;
-}
-
-/** Words of files are text, never markup. */
-export function html(text: string): string {
-  return printable(text)
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
-    .replaceAll("'", '&#39;');
 }

@@ -1,4 +1,4 @@
-import { escapedCharacter, isUnprintable } from './escape.ts';
+import { escapedCharacter, isUnprintable } from '../base/printable.ts';
 
 /** One character of a source line as a terminal shows it. `columns`: the terminal columns that `shown` fills. */
 export interface Cell {

@@ -1,9 +1,9 @@
 import { LineIndex } from '../base/line-index.ts';
+import { printable } from '../base/printable.ts';
 import type { CatalogueEntry } from '../check/catalogue.ts';
 import type { MarkedFile } from '../rules/examples.ts';
 import { readMarked } from '../rules/examples.ts';
 import { stages } from '../rules/rule.ts';
-import { printable } from './escape.ts';
 import { sourceWords } from './explanation.ts';
 import { cautions, settlerWords } from './words.ts';
 

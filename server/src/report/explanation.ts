@@ -1,11 +1,11 @@
 import { LineIndex } from '../base/line-index.ts';
+import { printable } from '../base/printable.ts';
 import type { CatalogueEntry } from '../check/catalogue.ts';
 import type { MarkedFile } from '../rules/examples.ts';
 import { readMarked } from '../rules/examples.ts';
 import type { SourceTag, Stage } from '../rules/rule.ts';
 import { stages } from '../rules/rule.ts';
 import type { Palette } from './colour.ts';
-import { printable } from './escape.ts';
 import { snippetOf } from './snippet.ts';
 import { settlerWords } from './words.ts';
 

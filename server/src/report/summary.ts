@@ -1,6 +1,6 @@
+import { printable } from '../base/printable.ts';
 import type { Coverage } from '../check/coverage.ts';
 import type { Palette } from './colour.ts';
-import { printable } from './escape.ts';
 import type { CheckReport, LibraryReport } from './model.ts';
 import { countsOf } from './model.ts';
 import { cautions, counted, grouped } from './words.ts';

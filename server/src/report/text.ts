@@ -1,7 +1,8 @@
+import { printable } from '../base/printable.ts';
 import type { Severity } from '../base/problem.ts';
 import type { SayingInFile } from '../check/finding.ts';
 import type { Palette } from './colour.ts';
-import { harmlessLine, printable } from './escape.ts';
+import { harmlessLine } from './escape.ts';
 import type { CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
 import { pathShown } from './model.ts';
 import { snippetOf } from './snippet.ts';
