@@ -253,14 +253,8 @@ function textVerdict(walk: Walk, key: string, before: Text, after: Text, owner: 
   const [old, now] = [tidy(before.text), tidy(after.text)];
   if (old === now) return undefined;
   if (key === 'id') return { class: 'editorial', because: 'only the name in this library is another' };
-  if (rankedWords[key] !== undefined) {
-    compareRanked(key, old, now);
-    return;
-  }
-  if (key === 'when' || key === 'couples') {
-    compareConditions(old, now, isOption(owner) ? 'option' : 'demand');
-    return;
-  }
+  if (rankedWords[key] !== undefined) return compareRanked(key, old, now);
+  if (key === 'when' || key === 'couples') return compareConditions(old, now, isOption(owner) ? 'option' : 'demand');
   if (scopeFields.has(key)) return { class: 'scope' };
   if (quotedFields.has(key)) return wordingVerdict(old, now, walk.language);
   return { class: wordingFields.has(key) ? 'editorial' : 'different' };
