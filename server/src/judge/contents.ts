@@ -224,9 +224,11 @@ function judgeCellulose({ packaging, contents, machine, cycle }: ContentsQuestio
   for (const inner of contents.inner)
     if (inner.cellulosic?.on === true)
       found.push({ word: inner.id?.text ?? 'inner packaging', at: inner.cellulosic.at });
-  const at = cycle.modality?.at ?? machine.modality?.at ?? cycle.at;
+  // Where the machine itself says peroxide, all its cycles make one demand, not one each.
+  const said = machine.modality?.text === 'vh2o2' ? machine.modality : cycle.modality;
+  const at = said?.at ?? cycle.at;
   return found.map(({ word, at: factAt }) =>
-    judgeCase('cellulose', 'present', { by: machine, required: 'no paper or cotton', given: word, at, factAt }),
+    judgeCase('cellulose', 'present', { by: machine, required: 'none', given: word, at, factAt }),
   );
 }
 
