@@ -8,6 +8,22 @@ export interface Absorption {
   readonly within: 'entity' | 'field';
 }
 
+/** Each says why the cycle of a card can't be derived, with the numbers, and what can. */
+const cardFaults = [
+  'cycle-modality-mismatch',
+  'modality-prohibited',
+  'cycle-temperature-differs',
+  'cycle-exposure-short',
+  'cycle-exposure-longer-unstated',
+  'cycle-dry-short',
+  'container-dry-governs',
+  'container-not-validated-for-cycle',
+  'flush-pulse-assumed-equal',
+  'peroxide-cycle-not-listed',
+  'peroxide-lumen-outside',
+  'eo-aeration-short',
+];
+
 export const absorptions: readonly Absorption[] = [
   { cause: 'loaner-document-missing', symptoms: ['unknown-id'], within: 'field' },
   // What may not be washed at all needs no better detergent.
@@ -24,6 +40,13 @@ export const absorptions: readonly Absorption[] = [
   },
   // Moisture that stops a low-temperature cycle is the same missing drying, with the reason why it matters most.
   { cause: 'wet-into-low-temperature', symptoms: ['drying-missing'], within: 'entity' },
+  // Where nothing here processes the set, the smallest clash names what keeps single members away; what can be mended by itself stays.
+  {
+    cause: 'set-route-none',
+    symptoms: ['modality-prohibited', 'cycle-modality-mismatch', 'peroxide-cycle-not-listed', 'washer-route-none'],
+    within: 'entity',
+  },
+  ...cardFaults.map((cause) => ({ cause, symptoms: ['card-cycle-not-derived'], within: 'field' }) as const),
 ];
 
 /** Findings without those that another finding of the same entity already explains. */

@@ -121,28 +121,47 @@ import { rule as rule119 } from './source/source-missing.ts';
 import { rule as rule120 } from './source/stage-undeclared.ts';
 import { rule as rule121 } from './source/unit-missing-or-implausible.ts';
 import { rule as rule122 } from './source/unit-pair-mismatch.ts';
-import { rule as rule123 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule124 } from './sterilization/dry-time-missing.ts';
-import { rule as rule125 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule126 } from './storage/cool-aim-on-bare-metal.ts';
-import { rule as rule127 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule128 } from './storage/cool-criterion-missing.ts';
-import { rule as rule129 } from './storage/cool-forced.ts';
-import { rule as rule130 } from './storage/cool-release-below-room.ts';
-import { rule as rule131 } from './storage/cool-touch-or-cold-surface.ts';
-import { rule as rule132 } from './storage/storage-limit-conflict.ts';
-import { rule as rule133 } from './storage/wet-pack-released.ts';
-import { rule as rule134 } from './teaching/answer-key-drift.ts';
-import { rule as rule135 } from './teaching/card-stale.ts';
-import { rule as rule136 } from './teaching/caution-missing-on-output.ts';
-import { rule as rule137 } from './teaching/change-without-training.ts';
-import { rule as rule138 } from './teaching/competency-overdue.ts';
-import { rule as rule139 } from './teaching/poster-overgeneralises.ts';
-import { rule as rule140 } from './teaching/question-many-true.ts';
-import { rule as rule141 } from './teaching/step-without-why.ts';
-import { rule as rule142 } from './washing/a0-claim-wrong.ts';
-import { rule as rule143 } from './washing/a0-inadequate.ts';
-import { rule as rule144 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule123 } from './sterilization/condensate-vs-dry.ts';
+import { rule as rule124 } from './sterilization/cycle-dry-short.ts';
+import { rule as rule125 } from './sterilization/cycle-exposure-longer-unstated.ts';
+import { rule as rule126 } from './sterilization/cycle-exposure-short.ts';
+import { rule as rule127 } from './sterilization/cycle-modality-mismatch.ts';
+import { rule as rule128 } from './sterilization/cycle-temperature-differs.ts';
+import { rule as rule129 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule130 } from './sterilization/dry-time-missing.ts';
+import { rule as rule131 } from './sterilization/eo-aeration-short.ts';
+import { rule as rule132 } from './sterilization/extended-cycle-for-all.ts';
+import { rule as rule133 } from './sterilization/flush-pulse-assumed-equal.ts';
+import { rule as rule134 } from './sterilization/lethality-implausible.ts';
+import { rule as rule135 } from './sterilization/lethality-used-as-permission.ts';
+import { rule as rule136 } from './sterilization/load-over-cycle-limit.ts';
+import { rule as rule137 } from './sterilization/modality-prohibited.ts';
+import { rule as rule138 } from './sterilization/option-incomplete.ts';
+import { rule as rule139 } from './sterilization/peroxide-cycle-not-listed.ts';
+import { rule as rule140 } from './sterilization/peroxide-lumen-outside.ts';
+import { rule as rule141 } from './sterilization/pressure-as-requirement.ts';
+import { rule as rule142 } from './sterilization/product-test-missing.ts';
+import { rule as rule143 } from './sterilization/steam-quality-out.ts';
+import { rule as rule144 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule145 } from './storage/cool-aim-on-bare-metal.ts';
+import { rule as rule146 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule147 } from './storage/cool-criterion-missing.ts';
+import { rule as rule148 } from './storage/cool-forced.ts';
+import { rule as rule149 } from './storage/cool-release-below-room.ts';
+import { rule as rule150 } from './storage/cool-touch-or-cold-surface.ts';
+import { rule as rule151 } from './storage/storage-limit-conflict.ts';
+import { rule as rule152 } from './storage/wet-pack-released.ts';
+import { rule as rule153 } from './teaching/answer-key-drift.ts';
+import { rule as rule154 } from './teaching/card-stale.ts';
+import { rule as rule155 } from './teaching/caution-missing-on-output.ts';
+import { rule as rule156 } from './teaching/change-without-training.ts';
+import { rule as rule157 } from './teaching/competency-overdue.ts';
+import { rule as rule158 } from './teaching/poster-overgeneralises.ts';
+import { rule as rule159 } from './teaching/question-many-true.ts';
+import { rule as rule160 } from './teaching/step-without-why.ts';
+import { rule as rule161 } from './washing/a0-claim-wrong.ts';
+import { rule as rule162 } from './washing/a0-inadequate.ts';
+import { rule as rule163 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -290,4 +309,23 @@ export const allRules: readonly AnyRule[] = [
   rule142,
   rule143,
   rule144,
+  rule145,
+  rule146,
+  rule147,
+  rule148,
+  rule149,
+  rule150,
+  rule151,
+  rule152,
+  rule153,
+  rule154,
+  rule155,
+  rule156,
+  rule157,
+  rule158,
+  rule159,
+  rule160,
+  rule161,
+  rule162,
+  rule163,
 ];
