@@ -1,6 +1,6 @@
 import { readerLanguage } from '../quantity/prose/compare.ts';
 import { unitPairMismatches } from '../quantity/prose/match.ts';
-import type { NumberMention } from '../quantity/prose/prose.ts';
+import { longestQuote, type NumberMention } from '../quantity/prose/prose.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
 
 /** Why a change of wording is not called wording only. */
@@ -33,11 +33,17 @@ export function wordingDifference(old: string, now: string, language?: string): 
     guards.push(
       unmatched(gone, come, (a, b) => near(a.value, b.value) && a.unit === b.unit) ? 'a unit' : 'a bound word',
     );
+  // Numbers that the reader takes for no amount (step 3, catalogue and page numbers) count as well.
+  if (guards.length === 0 && digitsIn(old) !== digitsIn(now)) guards.push('a number');
   const negationsDiffer = before.negations !== after.negations;
   const joinsDiffer = before.joins !== after.joins;
   if (negationsDiffer) guards.push('a negation');
   if (joinsDiffer) guards.push('an and/or');
   return { guards, gone, come, wordsDiffer: negationsDiffer || joinsDiffer };
+}
+
+function digitsIn(text: string): string {
+  return (text.slice(0, 2 * longestQuote).match(/\d+/g) ?? []).sort().join(' ');
 }
 
 interface Reading {
