@@ -50,10 +50,10 @@ describe('a quote becomes fields', () => {
 
   it('the bound word is a choice: first what the quote says, else that it says nothing', () => {
     expect(madeFrom('Do not exceed 140 °C.', '', asSnippet)).toBe(
-      'limits:\n  temp: {${1|at_most,stated,at_least,exactly,about|}: 140 °C, src: s5\\}',
+      `limits:\n  temp: {\${1|at_most,stated,at_least,exactly,about|}: 140 °C, src: s5\\}`,
     );
     expect(madeFrom('Steam, gravity: 121 °C for 30 minutes.', '', asSnippet)).toContain(
-      'exposure: {${2|stated,at_least,at_most,exactly,about|}: 30 min\\}',
+      `exposure: {\${2|stated,at_least,at_most,exactly,about|}: 30 min\\}`,
     );
   });
 

@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { fileId } from '../../../server/src/base/brand.ts';
+import { Engine } from '../../../server/src/check/engine.ts';
+import { folderFor, guideOf, newFileQuestions, newFileText, proposedId } from '../../../server/src/editor/new-file.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
+import { allRules } from '../../../server/src/rules/all.generated.ts';
+import { kinds } from '../../../server/src/schema/kinds.ts';
+import { shapeOf } from '../../../server/src/schema/shapes.ts';
+import { testDay } from '../../support/examples.ts';
+import { sampleEngine } from '../../support/writing.ts';
+
+const scissors = {
+  doc: ['DW-REP-077'],
+  rev: ['3'],
+  maker: ['Duskwell'],
+  name: ['Take-apart scissors'],
+  covers: ['3301', 'DW-3302'],
+  class: ['critical'],
+  traits: ['multi-part', 'lumen'],
+};
+
+describe('a new file', () => {
+  it('asks in the order a person knows, with the words of closed lists and the ids that exist', () => {
+    const view = sampleEngine().view();
+    const questions = newFileQuestions('device', view);
+    expect(questions.map(({ key }) => key)).toEqual([
+      'doc',
+      'rev',
+      'maker',
+      'name',
+      'covers',
+      'class',
+      'traits',
+      'materials',
+      'id',
+    ]);
+    expect(questions[0]?.choices.map(({ label }) => label)).toContain('DW-REP-077');
+    expect(questions.find(({ key }) => key === 'class')).toMatchObject({ takes: 'one', free: false });
+    expect(questions.find(({ key }) => key === 'traits')).toMatchObject({ takes: 'many', free: false });
+    expect(newFileQuestions('set', view).find(({ key }) => key === 'packaging')?.choices[0]?.label).toBe(
+      'P1-wrap-light',
+    );
+  });
+
+  it('has what was answered in the order of the work, and what is mandatory as empty lines', () => {
+    expect(proposedId('device', scissors)).toBe('duskwell-take-apart-scissors');
+    expect(newFileText('device', 'duskwell-scissors', scissors)).toMatchInlineSnapshot(`
+      "kind: device
+      id: duskwell-scissors
+      name: Take-apart scissors
+      maker: Duskwell
+      covers: ["3301", DW-3302]
+      class: critical
+      traits: [multi-part, lumen]
+      lumens: # to do: Channels with bore and length.
+      sources:
+        - {doc: DW-REP-077, rev: "3", role: device-specific}
+      statements:
+        s1: {doc: DW-REP-077, rev: "3", page: , quote: }
+      point_of_use: # to do: What to do where the device was used, before it travels.
+      disassembly: # to do: How it is taken apart.
+      cleaning: # to do: The stages of cleaning: which are all done, and which are a choice.
+      drying: # to do: Drying after the last rinse.
+      inspection: # to do: Looking and testing before packing.
+      packaging: # to do: Packaging for every sterilization option.
+      sterilization: # to do: The complete cycles the page gives.
+      storage: # to do: Storage of the packed device.
+      "
+    `);
+  });
+
+  it('makes each open line a finding, and nothing else wrong', () => {
+    const engine = new Engine({ rules: allRules, today: testDay });
+    const file = fileId('devices/x.ifu.yaml');
+    const text = newFileText('device', 'duskwell-scissors', scissors);
+    engine.set(file, text);
+    const found = engine.findings(file);
+    const open = found.filter(({ rule }) => rule === 'empty-value');
+    expect(open.map(({ message }) => /"([a-z_]+)"/.exec(message)?.[1])).toEqual(
+      expect.arrayContaining([
+        'lumens',
+        'page',
+        'quote',
+        'point_of_use',
+        'disassembly',
+        'cleaning',
+        'drying',
+        'inspection',
+        'packaging',
+        'sterilization',
+        'storage',
+      ]),
+    );
+    expect(readRuleFile(file, text).problems.filter(({ rule }) => rule !== 'empty-value')).toEqual([]);
+  });
+
+  it.each(kinds)('of kind %s asks for fields that exist and is read without fault but its empty lines', (kind) => {
+    const shape = shapeOf(kind);
+    const { asks, leavesOpen } = guideOf(kind);
+    const known = [...shape.fields.keys(), ...(shape.fields.has('sources') ? ['doc', 'rev'] : [])];
+    expect([...asks, ...leavesOpen].filter((key) => !known.includes(key))).toEqual([]);
+    const view = sampleEngine().view();
+    const answers = Object.fromEntries(
+      newFileQuestions(kind, view)
+        .filter(({ key }) => key !== 'id')
+        .map(({ key, choices }) => [key, [choices[0]?.label ?? 'No. 5: a # b']]),
+    );
+    const text = newFileText(kind, 'x-1', answers);
+    const faults = readRuleFile(fileId('x.ifu.yaml'), text).problems.filter(
+      ({ rule }) => rule !== 'empty-value' && rule !== 'field-missing',
+    );
+    expect(faults, text).toEqual([]);
+  });
+
+  it('lies where its like lie', () => {
+    const view = sampleEngine().view();
+    expect([folderFor('device', view), folderFor('site', view)]).toEqual(['devices', '']);
+    expect(folderFor('device', new Engine({ rules: [], today: testDay }).view())).toBe('devices');
+  });
+});
