@@ -2,6 +2,7 @@ import type { IsoDate } from '../base/brand.ts';
 import { stampOf } from '../model/content.ts';
 import type { DecidedChange, EntityOf } from '../model/entities.generated.ts';
 import { rootOfEntity } from '../model/entity.ts';
+import { missingIn } from '../rules/support/sign-offs.ts';
 import type { Change, EntityComparison } from './change.ts';
 
 type SignOff = EntityOf['sign-off'];
@@ -125,16 +126,4 @@ function unusedIn(record: SignOff, changes: readonly Change[]): readonly UnusedD
     unused.push({ record: rootOfEntity(record).id, fingerprint: fingerprint.text, field: field?.text ?? '' });
   }
   return unused;
-}
-
-/** Signatures and choices that a record needs before it counts. */
-export function missingIn(record: SignOff): readonly string[] {
-  const missing: string[] = [];
-  if (record.reviewer === undefined) missing.push('no reviewer');
-  if (record.second_reader === undefined) missing.push('no second reader');
-  else if (record.second_reader.text === record.reviewer?.text) missing.push('reviewer and second reader are the same');
-  if (record.manager === undefined) missing.push('nobody signed');
-  if (record.on === undefined) missing.push('no day');
-  if (record.shelf_stock === undefined) missing.push('no choice about packs on the shelf');
-  return missing;
 }

@@ -7,10 +7,11 @@ import { defineRule } from '../rule.ts';
 import { documentName, isCurrent } from '../support/documents.ts';
 import { isFlow } from '../support/flow-edits.ts';
 import { counted, listed } from '../support/lists.ts';
+import { recordFor } from '../support/sign-offs.ts';
 
 const message = {
-  missing: (name: string, affected: string) =>
-    `${name} was approved, but nobody has acknowledged it for ${affected}. The change must reach the people at the bench.`,
+  missing: (name: string, affected: string, state: 'was approved' | 'is in force') =>
+    `${name} ${state}, but nobody has acknowledged it for ${affected}. The change must reach the people at the bench.`,
   gap: (missing: number, all: number) => `${missing} of ${counted(all, 'acknowledgement')} missing`,
 };
 
@@ -24,7 +25,7 @@ export const rule = defineRule({
   fix: 'Lists the affected sets and procedures, each still to be acknowledged.',
   kinds: ['document'],
   check(document, { view, report }) {
-    if (document.approved === undefined || document.supersedes === undefined || !isCurrent(document)) return;
+    if (document.supersedes === undefined || !isCurrent(document) || recordFor(document, view) !== undefined) return;
     if (view.site()?.policies?.sign_off_required?.on === false) return;
     const affected = affectedBy(document, view);
     const acknowledged = acknowledgedIn(document);
@@ -32,8 +33,12 @@ export const rule = defineRule({
     if (missing.length === 0) return;
     const fixes = checklist(document, missing);
     report({
-      at: document.impact_ack?.at ?? document.approved.at,
-      message: message.missing(documentName(document), listed(missing.map(nameOf))),
+      at: document.impact_ack?.at ?? document.approved?.at ?? document.supersedes.at,
+      message: message.missing(
+        documentName(document),
+        listed(missing.map(nameOf)),
+        document.approved === undefined ? 'is in force' : 'was approved',
+      ),
       gap: message.gap(missing.length, affected.length),
       related: missing.map((entity) => ({ at: entity.at, note: 'uses an instrument of this document' })),
       ...(fixes.length > 0 && { fixes }),
@@ -41,6 +46,24 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+=== documents/pf-1-b.ifu.yaml
+kind: document
+id: pf-1-b
+doc: PF-1
+rev: B
+supersedes: A
+            ^ PF-1 rev B is in force, but nobody has acknowledged it for set "minor". The change must reach the people at the bench.
+=== devices/forceps.ifu.yaml
+kind: device
+id: pale-forceps
+sources: [{doc: PF-1, rev: B}]
+=== sets/minor.ifu.yaml
+kind: set
+id: minor
+members:
+  - {device: pale-forceps, qty: 4}
+`,
       `
 === documents/dw-rep-077-d.ifu.yaml
 kind: document
@@ -86,6 +109,34 @@ members:
 `,
     ],
     good: [
+      `
+=== documents/pf-1-b.ifu.yaml
+kind: document
+id: pf-1-b
+doc: PF-1
+rev: B
+supersedes: A
+=== sign-offs/SO-1.ifu.yaml
+kind: sign-off
+id: SO-1
+doc: PF-1
+from_rev: A
+to_rev: B
+reviewer: educator-1
+second_reader: educator-2
+manager: manager
+on: 2025-02-20
+shelf_stock: not-affected
+=== devices/forceps.ifu.yaml
+kind: device
+id: pale-forceps
+sources: [{doc: PF-1, rev: B}]
+=== sets/minor.ifu.yaml
+kind: set
+id: minor
+members:
+  - {device: pale-forceps, qty: 4}
+`,
       `
 === documents/dw-rep-077-d.ifu.yaml
 kind: document
@@ -145,7 +196,7 @@ function checklist(document: EntityOf['document'], missing: readonly AnyEntity[]
   const listedAlready = new Set(document.impact_ack?.items.map((entry) => entry.what?.text));
   const ids = missing.map((entity) => rootOfEntity(entity).id).filter((id) => !listedAlready.has(id));
   const entries = ids.map((id) => `{what: ${id}}`).join(', ');
-  const start = document.approved?.at.keySpan?.start;
+  const start = (document.approved ?? document.supersedes)?.at.keySpan?.start;
   const title = 'List what is affected, to be acknowledged';
   const list = document.impact_ack;
   if (ids.length === 0 || start === undefined) return [];
