@@ -32,7 +32,7 @@ export function generateLibrary(templates: Templates, size: number): ReadonlyMap
 }
 
 /** Lines of instruments that one department's machines serve. */
-const linesOfDepartment = 10;
+const linesOfDepartment = 40;
 
 /** Every third line is of each maker's first name, so that some makers have hundreds of devices and others a few. */
 function makerNames(line: number): ReadonlyMap<string, string> {

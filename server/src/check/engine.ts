@@ -79,9 +79,9 @@ export class Engine {
   }
 
   #changed(file: FileId, keys: ReadonlySet<IndexKey>): readonly FileId[] {
-    this.#answers.forget(keys);
     const affected = new Set<FileId>([file]);
-    for (const key of keys) for (const reader of this.#readers.get(key) ?? []) affected.add(reader);
+    for (const key of this.#answers.forget(keys))
+      for (const reader of this.#readers.get(key) ?? []) affected.add(reader);
     for (const reader of affected) this.#forget(reader);
     return [...affected];
   }

@@ -2,8 +2,9 @@
  * library/: the snapshot of all files of one library: who declares what, who names whom, and which files a change can affect.
  * It must not know rules, judgement or the disk: texts come in, entities and changed keys come out.
  */
-import type { Kind } from '../schema/kinds.ts';
+
 import type { Brand } from '../base/brand.ts';
+import type { Kind } from '../schema/kinds.ts';
 
 /**
  * What a file exports and what a reader wants, as one string each. A reader that asked for a key is judged again when any file that
@@ -39,4 +40,9 @@ export function documentKey(number: string): IndexKey {
 /** Devices whose catalogue numbers start with the same letters. */
 export function catalogueKey(number: string): IndexKey {
   return `catalogue:${/^[^0-9]{0,16}/.exec(number)?.[0] ?? ''}` as IndexKey;
+}
+
+/** A shared answer: whoever used it is judged again when it is dropped, and need not repeat all that it rests on. */
+export function answerKey(name: string): IndexKey {
+  return `answer:${name}` as IndexKey;
 }

@@ -1,4 +1,5 @@
 import type { FileId } from '../base/brand.ts';
+import type { AnyEntity } from '../model/entity.ts';
 import type { FileRecord } from './file-record.ts';
 import { readRuleFile } from './file-record.ts';
 import type { IndexKey } from './keys.ts';
@@ -8,6 +9,9 @@ import { idsKey } from './keys.ts';
 export class Library {
   readonly #records = new Map<FileId, FileRecord>();
   readonly #exporters = new Map<IndexKey, Map<FileId, FileRecord>>();
+  /** Lists made from `#exporters`, each until one of its files changes. */
+  readonly #entities = new Map<IndexKey, readonly AnyEntity[]>();
+  readonly #ids = new Map<IndexKey, ReadonlySet<string>>();
   #sorted: readonly FileId[] | undefined;
 
   /** Adds the file or replaces its text. Unchanged text changes no key. */
@@ -53,7 +57,31 @@ export class Library {
     return files.size === 1 ? [...files.values()] : [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
   }
 
+  /** The readable entities that export `key`, in the order of `files()`. */
+  entities(key: IndexKey): readonly AnyEntity[] {
+    const known = this.#entities.get(key);
+    if (known !== undefined) return known;
+    const made = this.exporters(key).flatMap(({ entity }) => entity ?? []);
+    this.#entities.set(key, made);
+    return made;
+  }
+
+  /** The ids of the files that export `key`, those of unreadable files included. */
+  ids(key: IndexKey): ReadonlySet<string> {
+    const known = this.#ids.get(key);
+    if (known !== undefined) return known;
+    const made = new Set(this.exporters(key).flatMap(({ id }) => id ?? []));
+    this.#ids.set(key, made);
+    return made;
+  }
+
+  #forgetLists(key: IndexKey): void {
+    this.#entities.delete(key);
+    this.#ids.delete(key);
+  }
+
   #export(key: IndexKey, record: FileRecord): void {
+    this.#forgetLists(key);
     const files = this.#exporters.get(key);
     if (files === undefined) this.#exporters.set(key, new Map([[record.file, record]]));
     else files.set(record.file, record);
@@ -61,6 +89,7 @@ export class Library {
 
   #forget(old: FileRecord): void {
     for (const key of old.exports) {
+      this.#forgetLists(key);
       const files = this.#exporters.get(key);
       files?.delete(old.file);
       if (files?.size === 0) this.#exporters.delete(key);

@@ -4,7 +4,7 @@ import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { IndexKey } from './keys.ts';
-import { catalogueKey, documentKey, entityKey, idsKey, kindKey, usersKey } from './keys.ts';
+import { answerKey, catalogueKey, documentKey, entityKey, idsKey, kindKey, usersKey } from './keys.ts';
 import type { Library } from './library.ts';
 
 export type SterilizerCycle = NonNullable<EntityOf['sterilizer']['cycles']>['items'][number];
@@ -43,15 +43,14 @@ export class LibraryView {
   }
 
   all<K extends Kind>(kind: K): readonly EntityOf[K][] {
-    return this.#ofKind(this.#entities(kindKey(kind)), kind);
+    // Only entities of the kind export this key.
+    return this.#entities(kindKey(kind)) as unknown as readonly EntityOf[K][];
   }
 
   /** The ids of a kind, those of unreadable files included. */
   ids(kind: Kind): ReadonlySet<string> {
     this.#reads.add(idsKey(kind));
-    const ids = new Set<string>();
-    for (const record of this.#library.exporters(kindKey(kind))) if (record.id !== undefined) ids.add(record.id);
-    return ids;
+    return this.#library.ids(kindKey(kind));
   }
 
   /** True also when the file that holds the id can't be read. */
@@ -79,9 +78,9 @@ export class LibraryView {
     return undefined;
   }
 
-  /** Entities of `of` that name this entity (or cycle, or document number) anywhere. */
+  /** Entities of `of` that name this entity (or cycle, document number, or rule) anywhere. */
   users<K extends Kind>(
-    kind: Kind | 'cycle' | 'washer-cycle' | 'document-number',
+    kind: Kind | 'cycle' | 'washer-cycle' | 'document-number' | 'rule',
     id: string,
     of: K,
   ): readonly EntityOf[K][] {
@@ -105,17 +104,17 @@ export class LibraryView {
 
   /** The answer to a question that several readers share, worked out once until something it read changes. */
   ask<Argument extends string, Answer>(query: Query<Argument, Answer>, argument: Argument): Answer {
-    const { answer, reads } = this.#answers.answer(query, argument, this.#library);
-    for (const key of reads) this.#reads.add(key);
+    const { answer, key } = this.#answers.answer(query, argument, this.#library);
+    this.#reads.add(key);
     return answer;
   }
 
-  *#entities(key: IndexKey): Iterable<AnyEntity> {
+  #entities(key: IndexKey): readonly AnyEntity[] {
     this.#reads.add(key);
-    for (const record of this.#library.exporters(key)) if (record.entity !== undefined) yield record.entity;
+    return this.#library.entities(key);
   }
 
-  #ofKind<K extends Kind>(entities: Iterable<AnyEntity>, kind: K): readonly EntityOf[K][] {
+  #ofKind<K extends Kind>(entities: readonly AnyEntity[], kind: K): readonly EntityOf[K][] {
     const found: EntityOf[K][] = [];
     for (const entity of entities) if (isOfKind(entity, kind)) found.push(entity);
     return found;
@@ -130,6 +129,7 @@ export interface Query<Argument extends string, Answer> {
 
 interface KeptAnswer {
   readonly answer: unknown;
+  readonly key: IndexKey;
   readonly reads: ReadonlySet<IndexKey>;
 }
 
@@ -156,27 +156,34 @@ export class QueryAnswers {
     query: Query<Argument, Answer>,
     argument: Argument,
     library: Library,
-  ): { answer: Answer; reads: ReadonlySet<IndexKey> } {
+  ): { answer: Answer; key: IndexKey } {
     const name = `${query.name} ${argument}`;
     const kept = this.#kept.get(name);
-    if (kept !== undefined) return kept as { answer: Answer; reads: ReadonlySet<IndexKey> };
+    if (kept !== undefined) return kept as { answer: Answer; key: IndexKey };
     const reads = new Set<IndexKey>();
     const asked = this.#supplied.get(query.name) ?? query;
     const answer = asked.work(new LibraryView(library, reads, this), argument) as Answer;
-    this.#kept.set(name, { answer, reads });
-    for (const key of reads) {
-      const readers = this.#readers.get(key);
-      if (readers === undefined) this.#readers.set(key, new Set([name]));
+    const key = answerKey(name);
+    this.#kept.set(name, { answer, key, reads });
+    for (const read of reads) {
+      const readers = this.#readers.get(read);
+      if (readers === undefined) this.#readers.set(read, new Set([name]));
       else readers.add(name);
     }
-    return { answer, reads };
+    return { answer, key };
   }
 
-  /** Drops every answer that read one of these keys. */
-  forget(changed: Iterable<IndexKey>): void {
-    for (const key of changed) {
-      for (const name of this.#readers.get(key) ?? []) this.#drop(name);
+  /** Drops every answer that read one of these keys, or an answer so dropped. Returns the keys with those of the dropped answers. */
+  forget(changed: ReadonlySet<IndexKey>): ReadonlySet<IndexKey> {
+    const keys = new Set(changed);
+    // A set that grows while it is walked: what is added is met too.
+    for (const key of keys) {
+      for (const name of this.#readers.get(key) ?? []) {
+        keys.add(answerKey(name));
+        this.#drop(name);
+      }
     }
+    return keys;
   }
 
   #drop(name: string): void {

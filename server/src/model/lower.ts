@@ -1,17 +1,17 @@
-import type { Span } from '../base/span.ts';
 import { parseQuantity } from '../quantity/parse.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { findUnit } from '../quantity/units.ts';
 import type { Field, RecordShape, Shape, TableShape } from '../schema/shape.ts';
 import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
+import { placeOfFile, placeOfItem, placeOfScalar, placeUnder } from './places.ts';
 
 /**
  * Lowers one file's tree to its entity. Lenient: a part that does not fit its shape is left out (schema/ has reported it), so that
  * rules see every part that does fit.
  */
 export function lower(tree: MapTree, shape: RecordShape, root: Root): Rec {
-  return lowerRecord(tree, shape, { span: tree.span, focus: focusOfTree(tree), key: '', root });
+  return lowerRecord(tree, shape, placeOfFile(tree, root));
 }
 
 function lowerNode(tree: Tree, shape: Shape, at: Place): Node | undefined {
@@ -34,7 +34,9 @@ function lowerScalar(tree: ScalarTree, shape: Shape, at: Place): Node | undefine
     case 'quantity':
       return lowerQuantity(tree, shape.dimension, at);
     case 'reference':
-      return { node: 'text', at, text: tree.text, refers: shape.refers, ...(shape.open && { open: true }) };
+      return shape.open === true
+        ? { node: 'text', at, text: tree.text, refers: shape.refers, open: true }
+        : { node: 'text', at, text: tree.text, refers: shape.refers };
     case 'words':
       return shape.words.has(tree.text) ? { node: 'text', at, text: tree.text } : undefined;
     case 'flag':
@@ -97,34 +99,10 @@ function lowerList(tree: Tree, item: Shape, at: Place): List<Node> | undefined {
   if (tree.node !== 'list') return undefined;
   const items: Node[] = [];
   for (const [index, child] of tree.items.entries()) {
-    const lowered = lowerNode(child, item, {
-      span: child.span,
-      focus: focusOfTree(child),
-      key: itemKey(child, index),
-      parent: at,
-    });
+    const lowered = lowerNode(child, item, placeOfItem(child, index, at));
     if (lowered !== undefined) items.push(lowered);
   }
   return { node: 'list', at, items };
-}
-
-function placeUnder(key: ScalarTree, value: Tree, parent: Place): Place {
-  if (value.node === 'scalar') return { span: value.span, focus: value.span, keySpan: key.span, key: key.text, parent };
-  return { span: value.span, keySpan: key.span, key: key.text, parent };
-}
-
-/** A scalar whole; of a map its `id`, or its first key. */
-function focusOfTree(tree: Tree): Span {
-  if (tree.node !== 'map') return tree.span;
-  const id = tree.entries.find((entry) => entry.key.text === 'id')?.value;
-  return id?.node === 'scalar' ? id.span : (tree.entries[0]?.key.span ?? tree.span);
-}
-
-/** Items are known by their `id` where they have one, so that a path outlives reordering. */
-function itemKey(item: Tree, index: number): string | number {
-  if (item.node !== 'map') return index;
-  const id = item.entries.find((entry) => entry.key.text === 'id')?.value;
-  return id?.node === 'scalar' ? `[${id.text}]` : index;
 }
 
 function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
@@ -136,22 +114,26 @@ function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
       measured(shape.value, shape.keys.get(key.text)?.dimension),
       placeUnder(key, value, at),
     );
-    const keyPlace: Place = { span: key.span, focus: key.span, key: key.text, parent: at };
-    if (lowered !== undefined)
-      rows.set(key.text, { key: { node: 'text', at: keyPlace, text: key.text }, value: lowered });
+    if (lowered === undefined) continue;
+    rows.set(key.text, {
+      key: { node: 'text', at: placeOfScalar(key, key.text, at), text: key.text },
+      value: lowered,
+    });
   }
   return { node: 'table', at, rows };
 }
 
+const statementOnly: readonly string[] = ['statement'];
+
 function lowerCitation(tree: Tree, at: Place): Citation | undefined {
   const statement = (scalar: ScalarTree, key: string | number): Text => ({
     node: 'text',
-    at: { span: scalar.span, focus: scalar.span, key, parent: at },
+    at: placeOfScalar(scalar, key, at),
     text: scalar.text,
-    refers: ['statement'],
+    refers: statementOnly,
   });
   if (tree.node === 'scalar')
-    return { node: 'citation', at, statements: [{ node: 'text', at, text: tree.text, refers: ['statement'] }] };
+    return { node: 'citation', at, statements: [{ node: 'text', at, text: tree.text, refers: statementOnly }] };
   if (tree.node === 'list') {
     const scalars = tree.items.filter((item) => item.node === 'scalar');
     return { node: 'citation', at, statements: scalars.map((item, index) => statement(item, index)) };

@@ -12,7 +12,7 @@ import type { Kind } from '../schema/kinds.ts';
 export interface Place {
   readonly span: Span;
   /** The key this value stands under, when it stands under one. */
-  readonly keySpan?: Span;
+  readonly keySpan?: Span | undefined;
   /** The range to underline for the whole value: set on short values and on list items that have an id. Else the key is underlined. */
   readonly focus?: Span;
   /** The key, or the `id` of a list item that has one, or its index. */
