@@ -35,7 +35,8 @@ export const rule = defineRule({
     const policy = site.policies?.shelf_life;
     if (policy === undefined) return;
     const packs = context.view.all('packaging');
-    if (policy.text === 'dated') checkDated(policy, site, packs, context);
+    const isDatedWithoutTime = policy.text === 'dated' && site.policies?.shelf_life_max === undefined;
+    if (isDatedWithoutTime) checkDated(policy, packs, context);
     else checkTimed(policy, site, packs, context);
   },
   examples: {
@@ -66,6 +67,17 @@ policies:
 kind: packaging
 id: pouch
 storage: {at_most: 180 d}
+`,
+      `
+=== site.ifu.yaml
+kind: site
+id: hillside
+policies: {shelf_life: dated, shelf_life_max: 365 d}
+                                              ^^^^^ Packs may be kept for 365 d here, longer than the maker allows for "pouch" (183 d).
+=== packaging/pouch.ifu.yaml
+kind: packaging
+id: pouch
+storage: {at_most: 183 d}
 `,
       `
 === site.ifu.yaml
@@ -123,8 +135,7 @@ function checkTimed(policy: Text, site: Site, packs: readonly Packaging[], { rep
   });
 }
 
-function checkDated(policy: Text, site: Site, packs: readonly Packaging[], { report }: RuleContext): void {
-  if (site.policies?.shelf_life_max !== undefined) return;
+function checkDated(policy: Text, packs: readonly Packaging[], { report }: RuleContext): void {
   const free = packs.filter((pack) => pack.event_related?.on === true && pack.storage === undefined);
   if (free.length === 0) return;
   report({
