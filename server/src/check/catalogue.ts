@@ -4,6 +4,7 @@ import type { AnyRule, Examples, RuleAbout } from '../rules/rule.ts';
 import { schemaProblemRules } from '../schema/problem-rules.ts';
 import { syntaxRules } from '../syntax/problem-rules.ts';
 import { settingRules } from './settings.ts';
+import { waiverRules } from './waivers.ts';
 
 /** Anything that a finding can be named after, with what there is to say about it. */
 export interface CatalogueEntry extends RuleAbout {
@@ -22,9 +23,14 @@ const ownFaults = [
 
 /** Every fault of reading, then every rule, each once. */
 export function catalogueOf(rules: readonly AnyRule[]): readonly CatalogueEntry[] {
-  const reading = [...fileRules, ...syntaxRules, ...schemaProblemRules, ...settingRules, ...ownFaults].map(
-    readingEntry,
-  );
+  const reading = [
+    ...fileRules,
+    ...syntaxRules,
+    ...schemaProblemRules,
+    ...settingRules,
+    ...waiverRules,
+    ...ownFaults,
+  ].map(readingEntry);
   const byId = new Map<string, CatalogueEntry>();
   for (const entry of [...reading, ...rules]) if (!byId.has(entry.id)) byId.set(entry.id, entry);
   return [...byId.values()];

@@ -9,9 +9,12 @@ import type { AnyRule } from '../rules/rule.ts';
 import { withoutAbsorbed } from './absorption.ts';
 import { knownIn } from './catalogue.ts';
 import type { Finding } from './finding.ts';
-import { findingOf, findingOfProblem, inReadingOrder } from './finding.ts';
+import { findingOfProblem, inReadingOrder } from './finding.ts';
 import { openFaultsBy } from './open-faults.ts';
+import { runRules } from './run-rules.ts';
 import { settingProblems, settled } from './settings.ts';
+import { type FindingsOfEntity, findingsOfEntityBy, waiverProblems } from './waiver-problems.ts';
+import { withoutWaived } from './waivers.ts';
 
 export interface EngineOptions {
   readonly rules: readonly AnyRule[];
@@ -28,6 +31,7 @@ export class Engine {
   readonly #rules: readonly AnyRule[];
   readonly #today: IsoDate;
   readonly #answers: QueryAnswers;
+  readonly #findingsOfEntity: FindingsOfEntity;
   readonly #judged = new Map<FileId, Judged>();
   readonly #readers = new Map<IndexKey, Set<FileId>>();
 
@@ -35,6 +39,7 @@ export class Engine {
     this.#rules = options.rules;
     this.#today = options.today;
     this.#answers = new QueryAnswers(options.today, [openFaultsBy(options.rules, options.today)]);
+    this.#findingsOfEntity = findingsOfEntityBy(options.rules, options.today);
   }
 
   set(file: FileId, text: string): readonly FileId[] {
@@ -68,6 +73,12 @@ export class Engine {
     return this.#judged.get(file)?.heldBack ?? [];
   }
 
+  /** Findings of the file that waivers in force cover. */
+  waived(file: FileId): readonly Finding[] {
+    this.findings(file);
+    return this.#judged.get(file)?.waived ?? [];
+  }
+
   /** The same answers over another library: what would be, if it were ours. Nothing worked out for this one is used. */
   viewOf(library: Library): LibraryView {
     return new LibraryView(library, new Set(), new QueryAnswers(this.#today, [openFaultsBy(this.#rules, this.#today)]));
@@ -95,56 +106,35 @@ export class Engine {
     const reads = new Set<IndexKey>();
     const view = new LibraryView(this.library, reads, this.#answers);
     const name = record.kind === undefined ? record.file : `${record.kind}/${record.id ?? record.file}`;
-    const problems = [...record.problems, ...this.#settingProblems(record)];
+    const problems = [...record.problems, ...this.#ownProblems(record, view)];
     const found = problems.map((problem) => findingOfProblem(problem, record.file, name));
-    const reported = record.entity === undefined ? [] : withoutAbsorbed(this.#runRules(record, view));
+    const reported = record.entity === undefined ? [] : runRules(this.#rules, record.entity, view, this.#today);
     const { kept, heldBack } = settled([...found, ...reported], view);
-    return { findings: kept.sort(inReadingOrder), heldBack, reads };
+    const { kept: open, waived } = withoutWaived(kept, view, this.#today);
+    // Last, so that nothing is taken for explained by a finding that nobody sees.
+    return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads };
   }
 
-  #settingProblems({ entity }: FileRecord): readonly Problem[] {
-    if (entity === undefined || !isOfKind(entity, 'library')) return [];
-    return settingProblems(entity, knownIn(this.#rules));
-  }
-
-  #runRules(record: FileRecord, view: LibraryView): Finding[] {
-    const findings: Finding[] = [];
-    const { entity, kind } = record;
-    if (entity === undefined || kind === undefined) return findings;
-    for (const rule of this.#rules) {
-      if (!rule.kinds.includes(kind)) continue;
-      try {
-        rule.check(entity, { today: this.#today, view, report: (report) => findings.push(findingOf(rule, report)) });
-      } catch (thrown) {
-        findings.push(internalFinding(rule, record, thrown));
-      }
-    }
-    return findings;
+  /** Faults of how the library treats findings: they need the names of all rules, which no rule knows. */
+  #ownProblems({ entity }: FileRecord, view: LibraryView): readonly Problem[] {
+    if (entity === undefined) return [];
+    if (isOfKind(entity, 'library')) return settingProblems(entity, knownIn(this.#rules));
+    if (!isOfKind(entity, 'waiver')) return [];
+    const findings = this.#findingsOfEntity;
+    return waiverProblems(entity, view, {
+      rules: this.#rules,
+      known: knownIn(this.#rules),
+      today: this.#today,
+      findings,
+    });
   }
 }
 
 interface Judged {
   readonly findings: readonly Finding[];
   readonly heldBack: readonly Finding[];
+  readonly waived: readonly Finding[];
   readonly reads: ReadonlySet<IndexKey>;
-}
-
-/** A fault of ours, not of the writer: named, so that it can be reported; every other rule still runs. */
-function internalFinding(rule: AnyRule, record: FileRecord, thrown: unknown): Finding {
-  const why = thrown instanceof Error ? thrown.message : String(thrown);
-  return {
-    ...findingOfProblem(
-      {
-        rule: 'internal',
-        message: `The rule "${rule.id}" failed on this file and could not judge it (${why}). This is a fault of Traywright, not of the file.`,
-        span: { start: 0, end: Math.min(record.text.length, 1) },
-        severity: 'error',
-      },
-      record.file,
-      `${record.kind}/${record.id}`,
-    ),
-    path: rule.id,
-  };
 }
 
 function addTo<Key, Value>(map: Map<Key, Set<Value>>, key: Key, value: Value): void {

@@ -5,6 +5,7 @@ import type { EntityOf } from '../model/entities.generated.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { Place } from '../model/node.ts';
 import { rowOf } from '../model/walk.ts';
+import { neverWaivable } from '../rules/support/never-waivable.ts';
 import type { Finding } from './finding.ts';
 
 /** Faults of the settings themselves. Like `internal`, they can't be ignored: hiding must stay visible. */
@@ -18,6 +19,11 @@ export const settingRules = [
     id: 'setting-without-reason',
     severity: 'error',
     why: 'A finding that is ignored without a reason is forgotten, not settled.',
+  },
+  {
+    id: 'setting-refused',
+    severity: 'error',
+    why: 'What a manufacturer forbids stays forbidden: no setting of a department can put it out of sight.',
   },
 ] as const satisfies readonly { id: string; severity: Severity; why: string }[];
 
@@ -40,7 +46,7 @@ export function settled(findings: readonly Finding[], view: LibraryView): Settle
     const severity = setting?.severity?.text;
     if (severity === undefined) kept.push(finding);
     else if (severity !== 'ignored') kept.push({ ...finding, severity });
-    else if (hasReason(setting)) heldBack.push(finding);
+    else if (hasReason(setting) && !neverWaivable.has(finding.rule)) heldBack.push(finding);
     else kept.push(finding);
   }
   return { kept, heldBack };
@@ -60,6 +66,8 @@ export function settingProblems(library: EntityOf['library'], known: ReadonlySet
   const problems: Problem[] = [];
   for (const [rule, { key, value }] of library.rules?.rows ?? []) {
     if (!known.has(rule)) problems.push(unknownRule(rule, key.at, nearest(rule, known)));
+    else if (value.severity?.text === 'ignored' && neverWaivable.has(rule))
+      problems.push(refused(rule, value.severity.at));
     else if (value.severity?.text === 'ignored' && !hasReason(value))
       problems.push(reasonMissing(rule, value.severity.at));
   }
@@ -77,6 +85,15 @@ function unknownRule(rule: string, at: Place, suggestion: string | undefined): P
     ...(suggestion !== undefined && {
       fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: at.span, text: suggestion }] }],
     }),
+  };
+}
+
+function refused(rule: string, at: Place): Problem {
+  return {
+    rule: 'setting-refused',
+    message: `"${rule}" can't be ignored by anyone in the department, so it is shown all the same. It must be settled.`,
+    span: at.span,
+    severity: 'error',
   };
 }
 

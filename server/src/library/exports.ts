@@ -18,11 +18,18 @@ export function exportsOf(entity: AnyEntity): ReadonlySet<IndexKey> {
     addCycle('cycle', cycle.id, keys);
   for (const cycle of isOfKind(entity, 'washer') ? (entity.cycles?.items ?? []) : [])
     addCycle('washer-cycle', cycle.id, keys);
+  if (isOfKind(entity, 'waiver')) addWaived(entity.fingerprint, keys);
   return keys;
 }
 
 function addCycle(kind: 'cycle' | 'washer-cycle', id: Text | undefined, keys: Set<IndexKey>): void {
   if (id !== undefined) keys.add(entityKey(kind, id.text));
+}
+
+/** A fingerprint begins with the name of the finding. */
+function addWaived(fingerprint: Text | undefined, keys: Set<IndexKey>): void {
+  const [rule] = fingerprint?.text.trim().split(' ') ?? [];
+  if (rule !== undefined) keys.add(usersKey('rule', rule));
 }
 
 function addUses(node: Node, keys: Set<IndexKey>): void {
@@ -32,7 +39,7 @@ function addUses(node: Node, keys: Set<IndexKey>): void {
 
 /** What is named though it is no file of its own. */
 function isListed(sort: string): boolean {
-  return sort === 'cycle' || sort === 'washer-cycle' || sort === 'document-number';
+  return sort === 'cycle' || sort === 'washer-cycle' || sort === 'document-number' || sort === 'rule';
 }
 
 export function exportsOfUnreadable(kind: Kind, id: string): ReadonlySet<IndexKey> {

@@ -5,7 +5,7 @@ import { governingTable } from './governing.ts';
 import type { Clash, GoverningRow, NearMissRow, NotOffered, Repair, SetRoute } from './model.ts';
 import { nearMisses } from './near-miss.ts';
 import { notOffered } from './repair-table.ts';
-import { repairsFor } from './repairs.ts';
+import { repairsAtHand, repairsFor } from './repairs.ts';
 import { type Derivation, derive, deriveSet } from './route.ts';
 import { subjectOfDevice } from './subject.ts';
 
@@ -56,6 +56,35 @@ export const clashesOfSet: Query<string, readonly Clash[]> = {
     return set === undefined ? [] : clashesOf(deriveSet(view, set));
   },
 };
+
+/** Why there is no route, and what can be done at once. Undefined where there is one. */
+export interface RouteGap {
+  readonly route: SetRoute;
+  readonly clashes: readonly Clash[];
+  readonly ways: readonly Repair[];
+}
+
+export const gapOfSet: Query<string, RouteGap | undefined> = {
+  name: 'gap-of-set',
+  work: (view, id) => {
+    const set = view.get('set', id);
+    return set === undefined ? undefined : gapIn(deriveSet(view, set));
+  },
+};
+
+export const gapOfDevice: Query<string, RouteGap | undefined> = {
+  name: 'gap-of-device',
+  work: (view, id) => {
+    const device = view.get('device', id);
+    return device === undefined ? undefined : gapIn(derive(subjectOfDevice(view, device), view.ask(departmentOf, '')));
+  },
+};
+
+function gapIn(derivation: Derivation): RouteGap | undefined {
+  const { route } = derivation;
+  if (route.status !== 'none') return undefined;
+  return { route, clashes: clashesOf(derivation), ways: repairsAtHand(derivation) };
+}
 
 function explained(derivation: Derivation): RouteExplanation {
   const { route } = derivation;

@@ -27,7 +27,28 @@ export function repairsFor(derivation: Derivation): readonly Repair[] {
     ...chemistryRepairs(derivation),
     ...lastResorts(derivation),
   ];
-  return repairs.sort(
+  return inOrder(repairs);
+}
+
+/**
+ * The repairs that need nothing but what the department has, and the last resorts: cheap enough for every check. Cycles to program or
+ * qualify and other detergents are left to `repairsFor`, which derives a whole other department for each.
+ */
+export function repairsAtHand(derivation: Derivation): readonly Repair[] {
+  if (derivation.route.status === 'route') return [...packagingRepair(derivation), ...basketRepair(derivation)];
+  const whole = takeOutRepairs(derivation);
+  return inOrder([
+    ...packagingRepair(derivation),
+    ...whole,
+    ...(whole.some(({ effect }) => effect === 'route') ? [] : splitRepairs(derivation)),
+    ...lightenRepairs(derivation),
+    ...basketRepair(derivation),
+    ...lastResorts(derivation),
+  ]);
+}
+
+function inOrder(repairs: readonly Repair[]): readonly Repair[] {
+  return repairs.toSorted(
     (a, b) =>
       effects.indexOf(a.effect) - effects.indexOf(b.effect) ||
       repairOrder.indexOf(a.kind) - repairOrder.indexOf(b.kind),

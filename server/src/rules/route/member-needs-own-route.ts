@@ -1,5 +1,5 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { explanationOfSet } from '../../route/explanation.ts';
+import { gapOfSet } from '../../route/explanation.ts';
 import type { Repair } from '../../route/model.ts';
 import { routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
@@ -19,7 +19,7 @@ export const rule = defineRule({
   check(set, { view, report }) {
     const id = set.id?.text ?? '';
     if ((set.members?.items.length ?? 0) < 2 || view.ask(routeOfSet, id)?.status !== 'none') return;
-    const [only, ...others] = (view.ask(explanationOfSet, id)?.repairs ?? []).filter(takesOneOut);
+    const [only, ...others] = (view.ask(gapOfSet, id)?.ways ?? []).filter(takesOneOut);
     // Where either of two could leave, neither alone stands in the way: the clash itself says so.
     if (only === undefined || others.length > 0) return;
     const line = lineOf(set, only.about[0] ?? '');

@@ -1,7 +1,7 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
-import { explanationOfDevice, explanationOfSet, type RouteExplanation } from '../../route/explanation.ts';
+import { gapOfDevice, gapOfSet, type RouteGap } from '../../route/explanation.ts';
 import { routeOfDevice, routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
 import { clashReport } from '../support/clash-report.ts';
@@ -15,10 +15,10 @@ export const rule = defineRule({
   source: 'logic',
   kinds: ['set', 'device'],
   check(entity: AnyEntity, { view, report }) {
-    const explanation = withoutRoute(entity, view);
-    if (explanation === undefined) return;
+    const gap = withoutRoute(entity, view);
+    if (gap === undefined) return;
     const device = isOfKind(entity, 'device') ? (entity.sterilization ?? entity.cleaning) : undefined;
-    report({ at: device?.at ?? explanation.route.at, ...clashReport(explanation) });
+    report({ at: device?.at ?? gap.route.at, ...clashReport(gap) });
   },
   examples: {
     bad: [
@@ -69,7 +69,7 @@ kind: device
 id: pressure-probe
 manual: {use: required}
 sterilization:
-^^^^^^^^^^^^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. Ways out: a. Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). b. Replace pressure-probe by a device whose instruction fits what is here (surgeon with value analysis, months).
+^^^^^^^^^^^^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. Ways out: a. Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). b. Replace pressure-probe by a device whose instruction fits what is here (surgeon with value analysis, months). Ways that need another cycle or detergent stand on the page of its route.
   any_of:
     - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
 statements:
@@ -123,11 +123,11 @@ manual: {use: required}
 });
 
 /** A device is judged alone where no set holds it; else the set says it. */
-function withoutRoute(entity: AnyEntity, view: LibraryView): RouteExplanation | undefined {
+function withoutRoute(entity: AnyEntity, view: LibraryView): RouteGap | undefined {
   const { id } = rootOfEntity(entity);
   if (isOfKind(entity, 'set')) {
-    return view.ask(routeOfSet, id)?.status === 'none' ? view.ask(explanationOfSet, id) : undefined;
+    return view.ask(routeOfSet, id)?.status === 'none' ? view.ask(gapOfSet, id) : undefined;
   }
   const isAlone = isOfKind(entity, 'device') && view.users('device', id, 'set').length === 0;
-  return isAlone && view.ask(routeOfDevice, id)?.status === 'none' ? view.ask(explanationOfDevice, id) : undefined;
+  return isAlone && view.ask(routeOfDevice, id)?.status === 'none' ? view.ask(gapOfDevice, id) : undefined;
 }

@@ -1,6 +1,6 @@
 import type { Place } from '../../model/node.ts';
 import type { Saying } from '../../model/saying.ts';
-import type { RouteExplanation } from '../../route/explanation.ts';
+import type { RouteGap } from '../../route/explanation.ts';
 import type { Clash, Repair } from '../../route/model.ts';
 import type { Report } from '../rule.ts';
 import { quotesOf } from './failures.ts';
@@ -15,19 +15,17 @@ const words = {
     `${letter}. ${way.replace(/\.$/, '')} (${owner}, ${lead}).`,
   ways: (all: string) => `Ways out: ${all}`,
   together: (all: string) => `Each of these settles a part: ${all}`,
-  none: 'No way out was found that can be shown from these files.',
+  none: 'No way out was found among what the department has.',
+  other: 'Ways that need another cycle or detergent stand on the page of its route.',
 };
 
 /** The smallest clashes with their pages, then the ways out, as one text; quotes and places beside it. */
-export function clashReport({
-  clashes,
-  repairs,
-}: RouteExplanation): Required<Pick<Report, 'message' | 'says' | 'related'>> {
+export function clashReport({ clashes, ways }: RouteGap): Required<Pick<Report, 'message' | 'says' | 'related'>> {
   const told = clashes.slice(0, clashesTold);
   const lines = told.map((clash) => clash.words);
   if (clashes.length > told.length) lines.push(words.more(clashes.length - told.length));
   return {
-    message: [...lines, waysOut(repairs)].join(' '),
+    message: [...lines, waysOut(ways)].join(' '),
     says: sayingsOf(told),
     related: placesOf(told),
   };
@@ -39,9 +37,10 @@ function waysOut(repairs: readonly Repair[]): string {
   const parts = repairs.filter(({ effect }) => effect === 'part');
   const other = repairs.filter(({ effect }) => effect === 'unverified');
   const shown = (whole.length > 0 ? whole : parts.length > 0 ? parts : other).slice(0, waysTold);
-  if (shown.length === 0) return words.none;
+  if (shown.length === 0) return `${words.none} ${words.other}`;
   const list = shown.map((repair, index) => words.way('abc'.charAt(index), repair)).join(' ');
-  return whole.length === 0 && parts.length > 1 ? words.together(list) : words.ways(list);
+  if (whole.length > 0) return words.ways(list);
+  return `${parts.length > 1 ? words.together(list) : words.ways(list)} ${words.other}`;
 }
 
 function sayingsOf(clashes: readonly Clash[]): readonly Saying[] {
