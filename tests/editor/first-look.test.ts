@@ -176,8 +176,9 @@ describe('editing', () => {
 
 describe('the disk', () => {
   const wrong = 'kind: set\nid: tray-b\nmembers:\n  - {device: nobody-knows-it, qty: 1}\n';
-  const listed = (found: readonly Problem[]) =>
-    found.filter(({ message }) => message.includes('nobody-knows-it')).map(({ file }) => file);
+  const listed = (found: readonly Problem[]) => [
+    ...new Set(found.filter(({ message }) => message.includes('nobody-knows-it')).map(({ file }) => file)),
+  ];
 
   it('is followed: a file that comes, is renamed, and goes with its folder', async () => {
     mkdirSync(path.join(editor.folder, 'more'));

@@ -22,6 +22,7 @@ const cardFaults = [
   'peroxide-cycle-not-listed',
   'peroxide-lumen-outside',
   'eo-aeration-short',
+  'strictest-picked-not-intersected',
 ];
 
 export const absorptions: readonly Absorption[] = [
@@ -46,6 +47,10 @@ export const absorptions: readonly Absorption[] = [
     symptoms: ['modality-prohibited', 'cycle-modality-mismatch', 'peroxide-cycle-not-listed', 'washer-route-none'],
     within: 'entity',
   },
+  // The members that need different baths are named there, each with what it demands.
+  { cause: 'set-cleaning-clash', symptoms: ['detergent-ph-outside'], within: 'entity' },
+  // A card that is out of date says which of its numbers are.
+  { cause: 'card-stale', symptoms: ['governing-changed'], within: 'entity' },
   ...cardFaults.map((cause) => ({ cause, symptoms: ['card-cycle-not-derived'], within: 'field' }) as const),
 ];
 

@@ -1,5 +1,5 @@
-import type { Problem } from '../base/problem.ts';
 import { nearest } from '../base/nearest.ts';
+import type { Problem } from '../base/problem.ts';
 import { scalarHazard } from '../syntax/hazards.ts';
 import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Kind } from './kinds.ts';
@@ -77,7 +77,8 @@ function inspectRecord(tree: MapTree, shape: RecordShape, name: string, problems
     if (seen.has(key.text)) continue;
     seen.add(key.text);
     const field = shape.fields.get(key.text);
-    if (field === undefined) problems.push(words.unknownKey(key, name, nearest(key.text, shape.fields.keys()), [...shape.fields.keys()]));
+    if (field === undefined)
+      problems.push(words.unknownKey(key, name, nearest(key.text, shape.fields.keys()), [...shape.fields.keys()]));
     else inspectNode(value, field.shape, `"${key.text}"`, problems);
   }
   for (const key of shape.required) {
@@ -86,7 +87,20 @@ function inspectRecord(tree: MapTree, shape: RecordShape, name: string, problems
   if (shape.name === 'Requirement' && !says(seen)) problems.push(words.requirementEmpty(tree, name));
 }
 
-const sayingKeys = ['at_least', 'at_most', 'between', 'exactly', 'stated', 'about', 'silent', 'ambiguous', 'not_applicable', 'defers_to', 'conflict', 'specific'];
+const sayingKeys = [
+  'at_least',
+  'at_most',
+  'between',
+  'exactly',
+  'stated',
+  'about',
+  'silent',
+  'ambiguous',
+  'not_applicable',
+  'defers_to',
+  'conflict',
+  'specific',
+];
 
 function says(keys: ReadonlySet<string>): boolean {
   return sayingKeys.some((key) => keys.has(key));
@@ -106,7 +120,8 @@ function inspectScalar(tree: ScalarTree, shape: Shape, name: string, problems: P
   if (hazard !== undefined) problems.push(hazard);
   else if (shape.form === 'words' && !shape.words.has(tree.text)) {
     problems.push(words.unknownWord(tree, name, shape.words, nearest(tree.text, shape.words.keys())));
-  } else if (shape.form === 'flag' && tree.text !== 'true' && tree.text !== 'false') problems.push(unfitting(tree, shape, name));
+  } else if (shape.form === 'flag' && tree.text !== 'true' && tree.text !== 'false')
+    problems.push(unfitting(tree, shape, name));
 }
 
 function expected(shape: Shape): Parameters<typeof scalarHazard>[1] {

@@ -19,23 +19,41 @@ function didYouMean(suggestion: string | undefined): string {
 }
 
 function renaming(at: Span, suggestion: string | undefined): Pick<Problem, 'fixes'> {
-  return suggestion === undefined ? {} : { fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: at, text: suggestion }] }] };
+  return suggestion === undefined
+    ? {}
+    : { fixes: [{ title: `Change to "${suggestion}"`, edits: [{ span: at, text: suggestion }] }] };
 }
 
 /** The words of every schema problem. Each names the field and what to write instead. */
 export const words = {
   kindMissing: (tree: MapTree): Problem =>
-    error('kind-missing', headOf(tree), `The file does not say what it describes. Begin with "kind:", one of: ${kinds.join(', ')}.`),
+    error(
+      'kind-missing',
+      headOf(tree),
+      `The file does not say what it describes. Begin with "kind:", one of: ${kinds.join(', ')}.`,
+    ),
   kindUnknown: (at: Tree, text: string, suggestion: string | undefined): Problem => ({
-    ...error('kind-unknown', at.span, `"${text}" is not a kind of rule file.${didYouMean(suggestion) || ` Kinds are: ${kinds.join(', ')}.`}`),
+    ...error(
+      'kind-unknown',
+      at.span,
+      `"${text}" is not a kind of rule file.${didYouMean(suggestion) || ` Kinds are: ${kinds.join(', ')}.`}`,
+    ),
     ...renaming(at.span, suggestion),
   }),
   unknownKey: (key: ScalarTree, name: string, suggestion: string | undefined, known: readonly string[]): Problem => ({
-    ...error('unknown-field', key.span, `${capital(name)} has no field "${shortened(key.text)}".${didYouMean(suggestion) || listing(known)}`),
+    ...error(
+      'unknown-field',
+      key.span,
+      `${capital(name)} has no field "${shortened(key.text)}".${didYouMean(suggestion) || listing(known)}`,
+    ),
     ...renaming(key.span, suggestion),
   }),
   keyMissing: (tree: MapTree, name: string, key: string, description: string): Problem =>
-    error('field-missing', headOf(tree), `${capital(name)} needs "${key}"${description === '' ? '.' : `: ${lowerFirst(description)}`}`),
+    error(
+      'field-missing',
+      headOf(tree),
+      `${capital(name)} needs "${key}"${description === '' ? '.' : `: ${lowerFirst(description)}`}`,
+    ),
   requirementEmpty: (tree: MapTree, name: string): Problem =>
     error(
       'requirement-says-nothing',
@@ -43,9 +61,22 @@ export const words = {
       `${capital(name)} says nothing yet. Give a number with its bound word (such as "at_least: 4 min"), or "silent: true" if the document says nothing.`,
     ),
   citation: (at: Tree, name: string): Problem =>
-    error('wrong-form', at.span, `${capital(name)} names a statement of this file, such as "s4", or several: [s4, s5].`),
-  unknownWord: (at: ScalarTree, name: string, known: ReadonlyMap<string, string>, suggestion: string | undefined): Problem => ({
-    ...error('unknown-word', at.span, `${capital(name)} can't be "${shortened(at.text)}".${didYouMean(suggestion) || listing([...known.keys()])}`),
+    error(
+      'wrong-form',
+      at.span,
+      `${capital(name)} names a statement of this file, such as "s4", or several: [s4, s5].`,
+    ),
+  unknownWord: (
+    at: ScalarTree,
+    name: string,
+    known: ReadonlyMap<string, string>,
+    suggestion: string | undefined,
+  ): Problem => ({
+    ...error(
+      'unknown-word',
+      at.span,
+      `${capital(name)} can't be "${shortened(at.text)}".${didYouMean(suggestion) || listing([...known.keys()])}`,
+    ),
     ...renaming(at.span, suggestion),
   }),
   refused: (tree: MapTree, why: string): Problem =>
@@ -65,7 +96,9 @@ export function unfitting(tree: Tree, shape: Shape, name: string): Problem {
 function wanted(shape: Shape): string {
   switch (shape.form) {
     case 'record':
-      return shape.dimension === undefined ? `fields of their own (${[...shape.fields.keys()].slice(0, 4).join(', ')}, ...)` : 'a bound word and a value, such as {at_least: 4 min, src: s4}';
+      return shape.dimension === undefined
+        ? `fields of their own (${[...shape.fields.keys()].slice(0, 4).join(', ')}, ...)`
+        : 'a bound word and a value, such as {at_least: 4 min, src: s4}';
     case 'list':
       return 'a list: one item a line, each after "- ", or [one, two]';
     case 'table':

@@ -148,7 +148,10 @@ export class ShapeReader {
       const item = this.#at(`${address}/items`, part.items, file, `${name}Item`);
       return { ...about, form: 'list', item };
     }
-    invariant(typeof part.additionalProperties === 'object', `${address} is of a form we know: ${JSON.stringify(part).slice(0, 200)}`);
+    invariant(
+      typeof part.additionalProperties === 'object',
+      `${address} is of a form we know: ${JSON.stringify(part).slice(0, 200)}`,
+    );
     const value = this.#at(`${address}/*`, part.additionalProperties, file, `${name}Row`);
     return { ...about, form: 'table', value, keys: keysOf(part) };
   }
@@ -156,7 +159,14 @@ export class ShapeReader {
   #record(address: string, part: SchemaPart, file: string, name: string): RecordShape {
     const fields = new Map<string, Field>();
     const dimension = part['x-dimension'] as Dimension | undefined;
-    const shape: RecordShape = { ...describes(part), form: 'record', name, ...(dimension && { dimension }), fields, required: part.required ?? [] };
+    const shape: RecordShape = {
+      ...describes(part),
+      form: 'record',
+      name,
+      ...(dimension && { dimension }),
+      fields,
+      required: part.required ?? [],
+    };
     this.#made.set(address, shape);
     for (const [key, inner] of Object.entries(part.properties ?? {})) {
       fields.set(key, this.#field(key, inner, `${address}/${key}`, file, `${name}${typeName(key)}`));

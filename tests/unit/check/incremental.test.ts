@@ -4,8 +4,8 @@ import type { FileId } from '../../../server/src/base/brand.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
-import { readSample } from '../../support/samples.ts';
 import { testDay } from '../../support/examples.ts';
+import { readSample } from '../../support/samples.ts';
 
 const sample = [...readSample('lanternfield')];
 
@@ -57,7 +57,8 @@ describe('a library kept checked', () => {
             continue;
           }
           const other = sample[(which + 1) % sample.length]?.[1] ?? '';
-          const text = how === 'restore' ? original : how === 'swap' ? other : edited(texts.get(file) ?? original, how, at, digit);
+          const text =
+            how === 'restore' ? original : how === 'swap' ? other : edited(texts.get(file) ?? original, how, at, digit);
           texts.set(file, text);
           engine.set(file, text);
         }

@@ -8,17 +8,23 @@ describe.each(allRules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) 
     expect(rule.examples.good.length).toBeGreaterThanOrEqual(2);
   });
 
-  it.each(rule.examples.bad.map((text, index) => [index + 1, text] as const))('finds exactly what is marked in bad example %i', (_number, text) => {
-    const { problems, expected, found } = runExample(rule, text);
-    expect(problems).toEqual([]);
-    expect(expected.length).toBeGreaterThan(0);
-    expect(found).toEqual(expected);
-  });
+  it.each(rule.examples.bad.map((text, index) => [index + 1, text] as const))(
+    'finds exactly what is marked in bad example %i',
+    (_number, text) => {
+      const { problems, expected, found } = runExample(rule, text);
+      expect(problems).toEqual([]);
+      expect(expected.length).toBeGreaterThan(0);
+      expect(found).toEqual(expected);
+    },
+  );
 
-  it.each(rule.examples.good.map((text, index) => [index + 1, text] as const))('finds nothing in good example %i', (_number, text) => {
-    const { problems, expected, found } = runExample(rule, text);
-    expect(problems).toEqual([]);
-    expect(expected).toEqual([]);
-    expect(found).toEqual([]);
-  });
+  it.each(rule.examples.good.map((text, index) => [index + 1, text] as const))(
+    'finds nothing in good example %i',
+    (_number, text) => {
+      const { problems, expected, found } = runExample(rule, text);
+      expect(problems).toEqual([]);
+      expect(expected).toEqual([]);
+      expect(found).toEqual([]);
+    },
+  );
 });

@@ -20,7 +20,8 @@ export const rule = defineRule({
   check(entity, { view, report }) {
     for (const reference of referencesIn(entity)) {
       const { refers, text } = reference;
-      if (reference.open === true || refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view))) continue;
+      if (reference.open === true || refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view)))
+        continue;
       const known = refers.flatMap((sort) => [...(namesOf(sort, entity, view) ?? [])]);
       const suggestion = nearest(text, known);
       report({
