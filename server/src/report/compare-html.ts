@@ -1,6 +1,6 @@
 import { escapedForHtml as html } from '../base/printable.ts';
 import type { ReviewedChange, RevisionReview } from '../revision/review.ts';
-import { impactWords } from './compare-page.ts';
+import { impactWords, togetherWords } from './compare-page.ts';
 import {
   actionWords,
   type CompareHead,
@@ -81,14 +81,9 @@ function lostHtml({ lost }: RevisionReview): string {
   return `<div class="lost"><h2>Passages that are gone from the new side</h2><ul>${items.join('')}</ul></div>`;
 }
 
-function togetherHtml({ routes }: RevisionReview): string {
-  const told = routes.filter(({ effect }) => effect === 'route-breaks' || effect === 'route-opens');
-  if (told.length === 0) return '';
-  const items = told.map(
-    ({ of, effect, words }) =>
-      `<li><strong>${html(of.slice(of.indexOf('/') + 1))}: ${effect === 'route-breaks' ? 'route breaks' : 'new route opens'}.</strong> ${html(words)}</li>`,
-  );
-  return `<h2>All changes together</h2><ul>${items.join('')}</ul>`;
+function togetherHtml(review: RevisionReview): string {
+  const items = togetherWords(review).map((words) => `<li>${html(words)}</li>`);
+  return items.length === 0 ? '' : `<h2>All changes together</h2><ul>${items.join('')}</ul>`;
 }
 
 function tableHtml(review: RevisionReview): string {

@@ -14,7 +14,7 @@ export interface ComparePlacers {
 
 /** A comparison as JSON, version 1. Fields are only ever added within a version. Lines and columns count from 1. The same input gives the same bytes. */
 export function compareJson(review: RevisionReview, head: CompareHead, placers: ComparePlacers): string {
-  const { changes, lost, signOffs, counts, effects, routes, revisions, recordKeeping, stamps } = review;
+  const { changes, lost, signOffs, counts, effects, routes, machines, revisions, recordKeeping, stamps } = review;
   return `${jsonText({
     format: 'traywright-compare',
     version: 1,
@@ -31,6 +31,7 @@ export function compareJson(review: RevisionReview, head: CompareHead, placers: 
     })),
     changes: changes.map((change) => plainChange(review, change, placers)),
     routes: routes.map(({ of, effect, words }) => ({ of, effect, words })),
+    machines,
     recordKeeping,
     signOffs: { undecided: signOffs.undecided, unused: signOffs.unused, lacking: signOffs.lacking },
     stamps,

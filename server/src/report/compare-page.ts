@@ -59,19 +59,33 @@ export function lostBlocks({ lost, changes }: RevisionReview): readonly Block[] 
   ];
 }
 
-export function togetherBlocks({ routes }: RevisionReview): readonly Block[] {
-  const broken = routes.filter(({ effect }) => effect === 'route-breaks' || effect === 'route-opens');
-  if (broken.length === 0) return [];
+export function togetherBlocks(review: RevisionReview): readonly Block[] {
+  const items = togetherWords(review);
+  if (items.length === 0) return [];
   return [
     { is: 'heading', level: 2, text: 'All changes together' },
-    {
-      is: 'list',
-      items: broken.map(
-        ({ of, effect, words }) =>
-          `${of.slice(of.indexOf('/') + 1)}: ${effect === 'route-breaks' ? 'route breaks' : 'new route opens'}. ${words}`,
-      ),
-    },
+    { is: 'list', items },
   ];
+}
+
+/** Sets that break or gain, and sets that hang on one machine before or after. */
+export function togetherWords({ routes, machines }: RevisionReview): readonly string[] {
+  const told = routes.filter(({ effect }) => effect === 'route-breaks' || effect === 'route-opens');
+  return [
+    ...told.map(
+      ({ of, effect, words }) =>
+        `${of.replace(/^set\//, '')}: ${effect === 'route-breaks' ? 'route breaks' : 'new route opens'}. ${words}`,
+    ),
+    ...machines.map(
+      ({ of, before, after }) =>
+        `${of.replace(/^set\//, '')}: ${machineWords(before)} before, ${machineWords(after)} after.`,
+    ),
+  ];
+}
+
+function machineWords(machines: readonly string[]): string {
+  if (machines.length === 0) return 'no machine can do it';
+  return machines.length === 1 ? `only ${machines[0]} can do it` : `${machines.join(' and ')} can do it`;
 }
 
 function changeBlocks(review: RevisionReview, change: ReviewedChange, number: number): readonly Block[] {

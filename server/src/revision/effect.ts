@@ -20,8 +20,26 @@ export interface ChangeEffect {
   readonly governors: readonly { readonly set: string; readonly words: string }[];
 }
 
+/** Machines able to do it, where one side has fewer than two: one fault then stops the set. */
+export interface MachinesFor {
+  readonly of: string;
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+export interface Together {
+  readonly routes: readonly SetEffect[];
+  readonly machines: readonly MachinesFor[];
+}
+
+/** Nobody packs it here, so nothing that is used breaks. */
+function ofFamily(effect: SetEffect): SetEffect {
+  if (effect.effect === 'route-opens') return effect;
+  return { ...effect, effect: 'unused-only', words: `in no set here; alone: ${effect.words}` };
+}
+
 /** Sets whose routes a file of each kind can touch: a set's own, those that name a device, or all. */
-const everywhere: ReadonlySet<Kind> = new Set<Kind>([
+export const everywhere: ReadonlySet<Kind> = new Set<Kind>([
   'packaging',
   'chemistry',
   'washer',
@@ -98,16 +116,27 @@ export class Effects {
     return gathered(effects, governors, touched, change);
   }
 
+  /** Device families that are in no set: what a machine or an agent would win or lose for them shows in no set. */
+  familiesInNoSet(): readonly string[] {
+    const ids = [...this.#before.ids('device')].filter((id) => this.#before.users('device', id, 'set').length === 0);
+    return ids.sort().map((id) => `device/${id}`);
+  }
+
   /** What all changes together do to each set. */
-  together(exchanges: readonly Exchange[], ids: readonly string[]): readonly SetEffect[] {
+  together(exchanges: readonly Exchange[], ids: readonly string[]): Together {
     return this.#trials.with(exchanges, (view) => {
-      const effects: SetEffect[] = [];
+      const routes: SetEffect[] = [];
+      const machines: MachinesFor[] = [];
       for (const id of ids) {
         const [old, now] = [this.standing(id), standingIn(view, id)];
-        const effect = old === undefined || now === undefined ? undefined : effectOnSet(old, now);
-        if (effect !== undefined && effect.effect !== 'nothing-visible') effects.push(effect);
+        if (old === undefined || now === undefined) continue;
+        const effect = effectOnSet(old, now);
+        if (effect.effect !== 'nothing-visible') routes.push(id.startsWith('set/') ? effect : ofFamily(effect));
+        const [before, after] = [old.derivation.route.machines, now.derivation.route.machines];
+        if ((before.length < 2 || after.length < 2) && before.join() !== after.join())
+          machines.push({ of: id, before, after });
       }
-      return effects.sort(worstFirst);
+      return { routes: routes.sort(worstFirst), machines };
     });
   }
 

@@ -4,7 +4,7 @@ import type { LibraryView } from '../library/view.ts';
 import { fieldAt, stampOf } from '../model/content.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
-import { isOfKind } from '../model/entity.ts';
+import { isOfKind, rootOfEntity } from '../model/entity.ts';
 import type { Rec } from '../model/node.ts';
 import type { Kind } from '../schema/kinds.ts';
 import {
@@ -17,7 +17,7 @@ import {
   type LostStatement,
 } from './change.ts';
 import { byClass } from './compare.ts';
-import { type ChangeEffect, Effects } from './effect.ts';
+import { type ChangeEffect, Effects, everywhere, type MachinesFor, type Together } from './effect.ts';
 import { type Impact, impactOf } from './impact.ts';
 import { compareLibraries, type Extent, type RevisionPair } from './libraries.ts';
 import type { SetEffect } from './set-effect.ts';
@@ -41,6 +41,8 @@ export interface RevisionReview {
   readonly effects: Readonly<Partial<Record<EffectHere, number>>>;
   /** What all changes together do to each set. */
   readonly routes: readonly SetEffect[];
+  /** Sets that hang on one machine before or after. */
+  readonly machines: readonly MachinesFor[];
   /** Places at which only the record of reading differs. */
   readonly recordKeeping: number;
   readonly signOffs: SignOffCheck;
@@ -71,7 +73,8 @@ export function reviewOf({ before, after, extent, library, today }: ReviewInput)
   const { entities, revisions } = compareLibraries(before, after, extent, policies);
   const effects = trials === undefined ? undefined : new Effects(trials);
   const alone = entities.flatMap((one) => one.changes.map((change) => reviewed(change, one, effects, view)));
-  const routes = effects === undefined ? [] : allTogether(effects, entities, extent);
+  const { routes, machines } =
+    effects === undefined ? { routes: [], machines: [] } : allTogether(effects, entities, extent);
   const changes = blamed(alone, routes).sort(worstFirst);
   return {
     revisions,
@@ -86,6 +89,7 @@ export function reviewOf({ before, after, extent, library, today }: ReviewInput)
       effectsHere,
     ),
     routes,
+    machines,
     recordKeeping: entities.reduce((sum, { recordKeeping }) => sum + recordKeeping.length, 0),
     signOffs: checkSignOffs(changes, entities, ofKind([...before, ...after, ...kept], 'sign-off'), today),
     stamps: entities.map((one) => ({ entity: one.entity, before: stampFor(one.before), after: stampFor(one.after) })),
@@ -115,7 +119,7 @@ function reviewed(
   return { ...change, here, ...(impact && { impact }) };
 }
 
-function allTogether(effects: Effects, entities: readonly EntityComparison[], extent: Extent): readonly SetEffect[] {
+function allTogether(effects: Effects, entities: readonly EntityComparison[], extent: Extent): Together {
   const exchanges = entities.map((one) => exchangeOf(one, extent));
   const touched = new Set(
     entities.flatMap(({ before, after }) => {
@@ -123,7 +127,12 @@ function allTogether(effects: Effects, entities: readonly EntityComparison[], ex
       return entity === undefined ? [] : effects.touchedBy(entity);
     }),
   );
-  return effects.together(exchanges, [...touched].sort());
+  const isDepartment = entities.some((one) => isDepartments(one.before ?? one.after));
+  return effects.together(exchanges, [...touched, ...(isDepartment ? effects.familiesInNoSet() : [])].sort());
+}
+
+function isDepartments(entity: Rec | undefined): boolean {
+  return entity !== undefined && everywhere.has(rootOfEntity(entity).kind);
 }
 
 /**
