@@ -17,7 +17,6 @@ const cardFaults = [
   'cycle-exposure-longer-unstated',
   'cycle-dry-short',
   'container-dry-governs',
-  'container-not-validated-for-cycle',
   'flush-pulse-assumed-equal',
   'peroxide-cycle-not-listed',
   'peroxide-lumen-outside',
@@ -51,6 +50,13 @@ export const absorptions: readonly Absorption[] = [
   { cause: 'set-cleaning-clash', symptoms: ['detergent-ph-outside'], within: 'entity' },
   // A card that is out of date says which of its numbers are.
   { cause: 'card-stale', symptoms: ['governing-changed'], within: 'entity' },
+  { cause: 'container-not-validated-for-cycle', symptoms: ['card-cycle-not-derived'], within: 'entity' },
+  // Paper in peroxide is the reason why its maker does not cover the cycle.
+  {
+    cause: 'cellulose-in-peroxide',
+    symptoms: ['container-not-validated-for-cycle', 'container-parts-mismatch', 'accessory-not-listed'],
+    within: 'field',
+  },
   ...cardFaults.map((cause) => ({ cause, symptoms: ['card-cycle-not-derived'], within: 'field' }) as const),
 ];
 
