@@ -101,11 +101,13 @@ export class Effects {
     const exchange = exchangeFor(change, before, after);
     if (entity === undefined || exchange === undefined) return silentEffect(change);
     const touched = this.touchedBy(entity);
+    // Before anything is exchanged: the view before looks at the same library.
+    const olds = touched.map((id) => this.standing(id));
     const effects: SetEffect[] = [];
     const governors: { set: string; words: string }[] = [];
     this.#trials.with([exchange], (view) => {
-      for (const id of touched) {
-        const [old, now] = [this.standing(id), standingIn(view, id)];
+      for (const [at, id] of touched.entries()) {
+        const [old, now] = [olds[at], standingIn(view, id)];
         if (old === undefined || now === undefined) continue;
         const effect = onPaper(change, rootOfEntity(entity), old, effectOnSet(old, now));
         if (effect.effect !== 'nothing-visible') effects.push(effect);
@@ -124,11 +126,12 @@ export class Effects {
 
   /** What all changes together do to each set. */
   together(exchanges: readonly Exchange[], ids: readonly string[]): Together {
+    const olds = ids.map((id) => this.standing(id));
     return this.#trials.with(exchanges, (view) => {
       const routes: SetEffect[] = [];
       const machines: MachinesFor[] = [];
-      for (const id of ids) {
-        const [old, now] = [this.standing(id), standingIn(view, id)];
+      for (const [at, id] of ids.entries()) {
+        const [old, now] = [olds[at], standingIn(view, id)];
         if (old === undefined || now === undefined) continue;
         const effect = effectOnSet(old, now);
         if (effect.effect !== 'nothing-visible') routes.push(id.startsWith('set/') ? effect : ofFamily(effect));

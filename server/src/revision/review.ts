@@ -128,7 +128,10 @@ function allTogether(effects: Effects, entities: readonly EntityComparison[], ex
     }),
   );
   const isDepartment = entities.some((one) => isDepartments(one.before ?? one.after));
-  return effects.together(exchanges, [...touched, ...(isDepartment ? effects.familiesInNoSet() : [])].sort());
+  return effects.together(
+    exchanges,
+    [...new Set([...touched, ...(isDepartment ? effects.familiesInNoSet() : [])])].sort(),
+  );
 }
 
 function isDepartments(entity: Rec | undefined): boolean {

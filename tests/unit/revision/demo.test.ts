@@ -84,6 +84,19 @@ describe('revision D to E of the take-apart scissors', () => {
     ]);
   });
 
+  it('one change alone has the effect that it has among others', () => {
+    const file = [...readSample('lanternfield-corrected')].find(([path]) => path.includes('duskwell-lap'))?.[1] ?? '';
+    const alone = reviewOf({
+      before: sampleEntities('lanternfield-corrected'),
+      after: [fileEntity(file.replace('dry: {at_least: 30 min}', 'dry: {at_least: 40 min}'))],
+      extent: 'part',
+      library: sampleLibrary('lanternfield-corrected'),
+      today: demoDay,
+    });
+    const dry = alone.changes.find(({ path }) => path.endsWith('.dry'));
+    expect(dry?.here).toEqual(review.changes[0]?.here);
+  });
+
   it('against the department as it is, nothing is missing either', () => {
     const seeded = reviewOfSamples('lanternfield', 'lanternfield-revision', 'part');
     expect(seeded.counts).toEqual(review.counts);
