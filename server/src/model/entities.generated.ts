@@ -23,6 +23,8 @@ export interface Library extends Rec {
   readonly sites?: List<Text>;
   /** Language of messages and papers, as a two-letter code. */
   readonly language?: Text;
+  /** Day as which the library is checked, for a sample or an archived state. Leave it out in a library that is in use: then today counts. */
+  readonly as_of?: DateValue;
   /** How single findings are treated, by name. */
   readonly rules?: Table<RuleSetting>;
   /** How long a question may stay unanswered. */

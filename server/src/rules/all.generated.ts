@@ -55,113 +55,137 @@ import { rule as rule53 } from './inspection/lubrication-missing.ts';
 import { rule as rule54 } from './inspection/lumen-inspection-missing.ts';
 import { rule as rule55 } from './inspection/seal-not-replaced.ts';
 import { rule as rule56 } from './inspection/use-limit-uncounted.ts';
-import { rule as rule57 } from './monitoring/indicator-level-missing.ts';
-import { rule as rule58 } from './monitoring/indicator-place-wrong-for-packaging.ts';
-import { rule as rule59 } from './point-of-use/delay-limit-exceeded.ts';
-import { rule as rule60 } from './point-of-use/loaner-document-missing.ts';
-import { rule as rule61 } from './point-of-use/loaner-lead-time-short.ts';
-import { rule as rule62 } from './point-of-use/loaner-trusted-as-processed.ts';
-import { rule as rule63 } from './point-of-use/lumen-not-flushed-at-use.ts';
-import { rule as rule64 } from './point-of-use/new-device-not-cleaned.ts';
-import { rule as rule65 } from './point-of-use/out-of-scope-device.ts';
-import { rule as rule66 } from './point-of-use/point-of-use-forbidden-fluid.ts';
-import { rule as rule67 } from './point-of-use/point-of-use-missing.ts';
-import { rule as rule68 } from './point-of-use/set-line-unmapped.ts';
-import { rule as rule69 } from './point-of-use/single-use-in-set.ts';
-import { rule as rule70 } from './point-of-use/transport-not-contained.ts';
-import { rule as rule71 } from './revision/device-no-document.ts';
-import { rule as rule72 } from './revision/document-does-not-cover.ts';
-import { rule as rule73 } from './revision/document-market-mismatch.ts';
-import { rule as rule74 } from './revision/document-not-yet-effective.ts';
-import { rule as rule75 } from './revision/documents-conflict-unresolved.ts';
-import { rule as rule76 } from './revision/duplicate-family.ts';
-import { rule as rule77 } from './revision/generic-beats-specific.ts';
-import { rule as rule78 } from './revision/response-not-usable.ts';
-import { rule as rule79 } from './revision/review-overdue.ts';
-import { rule as rule80 } from './revision/revision-superseded.ts';
-import { rule as rule81 } from './revision/revision-without-impact-sign-off.ts';
-import { rule as rule82 } from './revision/source-locator-missing.ts';
-import { rule as rule83 } from './rinsing/air-pressure-over-limit.ts';
-import { rule as rule84 } from './rinsing/drying-hotter-than-device.ts';
-import { rule as rule85 } from './rinsing/drying-missing.ts';
-import { rule as rule86 } from './rinsing/final-rinse-grade-low.ts';
-import { rule as rule87 } from './rinsing/intraocular-controls-missing.ts';
-import { rule as rule88 } from './rinsing/static-rinse-for-lumen.ts';
-import { rule as rule89 } from './rinsing/water-result-stale.ts';
-import { rule as rule90 } from './rinsing/wet-into-low-temperature.ts';
-import { rule as rule91 } from './rinsing/wet-into-steam.ts';
-import { rule as rule92 } from './route/card-cycle-not-derived.ts';
-import { rule as rule93 } from './route/governing-changed.ts';
-import { rule as rule94 } from './route/member-needs-own-route.ts';
-import { rule as rule95 } from './route/route-needs-answer.ts';
-import { rule as rule96 } from './route/route-single-point.ts';
-import { rule as rule97 } from './route/set-cleaning-clash.ts';
-import { rule as rule98 } from './route/set-route-none.ts';
-import { rule as rule99 } from './route/strictest-picked-not-intersected.ts';
-import { rule as rule100 } from './source/alternatives-mixed.ts';
-import { rule as rule101 } from './source/ambiguous-without-question.ts';
-import { rule as rule102 } from './source/approximate-used-as-limit.ts';
-import { rule as rule103 } from './source/bare-number-promoted.ts';
-import { rule as rule104 } from './source/decimal-or-footnote-suspect.ts';
-import { rule as rule105 } from './source/delta-converted-as-absolute.ts';
-import { rule as rule106 } from './source/encoded-from-secondary-source.ts';
-import { rule as rule107 } from './source/encoder-is-approver.ts';
-import { rule as rule108 } from './source/exposure-vs-total-time.ts';
-import { rule as rule109 } from './source/half-cycle-encoded.ts';
-import { rule as rule110 } from './source/min-token-ambiguous.ts';
-import { rule as rule111 } from './source/pictogram-without-text.ts';
-import { rule as rule112 } from './source/quote-and-or-changed.ts';
-import { rule as rule113 } from './source/quote-bound-changed.ts';
-import { rule as rule114 } from './source/quote-negation-lost.ts';
-import { rule as rule115 } from './source/quote-number-mismatch.ts';
-import { rule as rule116 } from './source/quote-number-not-encoded.ts';
-import { rule as rule117 } from './source/range-reversed.ts';
-import { rule as rule118 } from './source/silent-field-filled.ts';
-import { rule as rule119 } from './source/source-missing.ts';
-import { rule as rule120 } from './source/stage-undeclared.ts';
-import { rule as rule121 } from './source/unit-missing-or-implausible.ts';
-import { rule as rule122 } from './source/unit-pair-mismatch.ts';
-import { rule as rule123 } from './sterilization/condensate-vs-dry.ts';
-import { rule as rule124 } from './sterilization/cycle-dry-short.ts';
-import { rule as rule125 } from './sterilization/cycle-exposure-longer-unstated.ts';
-import { rule as rule126 } from './sterilization/cycle-exposure-short.ts';
-import { rule as rule127 } from './sterilization/cycle-modality-mismatch.ts';
-import { rule as rule128 } from './sterilization/cycle-temperature-differs.ts';
-import { rule as rule129 } from './sterilization/cycle-unqualified.ts';
-import { rule as rule130 } from './sterilization/dry-time-missing.ts';
-import { rule as rule131 } from './sterilization/eo-aeration-short.ts';
-import { rule as rule132 } from './sterilization/extended-cycle-for-all.ts';
-import { rule as rule133 } from './sterilization/flush-pulse-assumed-equal.ts';
-import { rule as rule134 } from './sterilization/lethality-implausible.ts';
-import { rule as rule135 } from './sterilization/lethality-used-as-permission.ts';
-import { rule as rule136 } from './sterilization/load-over-cycle-limit.ts';
-import { rule as rule137 } from './sterilization/modality-prohibited.ts';
-import { rule as rule138 } from './sterilization/option-incomplete.ts';
-import { rule as rule139 } from './sterilization/peroxide-cycle-not-listed.ts';
-import { rule as rule140 } from './sterilization/peroxide-lumen-outside.ts';
-import { rule as rule141 } from './sterilization/pressure-as-requirement.ts';
-import { rule as rule142 } from './sterilization/product-test-missing.ts';
-import { rule as rule143 } from './sterilization/steam-quality-out.ts';
-import { rule as rule144 } from './sterilization/temperature-pressure-inconsistent.ts';
-import { rule as rule145 } from './storage/cool-aim-on-bare-metal.ts';
-import { rule as rule146 } from './storage/cool-aim-wrong-for-packaging.ts';
-import { rule as rule147 } from './storage/cool-criterion-missing.ts';
-import { rule as rule148 } from './storage/cool-forced.ts';
-import { rule as rule149 } from './storage/cool-release-below-room.ts';
-import { rule as rule150 } from './storage/cool-touch-or-cold-surface.ts';
-import { rule as rule151 } from './storage/storage-limit-conflict.ts';
-import { rule as rule152 } from './storage/wet-pack-released.ts';
-import { rule as rule153 } from './teaching/answer-key-drift.ts';
-import { rule as rule154 } from './teaching/card-stale.ts';
-import { rule as rule155 } from './teaching/caution-missing-on-output.ts';
-import { rule as rule156 } from './teaching/change-without-training.ts';
-import { rule as rule157 } from './teaching/competency-overdue.ts';
-import { rule as rule158 } from './teaching/poster-overgeneralises.ts';
-import { rule as rule159 } from './teaching/question-many-true.ts';
-import { rule as rule160 } from './teaching/step-without-why.ts';
-import { rule as rule161 } from './washing/a0-claim-wrong.ts';
-import { rule as rule162 } from './washing/a0-inadequate.ts';
-import { rule as rule163 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule57 } from './monitoring/air-removal-test-missing-or-long.ts';
+import { rule as rule58 } from './monitoring/implant-release-early.ts';
+import { rule as rule59 } from './monitoring/indicator-level-missing.ts';
+import { rule as rule60 } from './monitoring/indicator-modality-mismatch.ts';
+import { rule as rule61 } from './monitoring/indicator-place-unsourced.ts';
+import { rule as rule62 } from './monitoring/indicator-place-wrong-for-packaging.ts';
+import { rule as rule63 } from './monitoring/indicator-stated-value-mismatch.ts';
+import { rule as rule64 } from './packaging/accessory-not-listed.ts';
+import { rule as rule65 } from './packaging/cellulose-in-peroxide.ts';
+import { rule as rule66 } from './packaging/configuration-not-instructed.ts';
+import { rule as rule67 } from './packaging/container-dry-governs.ts';
+import { rule as rule68 } from './packaging/container-lumen-limit.ts';
+import { rule as rule69 } from './packaging/container-not-validated-for-cycle.ts';
+import { rule as rule70 } from './packaging/container-parts-mismatch.ts';
+import { rule as rule71 } from './packaging/double-pouch-unsupported.ts';
+import { rule as rule72 } from './packaging/named-case-only.ts';
+import { rule as rule73 } from './packaging/packaging-not-listed.ts';
+import { rule as rule74 } from './packaging/pouch-inside-set.ts';
+import { rule as rule75 } from './packaging/set-mass-unmeasured.ts';
+import { rule as rule76 } from './packaging/set-overweight.ts';
+import { rule as rule77 } from './packaging/validated-with-read-as-only.ts';
+import { rule as rule78 } from './packaging/wrap-grade-under-load.ts';
+import { rule as rule79 } from './point-of-use/delay-limit-exceeded.ts';
+import { rule as rule80 } from './point-of-use/loaner-document-missing.ts';
+import { rule as rule81 } from './point-of-use/loaner-lead-time-short.ts';
+import { rule as rule82 } from './point-of-use/loaner-trusted-as-processed.ts';
+import { rule as rule83 } from './point-of-use/lumen-not-flushed-at-use.ts';
+import { rule as rule84 } from './point-of-use/new-device-not-cleaned.ts';
+import { rule as rule85 } from './point-of-use/out-of-scope-device.ts';
+import { rule as rule86 } from './point-of-use/point-of-use-forbidden-fluid.ts';
+import { rule as rule87 } from './point-of-use/point-of-use-missing.ts';
+import { rule as rule88 } from './point-of-use/set-line-unmapped.ts';
+import { rule as rule89 } from './point-of-use/single-use-in-set.ts';
+import { rule as rule90 } from './point-of-use/transport-not-contained.ts';
+import { rule as rule91 } from './revision/device-no-document.ts';
+import { rule as rule92 } from './revision/document-does-not-cover.ts';
+import { rule as rule93 } from './revision/document-market-mismatch.ts';
+import { rule as rule94 } from './revision/document-not-yet-effective.ts';
+import { rule as rule95 } from './revision/documents-conflict-unresolved.ts';
+import { rule as rule96 } from './revision/duplicate-family.ts';
+import { rule as rule97 } from './revision/generic-beats-specific.ts';
+import { rule as rule98 } from './revision/response-not-usable.ts';
+import { rule as rule99 } from './revision/review-overdue.ts';
+import { rule as rule100 } from './revision/revision-superseded.ts';
+import { rule as rule101 } from './revision/revision-without-impact-sign-off.ts';
+import { rule as rule102 } from './revision/sign-off-expired.ts';
+import { rule as rule103 } from './revision/sign-off-incomplete.ts';
+import { rule as rule104 } from './revision/sign-off-reopened.ts';
+import { rule as rule105 } from './revision/sign-off-unused.ts';
+import { rule as rule106 } from './revision/source-locator-missing.ts';
+import { rule as rule107 } from './rinsing/air-pressure-over-limit.ts';
+import { rule as rule108 } from './rinsing/drying-hotter-than-device.ts';
+import { rule as rule109 } from './rinsing/drying-missing.ts';
+import { rule as rule110 } from './rinsing/final-rinse-grade-low.ts';
+import { rule as rule111 } from './rinsing/intraocular-controls-missing.ts';
+import { rule as rule112 } from './rinsing/static-rinse-for-lumen.ts';
+import { rule as rule113 } from './rinsing/water-result-stale.ts';
+import { rule as rule114 } from './rinsing/wet-into-low-temperature.ts';
+import { rule as rule115 } from './rinsing/wet-into-steam.ts';
+import { rule as rule116 } from './route/card-cycle-not-derived.ts';
+import { rule as rule117 } from './route/governing-changed.ts';
+import { rule as rule118 } from './route/member-needs-own-route.ts';
+import { rule as rule119 } from './route/route-needs-answer.ts';
+import { rule as rule120 } from './route/route-single-point.ts';
+import { rule as rule121 } from './route/set-cleaning-clash.ts';
+import { rule as rule122 } from './route/set-route-none.ts';
+import { rule as rule123 } from './route/strictest-picked-not-intersected.ts';
+import { rule as rule124 } from './source/alternatives-mixed.ts';
+import { rule as rule125 } from './source/ambiguous-without-question.ts';
+import { rule as rule126 } from './source/approximate-used-as-limit.ts';
+import { rule as rule127 } from './source/bare-number-promoted.ts';
+import { rule as rule128 } from './source/decimal-or-footnote-suspect.ts';
+import { rule as rule129 } from './source/delta-converted-as-absolute.ts';
+import { rule as rule130 } from './source/encoded-from-secondary-source.ts';
+import { rule as rule131 } from './source/encoder-is-approver.ts';
+import { rule as rule132 } from './source/exposure-vs-total-time.ts';
+import { rule as rule133 } from './source/half-cycle-encoded.ts';
+import { rule as rule134 } from './source/min-token-ambiguous.ts';
+import { rule as rule135 } from './source/pictogram-without-text.ts';
+import { rule as rule136 } from './source/quote-and-or-changed.ts';
+import { rule as rule137 } from './source/quote-bound-changed.ts';
+import { rule as rule138 } from './source/quote-negation-lost.ts';
+import { rule as rule139 } from './source/quote-number-mismatch.ts';
+import { rule as rule140 } from './source/quote-number-not-encoded.ts';
+import { rule as rule141 } from './source/range-reversed.ts';
+import { rule as rule142 } from './source/silent-field-filled.ts';
+import { rule as rule143 } from './source/source-missing.ts';
+import { rule as rule144 } from './source/stage-undeclared.ts';
+import { rule as rule145 } from './source/unit-missing-or-implausible.ts';
+import { rule as rule146 } from './source/unit-pair-mismatch.ts';
+import { rule as rule147 } from './sterilization/condensate-vs-dry.ts';
+import { rule as rule148 } from './sterilization/cycle-dry-short.ts';
+import { rule as rule149 } from './sterilization/cycle-exposure-longer-unstated.ts';
+import { rule as rule150 } from './sterilization/cycle-exposure-short.ts';
+import { rule as rule151 } from './sterilization/cycle-modality-mismatch.ts';
+import { rule as rule152 } from './sterilization/cycle-temperature-differs.ts';
+import { rule as rule153 } from './sterilization/cycle-unqualified.ts';
+import { rule as rule154 } from './sterilization/dry-time-missing.ts';
+import { rule as rule155 } from './sterilization/eo-aeration-short.ts';
+import { rule as rule156 } from './sterilization/extended-cycle-for-all.ts';
+import { rule as rule157 } from './sterilization/flush-pulse-assumed-equal.ts';
+import { rule as rule158 } from './sterilization/lethality-implausible.ts';
+import { rule as rule159 } from './sterilization/lethality-used-as-permission.ts';
+import { rule as rule160 } from './sterilization/load-over-cycle-limit.ts';
+import { rule as rule161 } from './sterilization/modality-prohibited.ts';
+import { rule as rule162 } from './sterilization/option-incomplete.ts';
+import { rule as rule163 } from './sterilization/peroxide-cycle-not-listed.ts';
+import { rule as rule164 } from './sterilization/peroxide-lumen-outside.ts';
+import { rule as rule165 } from './sterilization/pressure-as-requirement.ts';
+import { rule as rule166 } from './sterilization/product-test-missing.ts';
+import { rule as rule167 } from './sterilization/steam-quality-out.ts';
+import { rule as rule168 } from './sterilization/temperature-pressure-inconsistent.ts';
+import { rule as rule169 } from './storage/cool-aim-on-bare-metal.ts';
+import { rule as rule170 } from './storage/cool-aim-wrong-for-packaging.ts';
+import { rule as rule171 } from './storage/cool-criterion-missing.ts';
+import { rule as rule172 } from './storage/cool-forced.ts';
+import { rule as rule173 } from './storage/cool-release-below-room.ts';
+import { rule as rule174 } from './storage/cool-touch-or-cold-surface.ts';
+import { rule as rule175 } from './storage/storage-limit-conflict.ts';
+import { rule as rule176 } from './storage/wet-pack-released.ts';
+import { rule as rule177 } from './teaching/answer-key-drift.ts';
+import { rule as rule178 } from './teaching/card-stale.ts';
+import { rule as rule179 } from './teaching/caution-missing-on-output.ts';
+import { rule as rule180 } from './teaching/change-without-training.ts';
+import { rule as rule181 } from './teaching/competency-overdue.ts';
+import { rule as rule182 } from './teaching/poster-overgeneralises.ts';
+import { rule as rule183 } from './teaching/question-many-true.ts';
+import { rule as rule184 } from './teaching/step-without-why.ts';
+import { rule as rule185 } from './washing/a0-claim-wrong.ts';
+import { rule as rule186 } from './washing/a0-inadequate.ts';
+import { rule as rule187 } from './washing/thermal-above-local-boiling.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -328,4 +352,28 @@ export const allRules: readonly AnyRule[] = [
   rule161,
   rule162,
   rule163,
+  rule164,
+  rule165,
+  rule166,
+  rule167,
+  rule168,
+  rule169,
+  rule170,
+  rule171,
+  rule172,
+  rule173,
+  rule174,
+  rule175,
+  rule176,
+  rule177,
+  rule178,
+  rule179,
+  rule180,
+  rule181,
+  rule182,
+  rule183,
+  rule184,
+  rule185,
+  rule186,
+  rule187,
 ];

@@ -1,7 +1,8 @@
+import { saysOf } from '../../judge/judgement.ts';
 import type { Judgement, Outcome, Parameter } from '../../judge/outcome.ts';
-import { rootOf } from '../../model/node.ts';
+import type { Place } from '../../model/node.ts';
 import type { Report } from '../rule.ts';
-import type { CycleUse } from './cycle-uses.ts';
+import type { CycleUse, MemberUse } from './cycle-uses.ts';
 import type { Failure } from './failures.ts';
 import { evidenceOf, quotesOf } from './failures.ts';
 import { listed } from './lists.ts';
@@ -19,11 +20,22 @@ type Wanted = (judgement: Judgement) => boolean;
 /** The members whose page is not followed in this respect, each with the first judgement that says so. */
 export function membersWith(outcome: Outcome, use: CycleUse, wanted: Wanted): readonly Failure[] {
   const found: Failure[] = [];
-  for (const { device, judgements } of use.members) {
-    const judgement = judgements.find((one) => one.outcome === outcome && wanted(one));
-    if (judgement !== undefined) found.push({ device, judgement });
+  for (const member of use.members) {
+    const judgement = member.judgements.find((one) => one.outcome === outcome && wanted(one));
+    if (judgement !== undefined) found.push({ device: member.device, judgement: withPage(judgement, member) });
   }
   return found;
+}
+
+/** What stands inside an option and cites nothing itself is said by the page of the option. */
+function withPage(judgement: Judgement, { device, option }: MemberUse): Judgement {
+  if (judgement.says.length > 0 || option === undefined || !isInside(judgement.demandAt, option.at)) return judgement;
+  return { ...judgement, says: saysOf(device, option.src) };
+}
+
+function isInside(place: Place, outer: Place): boolean {
+  for (let at: Place | undefined = place; at !== undefined; at = at.parent) if (at === outer) return true;
+  return false;
 }
 
 export function isAbout(...parameters: readonly Parameter[]): Wanted {
@@ -88,9 +100,4 @@ export function isAskedByRoute({ demandAt }: Judgement, { route }: CycleUse): bo
       judgements.some((one) => one.outcome === 'needs-answer' && one.demandAt === demandAt),
     ) === true
   );
-}
-
-/** True when the fact that is judged stands in the same file as this. */
-export function isFactIn(judgement: Judgement, use: CycleUse): boolean {
-  return judgement.factAt !== undefined && rootOf(judgement.factAt) === rootOf(use.name.at);
 }
