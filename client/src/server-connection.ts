@@ -8,9 +8,11 @@ import {
   State,
   TransportKind,
 } from 'vscode-languageclient/node';
+import { fieldsCommand } from './quote-to-fields.ts';
 import { ruleScheme } from './rule-pages.ts';
 import type { StatusItem } from './status-item.ts';
 import { isStatus, statusNotification } from './status-item.ts';
+import { usesCommand } from './uses.ts';
 
 /** A server that ends more often than this within `crashSpan` is not started again by itself. */
 const mostCrashes = 5;
@@ -58,6 +60,16 @@ export class ServerConnection {
     return typeof page === 'string' ? page : undefined;
   }
 
+  /** A request of our own. Undefined when the server can't answer: what was asked for is then simply not offered. */
+  async ask(method: string, params: unknown): Promise<unknown> {
+    try {
+      return await this.#client.sendRequest(method, params);
+    } catch (reason) {
+      this.#log.warn(`${method}: ${String(reason)}`);
+      return undefined;
+    }
+  }
+
   commands(): readonly Disposable[] {
     return [
       commands.registerCommand('traywright.restartChecker', async () => {
@@ -72,7 +84,13 @@ export class ServerConnection {
     return {
       documentSelector: schemesInUse().map((scheme) => ({ scheme, language: 'traywright-rules' })),
       outputChannel: this.#log,
-      initializationOptions: { ruleLinkScheme: ruleScheme, status: true },
+      initializationOptions: {
+        ruleLinkScheme: ruleScheme,
+        status: true,
+        askAgainCommand: 'editor.action.triggerSuggest',
+        fieldsCommand,
+        usesCommand,
+      },
       markdown: { isTrusted: false, supportHtml: false },
       diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },
       errorHandler: { error: () => ({ action: ErrorAction.Continue }), closed: () => this.#ended() },

@@ -8,6 +8,8 @@ import type { Field, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { citationsAt, sayingsAt } from './cited.ts';
+import { governsBlocks } from './governs.ts';
+import { physicsBlocks } from './hover-physics.ts';
 import type { Location, Step } from './locate.ts';
 import { locate, nodesAt } from './locate.ts';
 import { describeTarget } from './target-words.ts';
@@ -29,7 +31,8 @@ export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view:
   if (location.on === 'gap') return undefined;
   const ownWords = location.on === 'key' ? keyBlocks(last) : valueBlocks(location, record.entity, offset, view);
   const cited = record.entity === undefined ? [] : citedBlocks(record.entity, offset);
-  const blocks = [...ownWords, ...cited];
+  const beside = record.entity === undefined || location.on === 'key' ? [] : besideBlocks(record.entity, offset, view);
+  const blocks = [...ownWords, ...cited, ...beside];
   if (blocks.length === 0) return undefined;
   const span = location.on === 'key' && last.key !== undefined ? last.key.span : last.tree.span;
   return { span, blocks: cited.length === 0 ? blocks : [...blocks, { block: 'note', text: caution }] };
@@ -102,6 +105,13 @@ function wordBlocks(word: string, words: ReadonlyMap<string, string>, field: Fie
   if (meaning === undefined || meaning === '') return [];
   const title = field === undefined || field.title === '' ? word : `${field.title}: ${word}`;
   return [{ block: 'heading', text: title }, ...lines([meaning])];
+}
+
+/** On a number: what physics says of it here, and the sets in which it decides. */
+function besideBlocks(entity: AnyEntity, offset: number, view: LibraryView): readonly Block[] {
+  const chain = nodesAt(entity, offset);
+  if (chain[chain.length - 1]?.node !== 'quantity') return [];
+  return [...governsBlocks(entity, chain, view), ...physicsBlocks(entity, chain, view)];
 }
 
 /** The quotes behind a place: those of the innermost citation around it. */

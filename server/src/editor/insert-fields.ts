@@ -43,8 +43,8 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
   const there: string[] = [];
   for (const [head, group] of grouped(fields)) {
     const known = valueUnder(root, head);
-    if (known === undefined) {
-      edits.push(newEntry(text, root, shape, head, group));
+    if (known === undefined || known.node === 'empty') {
+      edits.push(known === undefined ? newEntry(text, root, shape, head, group) : inOpenLine(text, root, head, group));
       made.push(...group.map(({ path }) => path));
       continue;
     }
@@ -114,6 +114,17 @@ function newEntry(text: string, root: MapTree, shape: RecordShape, head: string,
   const end = text.length;
   const before = text.endsWith('\n') || text === '' ? '' : lineEnd;
   return { span: { start: end, end }, text: `${before}${lines.join(lineEnd)}${lineEnd}` };
+}
+
+/** An open line, with its to-do behind it, gives way to what it waited for. */
+function inOpenLine(text: string, root: MapTree, head: string, group: readonly NewField[]): Edit {
+  const { lineEnd, step } = fileForm(text);
+  const start = root.entries.find(({ key }) => key.text === head)?.key.span.start ?? text.length;
+  const line = text.slice(start).split(/\r?\n/, 1)[0] ?? '';
+  return {
+    span: { start, end: start + line.length },
+    text: linesOf(head, group, ' '.repeat(step)).join(lineEnd),
+  };
 }
 
 function linesOf(head: string, group: readonly NewField[], indent: string): readonly string[] {

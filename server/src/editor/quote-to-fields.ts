@@ -1,4 +1,5 @@
 import type { Edit } from '../base/problem.ts';
+import type { Span } from '../base/span.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
@@ -14,7 +15,8 @@ import { amountOf, matchNumbers } from './quote-match.ts';
 
 /** A place of the file where fields are put in. */
 export interface Insertion {
-  readonly at: number;
+  /** What gives way: nothing, or an open line. */
+  readonly span: Span;
   readonly pieces: readonly Piece[];
 }
 
@@ -75,7 +77,7 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
 }
 
 function insertionOf({ span, text }: Edit): Insertion {
-  return { at: span.start, pieces: marked.pieces(text) };
+  return { span, pieces: marked.pieces(text) };
 }
 
 /** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */

@@ -27,6 +27,8 @@ export interface ClientAbilities {
   readonly resolvesActions: boolean;
   /** The client turns quotes into fields with places to fill, by a command of its own. */
   readonly fieldsCommand: string | undefined;
+  /** The client shows the places that name something by a command of its own. */
+  readonly usesCommand: string | undefined;
 }
 
 export function abilitiesOf({ capabilities, initializationOptions }: InitializeParams): ClientAbilities {
@@ -55,6 +57,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     versionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     resolvesActions: textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true,
     fieldsCommand: commandIn(options.fieldsCommand),
+    usesCommand: commandIn(options.usesCommand),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
 import { fileId } from '../base/brand.ts';
+import { dayOf } from '../check/day.ts';
 import { Engine } from '../check/engine.ts';
 import { isBelow, leftOutFolders } from '../library/left-out.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
@@ -26,6 +27,7 @@ export class OpenLibrary {
   readonly #odd = new Set<FileId>();
   #leftOut: readonly string[] = [];
   #engine: Engine;
+  /** The clock's day; the engine's is the library's own `as_of` where it has one. */
   #today: IsoDate;
 
   constructor(root: string, rules: readonly AnyRule[], disk: Disk, today: IsoDate) {
@@ -72,10 +74,12 @@ export class OpenLibrary {
 
   /** Findings can depend on the day: on a new one everything is judged anew. Returns the files concerned. */
   useDay(today: IsoDate): readonly FileId[] {
-    if (today === this.#today) return [];
-    const old = this.#engine.library;
     this.#today = today;
-    this.#engine = new Engine({ rules: this.#rules, today });
+    const view = this.#engine.view();
+    const day = dayOf(view, today);
+    if (day === view.today) return [];
+    const old = this.#engine.library;
+    this.#engine = new Engine({ rules: this.#rules, today: day });
     for (const file of old.files()) {
       const record = old.record(file);
       if (record !== undefined) this.#engine.put(record);
@@ -143,7 +147,7 @@ export class OpenLibrary {
     if (plain) this.#odd.delete(file);
     else this.#odd.add(file);
     const affected = this.#engine.put(recordOf(loaded));
-    return file === settingsFile ? [...affected, ...this.#useSettings()] : affected;
+    return file === settingsFile ? [...affected, ...this.useDay(this.#today), ...this.#useSettings()] : affected;
   }
 
   /** The library file may leave other folders out than before. */

@@ -16,7 +16,6 @@ import { catalogueOf } from '../check/catalogue.ts';
 import { explanationPage } from '../report/explanation-page.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { abilitiesOf } from './client-abilities.ts';
-import { completionTriggers } from './completion.ts';
 import { DocumentPlaces } from './document-places.ts';
 import type { Outside } from './libraries.ts';
 import { Lookups } from './lookups.ts';
@@ -29,7 +28,7 @@ import { StatusReporter } from './status.ts';
 import { addressOf } from './uris.ts';
 import { changesOf, watchRuleFiles } from './watching.ts';
 import { Workbench } from './workbench.ts';
-import { attachWriting } from './writing.ts';
+import { attachReading, attachWriting, writingCapabilities } from './writing.ts';
 
 /** Request of our own: the explanation of a rule (`{rule}`) as a Markdown page, or null when there is no such rule. */
 export const explainRequest = 'traywright/explainRule';
@@ -67,7 +66,7 @@ function capabilitiesFor(abilities: ClientAbilities): ServerCapabilities {
     hoverProvider: true,
     definitionProvider: true,
     documentSymbolProvider: true,
-    completionProvider: { triggerCharacters: [...completionTriggers] },
+    ...writingCapabilities(abilities),
     workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
     ...(abilities.delivery === 'pull' && {
       diagnosticProvider: { identifier: 'traywright', interFileDependencies: true, workspaceDiagnostics: true },
@@ -110,7 +109,9 @@ function attach(
   attachDocuments(connection, session, workbench, reports, delivery);
   const places = new DocumentPlaces(workbench, reports);
   attachLookups(connection, session, new Lookups(places, abilities), outside);
-  attachWriting(connection, session, { places, abilities, rules: outside.rules, versions: delivery.versions });
+  const parts = { places, abilities, rules: outside.rules, versions: delivery.versions };
+  attachWriting(connection, session, parts);
+  attachReading(connection, session, parts);
 }
 
 function followFolders(connection: Connection, session: Session, workbench: Workbench): void {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
@@ -42,9 +42,9 @@ describe('the extension as declared', () => {
   });
 
   it('registers in code every command that it declares', () => {
-    const code = ['rule-pages.ts', 'server-connection.ts']
-      .map((file) => readFileSync(path.join(root, 'client/src', file), 'utf8'))
-      .join('\n');
+    const folder = path.join(root, 'client/src');
+    const sources = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+    const code = sources.map((file) => readFileSync(path.join(folder, file), 'utf8')).join('\n');
     for (const { command, category } of manifest.contributes.commands) {
       expect(category).toBe('Traywright');
       expect(code).toContain(`registerCommand('${command}'`);

@@ -19,8 +19,8 @@ function fields(text: string, at: number): FieldsFromQuote | undefined {
 
 function withFields(text: string, found: FieldsFromQuote, form: typeof asPlain = asPlain): string {
   let after = text;
-  for (const { at, pieces } of found.insertions.toReversed())
-    after = after.slice(0, at) + form(pieces, '\n') + after.slice(at);
+  for (const { span, pieces } of found.insertions.toReversed())
+    after = after.slice(0, span.start) + form(pieces, '\n') + after.slice(span.end);
   return after;
 }
 
@@ -87,6 +87,14 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Do not clean ultrasonically.')).toBe('ultrasonic: {use: forbidden, src: s5}');
   });
 
+  it('an open line gives way to what it waited for', () => {
+    const text = device('Do not exceed 140 °C.', 'limits: # to do: limits\nstorage: # to do\n');
+    const found = fields(text, text.indexOf('s5'));
+    expect(found === undefined ? '' : withFields(text, found)).toContain(
+      'limits:\n  temp: {at_most: 140 °C, src: s5}\nstorage: # to do\n',
+    );
+  });
+
   it('elsewhere: nothing', () => {
     expect(fields(device('Rinse.'), 3)).toBeUndefined();
   });
@@ -130,7 +138,7 @@ describe('every statement of the samples', () => {
         const faults = readRuleFile(path, after).problems.filter(({ rule }) => rule !== 'empty-value');
         expect(
           faults.length,
-          `${path} ${found.statement}\n${after.slice(Math.max(0, (found.insertions[0]?.at ?? 0) - 20), (found.insertions[0]?.at ?? 0) + 300)}\n${JSON.stringify(faults)}`,
+          `${path} ${found.statement}\n${after.slice(Math.max(0, (found.insertions[0]?.span.start ?? 0) - 20), (found.insertions[0]?.span.start ?? 0) + 300)}\n${JSON.stringify(faults)}`,
         ).toBeLessThanOrEqual(before);
       }
     }

@@ -1,0 +1,180 @@
+import { commands, type Disposable, type QuickPickItem, Uri, WorkspaceEdit, window, workspace } from 'vscode';
+import { listIn, recordIn, textIn } from './answers.ts';
+import type { ServerConnection } from './server-connection.ts';
+
+/** Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made. */
+export function registerNewFile(server: ServerConnection): Disposable {
+  return commands.registerCommand('traywright.newFile', (kind: unknown) => newFile(server, textIn(kind)));
+}
+
+async function newFile(server: ServerConnection, given: string): Promise<void> {
+  const kind = given === '' ? await askKind(server) : given;
+  if (kind === undefined) return;
+  const near = nearUri();
+  const asked = recordIn(await server.ask('traywright/newFileQuestions', { kind, near: near?.toString() }));
+  const answers: Record<string, readonly string[]> = {};
+  const questions = listIn(asked.questions).map(recordIn);
+  for (const [index, question] of questions.entries()) {
+    const isId = question.key === 'id';
+    const step = `${index + 1} of ${questions.length}`;
+    const answer = isId ? await askId(server, kind, answers, step) : await ask(question, step);
+    if (answer === undefined) return;
+    if (answer.length > 0) answers[textIn(question.key)] = answer;
+  }
+  const made = recordIn(await server.ask('traywright/newFile', { kind, near: near?.toString(), answers }));
+  await open(textIn(made.text), textIn(asked.folder), answers.id?.[0] ?? kind);
+}
+
+async function askKind(server: ServerConnection): Promise<string | undefined> {
+  const kinds = listIn(await server.ask('traywright/kinds', {})).map(recordIn);
+  const items = kinds.map(({ kind, title, about }) => ({
+    label: textIn(title),
+    description: textIn(kind),
+    detail: textIn(about),
+  }));
+  const chosen = await window.showQuickPick(items, {
+    title: 'New Rule File',
+    placeHolder: 'What does it describe?',
+    matchOnDetail: true,
+  });
+  return chosen?.description;
+}
+
+type Question = Readonly<Record<string, unknown>>;
+
+/** An empty answer passes the question over. */
+async function ask(question: Question, step: string): Promise<readonly string[] | undefined> {
+  const choices = listIn(question.choices).map(recordIn);
+  const title = `${textIn(question.title)} (${step})`;
+  const items: QuickPickItem[] = choices.map(({ label, detail }) => ({
+    label: textIn(label),
+    description: textIn(detail),
+  }));
+  if (items.length === 0) return askText(question, title);
+  if (question.takes === 'many') {
+    const many = await window.showQuickPick(items, {
+      title,
+      placeHolder: `${textIn(question.about)} Choose any number, then press Enter.`,
+      canPickMany: true,
+      matchOnDescription: true,
+    });
+    return many?.map(({ label }) => label);
+  }
+  return question.free === true ? askFree(question, title, items) : askOne(question, title, items);
+}
+
+async function askText(question: Question, title: string): Promise<readonly string[] | undefined> {
+  const typical = textIn(question.typical);
+  const several = question.takes === 'many' ? ' Several: put a comma between them.' : '';
+  const text = await window.showInputBox({
+    title,
+    prompt: `${textIn(question.about)}${several} Leave it empty to pass it over.`,
+    ...(typical !== '' && { placeHolder: `Such as ${typical}` }),
+    ignoreFocusOut: true,
+  });
+  if (text === undefined) return undefined;
+  const parts = question.takes === 'many' ? text.split(',') : [text];
+  return parts.map((part) => part.trim()).filter((part) => part !== '');
+}
+
+/** Stands first, so that a hasty Enter leaves a question open instead of answering it. */
+const passOver: QuickPickItem = { label: 'Leave it open', description: 'pass over this question' };
+
+async function askOne(
+  question: Question,
+  title: string,
+  items: readonly QuickPickItem[],
+): Promise<readonly string[] | undefined> {
+  const options = { title, placeHolder: textIn(question.about), matchOnDescription: true, ignoreFocusOut: true };
+  const chosen = await window.showQuickPick([passOver, ...items], options);
+  return chosen === undefined ? undefined : chosen === passOver ? [] : [chosen.label];
+}
+
+/** A list in which anything else may be typed too. */
+function askFree(
+  question: Question,
+  title: string,
+  items: readonly QuickPickItem[],
+): Promise<readonly string[] | undefined> {
+  return new Promise((resolve) => {
+    const pick = window.createQuickPick();
+    const offered = (typed: string): QuickPickItem[] => {
+      const isNew = typed !== '' && items.every(({ label }) => label !== typed);
+      const own = isNew ? [{ label: typed, description: 'as typed' }] : [];
+      return typed === '' ? [passOver, ...items] : [...own, ...items];
+    };
+    pick.title = title;
+    pick.placeholder = `${textIn(question.about)} Choose one, or type another.`;
+    pick.items = offered('');
+    pick.matchOnDescription = true;
+    pick.ignoreFocusOut = true;
+    pick.onDidChangeValue((value) => {
+      pick.items = offered(value.trim());
+    });
+    pick.onDidAccept(() => {
+      const [chosen] = pick.activeItems;
+      resolve(chosen === undefined || chosen.label === passOver.label ? [] : [chosen.label]);
+      pick.hide();
+    });
+    pick.onDidHide(() => {
+      resolve(undefined);
+      pick.dispose();
+    });
+    pick.show();
+  });
+}
+
+async function askId(
+  server: ServerConnection,
+  kind: string,
+  answers: Readonly<Record<string, readonly string[]>>,
+  step: string,
+): Promise<readonly string[] | undefined> {
+  const near = nearUri()?.toString();
+  const { proposed } = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
+  const id = await window.showInputBox({
+    title: `Id (${step})`,
+    prompt: 'Short name by which other files refer to it: letters, digits, dot, underscore, colon and hyphen.',
+    value: textIn(proposed),
+    ignoreFocusOut: true,
+    validateInput: async (text) => {
+      if (!/^[A-Za-z0-9][A-Za-z0-9._:-]{0,63}$/.test(text))
+        return 'Letters, digits, dot, underscore, colon and hyphen; a letter or digit first.';
+      const { taken } = recordIn(
+        await server.ask('traywright/newFile', { kind, near, answers: { ...answers, id: [text] } }),
+      );
+      return taken === true ? `There is one with the id "${text}" already.` : undefined;
+    },
+  });
+  return id === undefined ? undefined : [id];
+}
+
+function nearUri(): Uri | undefined {
+  return window.activeTextEditor?.document.languageId === 'traywright-rules'
+    ? window.activeTextEditor.document.uri
+    : undefined;
+}
+
+/** Made below the folder of the library, as one step that can be undone; without an open folder it is a document without a name. */
+async function open(text: string, folder: string, id: string): Promise<void> {
+  const root = await libraryRoot();
+  if (root === undefined) {
+    await window.showTextDocument(await workspace.openTextDocument({ language: 'traywright-rules', content: text }));
+    return;
+  }
+  const name = `${id.replaceAll(':', '-')}.ifu.yaml`;
+  const uri = Uri.joinPath(root, ...folder.split('/').filter((part) => part !== ''), name);
+  const edit = new WorkspaceEdit();
+  edit.createFile(uri, { overwrite: false, contents: new TextEncoder().encode(text) });
+  if (await workspace.applyEdit(edit)) await window.showTextDocument(uri);
+  else
+    void window.showErrorMessage(`Traywright: the file ${name} was not made. There may be one of this name already.`);
+}
+
+async function libraryRoot(): Promise<Uri | undefined> {
+  const near = nearUri();
+  const found = await workspace.findFiles('**/library.ifu.yaml', undefined, 20);
+  const roots = found.map((uri) => Uri.joinPath(uri, '..')).sort((a, b) => b.path.length - a.path.length);
+  const around = near === undefined ? undefined : roots.find((root) => near.path.startsWith(`${root.path}/`));
+  return around ?? roots.at(-1) ?? workspace.workspaceFolders?.[0]?.uri;
+}

@@ -1,0 +1,59 @@
+import type { FileId } from '../base/brand.ts';
+import type { Span } from '../base/span.ts';
+import type { LibraryView } from '../library/view.ts';
+import type { AnyEntity } from '../model/entity.ts';
+import { rootOfEntity } from '../model/entity.ts';
+import type { Node } from '../model/node.ts';
+import { fieldOf } from '../model/walk.ts';
+import { firstText } from './target-words.ts';
+
+/** A place that leads to a file kept in the library, at a page where there is one. */
+export interface FileLink {
+  readonly at: Span;
+  /** Below the library's root, `/` between parts. */
+  readonly path: string;
+  readonly page?: number;
+}
+
+/** The files that a document or response keeps, and from each statement the page of its document. */
+export function fileLinksOf(entity: AnyEntity, view: LibraryView): readonly FileLink[] {
+  const links: FileLink[] = [];
+  for (const key of ['file', 'photo']) {
+    const own = fieldOf(entity, key);
+    const path = own?.node === 'text' ? pathFrom(rootOfEntity(entity).file, own.text) : undefined;
+    if (own !== undefined && path !== undefined) links.push({ at: own.at.span, path });
+  }
+  const statements = fieldOf(entity, 'statements');
+  if (statements?.node !== 'table') return links;
+  for (const { value } of statements.rows.values()) links.push(...pageLink(value, view));
+  return links;
+}
+
+function pageLink(statement: Node, view: LibraryView): readonly FileLink[] {
+  const page = statement.node === 'record' ? fieldOf(statement, 'page') : undefined;
+  const path = fileOfDocument(firstText(statement, ['doc']), firstText(statement, ['rev']), view);
+  if (page?.node !== 'quantity' || path === undefined) return [];
+  const number = Number.isInteger(page.value) && page.value > 0 && page.value < 100_000 ? page.value : undefined;
+  return [{ at: page.at.span, path, ...(number !== undefined && { page: number }) }];
+}
+
+function fileOfDocument(number: string, revision: string, view: LibraryView): string | undefined {
+  if (number === '') return undefined;
+  const document = view.revisions(number).find(({ rev }) => rev?.text === revision);
+  if (document?.file === undefined) return undefined;
+  return pathFrom(rootOfEntity(document).file, document.file.text);
+}
+
+/** The path below the library's root that `link` means in `file`. Undefined for whatever leads out of the library or is no plain path. */
+export function pathFrom(file: FileId, link: string): string | undefined {
+  const isOdd = /[\\?#%]|\p{Cc}/u.test(link);
+  if (link === '' || link.length > 500 || isOdd || link.startsWith('/') || /^[a-z][a-z0-9+.-]*:/i.test(link))
+    return undefined;
+  const parts = file.split('/').slice(0, -1);
+  for (const part of link.split('/')) {
+    if (part === '' || part === '.') continue;
+    if (part !== '..') parts.push(part);
+    else if (parts.pop() === undefined) return undefined;
+  }
+  return parts.length === 0 ? undefined : parts.join('/');
+}

@@ -1,0 +1,76 @@
+import type { LibraryView } from '../library/view.ts';
+import type { AnyEntity } from '../model/entity.ts';
+import { isOfKind, rootOfEntity } from '../model/entity.ts';
+import type { Requirement } from '../model/node.ts';
+import { requirementsIn } from '../model/walk.ts';
+import { governingOfSet } from '../route/explanation.ts';
+
+/** A few words shown behind a place, without being part of the text. */
+export interface InlayHint {
+  readonly at: number;
+  readonly text: string;
+  readonly about: string;
+}
+
+/** Beside the cycle of a set's card who governs it; behind a number without a bound word how this site judges it. */
+export function inlayHintsOf(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
+  const hints = isOfKind(entity, 'set') ? [...cycleHint(entity, view)] : [];
+  for (const requirement of requirementsIn(entity)) {
+    const hint = statedHint(requirement, view);
+    if (hint !== undefined) hints.push(hint);
+  }
+  return hints;
+}
+
+function cycleHint(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
+  if (!isOfKind(entity, 'set') || entity.cycle === undefined) return [];
+  const rows = view.ask(governingOfSet, rootOfEntity(entity).id);
+  const named = rows.filter(({ parameter }) => ['Drying time', 'Exposure', 'Temperature'].includes(parameter));
+  const words = named.map(({ parameter, required, governedBy }) => {
+    const owners = governedBy.map(({ who }) => who.slice(who.indexOf('/') + 1));
+    return `${parameter} ${required}: ${owners.slice(0, 2).join(' and ')}${owners.length > 2 ? ` and ${owners.length - 2} more` : ''}`;
+  });
+  const [first] = words.toReversed();
+  if (first === undefined) return [];
+  return [{ at: entity.cycle.at.span.end, text: `governed by ${first}`, about: words.join('\n') }];
+}
+
+const policyWords: Readonly<Record<string, string>> = {
+  'treat-as-exact': 'judged as exactly this',
+  'treat-as-minimum': 'judged as a minimum',
+  setpoint: 'judged as a setpoint',
+  'needs-answer': 'needs an answer',
+};
+
+/** The site's own words for bare numbers. Where the site has none, nothing is shown. */
+function statedHint({ stated, at, dimension }: Requirement, view: LibraryView): InlayHint | undefined {
+  if (stated === undefined) return undefined;
+  const policies = view.site()?.policies;
+  const key = policyKey(String(at.key), dimension);
+  const policy = key === undefined ? undefined : policies?.[key]?.text;
+  const words = policy === undefined ? undefined : policyWords[policy];
+  if (words === undefined) return undefined;
+  const about =
+    'The page gives this number without a bound word. The site’s policy says how it is judged; a reply of the manufacturer settles it.';
+  return { at: stated.at.span.end, text: words, about };
+}
+
+function policyKey(
+  field: string,
+  dimension: Requirement['dimension'],
+): 'stated_exposure' | 'stated_temp' | 'stated_dry' | 'stated_time' | 'stated_volume' | 'stated_count' | undefined {
+  if (field === 'exposure') return 'stated_exposure';
+  if (field === 'dry') return 'stated_dry';
+  switch (dimension) {
+    case 'temperature':
+      return 'stated_temp';
+    case 'time':
+      return 'stated_time';
+    case 'volume':
+      return 'stated_volume';
+    case 'count':
+      return 'stated_count';
+    default:
+      return undefined;
+  }
+}

@@ -1,0 +1,130 @@
+import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
+import type { Fix } from '../base/problem.ts';
+import type { Span } from '../base/span.ts';
+import { Engine } from '../check/engine.ts';
+import type { Finding } from '../check/finding.ts';
+import { editBetween, fixAllOf } from '../editor/fix-all.ts';
+import { asPlain } from '../editor/offer.ts';
+import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
+import type { AnyRule } from '../rules/rule.ts';
+import { fileForm } from '../syntax/edits.ts';
+import type { DocumentAt } from './document-places.ts';
+import { treeOf } from './document-places.ts';
+import { offsetOf } from './places.ts';
+import type { EditForm } from './workspace-edit.ts';
+import { workspaceEdit } from './workspace-edit.ts';
+
+export const actionKinds = [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite];
+
+export interface ActionParts extends EditForm {
+  readonly rules: readonly AnyRule[];
+}
+
+/** Fixes of the findings at a place, of all findings of the same rule in the file, and fields from the quote there. */
+export async function codeActions(params: CodeActionParams, parts: ActionParts): Promise<CodeAction[] | null> {
+  const at = await parts.places.document(params.textDocument.uri);
+  const start = at === undefined ? undefined : offsetOf(at.record, params.range.start);
+  const end = at === undefined ? undefined : offsetOf(at.record, params.range.end);
+  if (at === undefined || start === undefined || end === undefined) return null;
+  const wanted = (kind: string): boolean => params.context.only?.some((only) => kind.startsWith(only)) ?? true;
+  const actions: CodeAction[] = [];
+  if (wanted(CodeActionKind.QuickFix))
+    actions.push(...fixActions(at, { start, end }, params.context.diagnostics, parts));
+  if (wanted(CodeActionKind.RefactorRewrite)) actions.push(...fieldActions(at, start, parts));
+  return actions;
+}
+
+function fixActions(
+  at: DocumentAt,
+  span: Span,
+  shown: readonly Diagnostic[],
+  parts: ActionParts,
+): readonly CodeAction[] {
+  const all = at.home.engine.findings(at.home.file);
+  const here = all.filter((finding) => finding.span.start <= span.end && span.start <= finding.span.end);
+  const actions = here.flatMap((finding) => finding.fixes.map((fix) => fixAction(at, finding, fix, shown, parts)));
+  for (const rule of new Set(here.map((finding) => finding.rule))) {
+    const mendable = all.filter((finding) => finding.rule === rule && finding.fixes.length === 1);
+    if (mendable.length > 1) actions.push(fixAllAction(at, rule, mendable.length, parts));
+  }
+  return actions;
+}
+
+function fixAction(
+  at: DocumentAt,
+  finding: Finding,
+  fix: Fix,
+  shown: readonly Diagnostic[],
+  parts: ActionParts,
+): CodeAction {
+  const diagnostics = shown.filter(
+    ({ code, message }) => code === finding.rule && String(message).startsWith(finding.message.slice(0, 40)),
+  );
+  return {
+    title: fix.title,
+    kind: CodeActionKind.QuickFix,
+    ...(diagnostics.length > 0 && { diagnostics }),
+    ...(finding.fixes.length === 1 && { isPreferred: true }),
+    edit: workspaceEdit(at, new Map([[at.home.file, fix.edits]]), parts),
+  };
+}
+
+/** What a deferred action is about: worked out only when it is chosen. */
+export interface FixAllData {
+  readonly uri: string;
+  readonly fixAll: string;
+}
+
+function fixAllAction(at: DocumentAt, rule: string, count: number, parts: ActionParts): CodeAction {
+  const data: FixAllData = { uri: parts.places.uriOf(at, at.home.file), fixAll: rule };
+  const action: CodeAction = {
+    title: `Fix all ${count} of "${rule}" in this file`,
+    kind: CodeActionKind.QuickFix,
+    data,
+  };
+  return parts.abilities.resolvesActions ? action : withFixAll(action, at, rule, parts);
+}
+
+/** Works out the edit of a deferred action. */
+export async function resolveAction(action: CodeAction, parts: ActionParts): Promise<CodeAction> {
+  const data: unknown = action.data;
+  if (typeof data !== 'object' || data === null || !('uri' in data) || !('fixAll' in data)) return action;
+  const { uri, fixAll } = data;
+  const at = typeof uri === 'string' && typeof fixAll === 'string' ? await parts.places.document(uri) : undefined;
+  return at === undefined ? action : withFixAll(action, at, String(fixAll), parts);
+}
+
+function withFixAll(action: CodeAction, at: DocumentAt, rule: string, parts: ActionParts): CodeAction {
+  const { library } = at.home.engine;
+  const trial = new Engine({ rules: parts.rules, today: at.home.engine.view().today });
+  for (const file of library.files()) {
+    const record = library.record(file);
+    if (record !== undefined) trial.put(record);
+  }
+  const after = fixAllOf(rule, at.record.text, (text) => {
+    trial.set(at.home.file, text);
+    return trial.findings(at.home.file);
+  });
+  const edit = after === undefined ? undefined : editBetween(at.record.text, after);
+  return edit === undefined ? action : { ...action, edit: workspaceEdit(at, new Map([[at.home.file, [edit]]]), parts) };
+}
+
+export const fieldsTitle = 'Turn the quote into fields';
+
+/** A client with places to fill does it by its own command; any other gets plain text, with what the quote says outright. */
+function fieldActions(at: DocumentAt, offset: number, parts: ActionParts): readonly CodeAction[] {
+  const tree = treeOf(at.record);
+  if (tree === undefined || statementAt(tree, offset) === undefined) return [];
+  const found = quoteToFields(at.record, tree, offset);
+  if (found === undefined || found.insertions.length === 0) return [];
+  const { fieldsCommand } = parts.abilities;
+  const action = { title: fieldsTitle, kind: CodeActionKind.RefactorRewrite };
+  if (fieldsCommand !== undefined) {
+    const given = [parts.places.uriOf(at, at.home.file), found.statement];
+    return [{ ...action, command: { title: fieldsTitle, command: fieldsCommand, arguments: given } }];
+  }
+  const { lineEnd } = fileForm(at.record.text);
+  const edits = found.insertions.map(({ span, pieces }) => ({ span, text: asPlain(pieces, lineEnd) }));
+  return [{ ...action, edit: workspaceEdit(at, new Map([[at.home.file, edits]]), parts) }];
+}

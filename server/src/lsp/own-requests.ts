@@ -1,0 +1,138 @@
+import type { Connection } from 'vscode-languageserver';
+import type { Answers } from '../editor/new-file.ts';
+import { folderFor, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
+import { asSnippet } from '../editor/offer.ts';
+import type { CleanPaste } from '../editor/paste.ts';
+import { cleanPaste } from '../editor/paste.ts';
+import type { FieldsFromQuote } from '../editor/quote-to-fields.ts';
+import { quoteToFields } from '../editor/quote-to-fields.ts';
+import type { Kind } from '../schema/kinds.ts';
+import { isKind, kinds } from '../schema/kinds.ts';
+import { shapeOf } from '../schema/shapes.ts';
+import { fileForm } from '../syntax/edits.ts';
+import type { DocumentAt, DocumentPlaces } from './document-places.ts';
+import { treeOf } from './document-places.ts';
+import { offsetOf, rangeOf } from './places.ts';
+import type { Session } from './session.ts';
+import { addressOf } from './uris.ts';
+
+/** Requests of our own for a client that has more than the protocol's means. All that comes in is looked at before it is used. */
+export function attachOwnRequests(
+  connection: Connection,
+  session: Session,
+  places: DocumentPlaces,
+  versions: ReadonlyMap<string, number>,
+): void {
+  connection.onRequest(
+    'traywright/cleanPaste',
+    session.request((params: unknown): CleanPaste | null => {
+      const text = fieldIn(params, 'text');
+      return typeof text === 'string' ? cleanPaste(text) : null;
+    }),
+  );
+  connection.onRequest(
+    'traywright/quoteToFields',
+    session.request((params: unknown) => fields(params, places, versions)),
+  );
+  connection.onRequest(
+    'traywright/kinds',
+    session.request(() => kinds.map(kindWords)),
+  );
+  connection.onRequest(
+    'traywright/newFileQuestions',
+    session.request((params: unknown) => questions(params, places)),
+  );
+  connection.onRequest(
+    'traywright/newFile',
+    session.request((params: unknown) => newFile(params, places)),
+  );
+}
+
+function kindWords(kind: Kind): { kind: Kind; title: string; about: string } {
+  const { title, description } = shapeOf(kind);
+  return { kind, title, about: description };
+}
+
+async function fields(
+  params: unknown,
+  places: DocumentPlaces,
+  versions: ReadonlyMap<string, number>,
+): Promise<unknown> {
+  const uri = fieldIn(params, 'uri');
+  const at = typeof uri === 'string' ? await places.document(uri) : undefined;
+  const found = at === undefined ? undefined : fieldsAt(at, params);
+  if (typeof uri !== 'string' || at === undefined || found === undefined) return null;
+  const { lineEnd } = fileForm(at.record.text);
+  return {
+    version: versions.get(addressOf(uri)) ?? null,
+    insertions: found.insertions.map(({ span, pieces }) => ({
+      range: rangeOf(at.record, span),
+      snippet: asSnippet(pieces, lineEnd),
+    })),
+    made: found.made,
+    left: found.left,
+  };
+}
+
+/** By the id of the statement, or by a place in it. */
+function fieldsAt({ record }: DocumentAt, params: unknown): FieldsFromQuote | undefined {
+  const tree = treeOf(record);
+  if (tree === undefined) return undefined;
+  const id = fieldIn(params, 'statement');
+  const statements = tree.entries.find(({ key }) => key.text === 'statements')?.value;
+  const named = statements?.node === 'map' ? statements.entries.find(({ key }) => key.text === id) : undefined;
+  const offset = named?.key.span.start ?? offsetOf(record, positionIn(params));
+  return offset === undefined ? undefined : quoteToFields(record, tree, offset);
+}
+
+function positionIn(params: unknown): { line: number; character: number } {
+  const position = fieldIn(params, 'position');
+  return { line: Number(fieldIn(position, 'line')), character: Number(fieldIn(position, 'character')) };
+}
+
+/** `near`: any file of the library, so that ids that exist can be offered; a first file has none yet. */
+async function questions(params: unknown, places: DocumentPlaces): Promise<unknown> {
+  const kind = fieldIn(params, 'kind');
+  if (typeof kind !== 'string' || !isKind(kind)) return null;
+  const view = await viewNear(params, places);
+  return view === undefined ? null : { questions: newFileQuestions(kind, view), folder: folderFor(kind, view) };
+}
+
+async function newFile(params: unknown, places: DocumentPlaces): Promise<unknown> {
+  const kind = fieldIn(params, 'kind');
+  if (typeof kind !== 'string' || !isKind(kind)) return null;
+  const answers = answersIn(fieldIn(params, 'answers'));
+  const id = answers.id?.[0] ?? '';
+  const proposed = proposedId(kind, answers);
+  if (id === '') return { proposed };
+  const view = await viewNear(params, places);
+  const taken = view?.exists(kind, id) === true;
+  return { proposed, taken, text: newFileText(kind, id, answers) };
+}
+
+async function viewNear(params: unknown, places: DocumentPlaces): ReturnType<typeof viewOf> {
+  return viewOf(fieldIn(params, 'near'), places);
+}
+
+async function viewOf(near: unknown, { workbench }: DocumentPlaces) {
+  await workbench.settled();
+  const home = typeof near === 'string' ? workbench.homeOf(addressOf(near)) : undefined;
+  if (home !== undefined) return home.engine.view();
+  for (const library of workbench.libraries.all()) return library.engine.view();
+  return undefined;
+}
+
+function answersIn(given: unknown): Answers {
+  const answers: Record<string, readonly string[]> = Object.create(null);
+  if (typeof given !== 'object' || given === null) return answers;
+  for (const [key, value] of Object.entries(given)) {
+    if (Array.isArray(value)) answers[key] = value.filter((one) => typeof one === 'string').slice(0, 200);
+  }
+  return answers;
+}
+
+function fieldIn(value: unknown, name: string): unknown {
+  return typeof value === 'object' && value !== null && Object.hasOwn(value, name)
+    ? (value as Readonly<Record<string, unknown>>)[name]
+    : undefined;
+}
