@@ -166,6 +166,30 @@ describe('compare', () => {
   });
 });
 
+describe('compare --swap', () => {
+  const at = (...words: readonly string[]) => cli(['compare', ...words, ...day], { cwd: samples });
+
+  it('shows a matrix with reasons, as text and as data', async () => {
+    const swap = ['lanternfield-corrected', '--swap', 'packaging/P3-rigid-container=P1-wrap-light'];
+    const { code, out } = await at(...swap);
+    expect(code).toBe(1);
+    expect(out).toMatch(/LAP-CHOLE-B +S1-pv132-4-30 in P1-wrap-light +ok +no +Mass: P1-wrap-light asks at most 5 kg/);
+    expect(out).toContain('Cards to print again: LAP-CHOLE-B.');
+    expect(JSON.parse((await at(...swap, '--format', 'json')).out)).toMatchObject({
+      format: 'traywright-swap',
+      cards: ['LAP-CHOLE-B'],
+    });
+    expect((await at(...swap, '--fail-on', 'never')).code).toBe(0);
+  });
+
+  it.each(['packaging', 'packaging/P3', 'device/a=b', 'packaging/=b', 'packaging/P3-rigid-container=P99'])(
+    '%s cannot be followed',
+    async (swap) => {
+      expect(await at('lanternfield-corrected', '--swap', swap)).toMatchObject({ code: 2, out: '' });
+    },
+  );
+});
+
 describe('compare of recorded states', () => {
   it('two states, and one state with the files as they are', async () => {
     const { library } = history();

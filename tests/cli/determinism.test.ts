@@ -24,7 +24,12 @@ function reportOf(root: string, order: (paths: readonly string[]) => readonly st
   const [found] = findLibraries(['.'], root).libraries;
   if (found === undefined) throw new Error('no library');
   const shuffled = { ...found, listing: { ...found.listing, ruleFiles: order(found.listing.ruleFiles) } };
-  const open = openLibrary(shuffled, { rules: allRules, today: '2025-03-03' as IsoDate, progress: silent });
+  const open = openLibrary(shuffled, {
+    rules: allRules,
+    asked: undefined,
+    clock: '2025-03-03' as IsoDate,
+    progress: silent,
+  });
   return jsonReport({ libraries: [reportOn(shuffled, open, '.', silent)], notices: [] });
 }
 

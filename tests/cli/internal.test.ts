@@ -47,6 +47,7 @@ describe('a rule that fails', () => {
       findings: findings.map((finding) => placer.placed(finding)),
       coverage: { named: 0, encoded: 0, missing: [], unreadable: [] },
       suppressed: new Map(),
+      waived: new Map(),
     };
     expect(exitCodeOf({ libraries: [library], notices: [] }, [], 'read', 'never')).toBe(3);
   });

@@ -1,9 +1,9 @@
 import type { IsoDate } from '../../server/src/base/brand.ts';
-import type { Span } from '../../server/src/base/span.ts';
 import { LineIndex } from '../../server/src/base/line-index.ts';
+import type { Span } from '../../server/src/base/span.ts';
 import { Engine } from '../../server/src/check/engine.ts';
-import type { AnyRule } from '../../server/src/rules/rule.ts';
 import { readMarked } from '../../server/src/rules/examples.ts';
+import type { AnyRule } from '../../server/src/rules/rule.ts';
 
 export const testDay = '2025-03-03' as IsoDate;
 
@@ -24,7 +24,8 @@ export function runExample(rule: AnyRule, example: string): ExampleOutcome {
   const found: string[] = [];
   for (const { file, text, marks } of files) {
     const lines = new LineIndex(text);
-    const ofForm = files.length > 1 && text.includes('(unfinished)') ? [] : (engine.library.record(file)?.problems ?? []);
+    const ofForm =
+      files.length > 1 && text.includes('(unfinished)') ? [] : (engine.library.record(file)?.problems ?? []);
     for (const problem of ofForm) problems.push(line(file, lines, problem.span, `${problem.rule}: ${problem.message}`));
     for (const mark of marks) expected.push(line(file, lines, mark.span, mark.message));
     const reported = engine.findings(file).filter((finding) => finding.rule === rule.id || finding.rule === 'internal');

@@ -1,5 +1,7 @@
 import type { IsoDate } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
+import type { Baseline } from '../check/baseline.ts';
+import { baselineIn } from '../host/baseline-file.ts';
 import { libraryFileName } from '../host/library-paths.ts';
 import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
@@ -8,6 +10,7 @@ import type { CheckReport, LibraryReport } from '../report/model.ts';
 import { textReport } from '../report/text.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
+import { unreadBaseline } from './baseline.ts';
 import { paletteFor } from './colours.ts';
 import { exitCodeOf } from './exit-code.ts';
 import type { CommandIo, ExitCode } from './io.ts';
@@ -32,12 +35,28 @@ interface Judged {
 
 function judge(found: FoundLibrary, io: CommandIo, given: Arguments): Judged {
   const speaks = given.switches.has('quiet') ? 'quiet' : 'speaks';
-  const today = (given.values.get('today') as IsoDate | undefined) ?? io.today();
-  const open = openLibrary(found, { rules: allRules, today, progress: progressOn(io, 'Reading', speaks) });
-  const report = reportOn(found, open, labelOf(found.root, io.cwd), progressOn(io, 'Checking', speaks));
+  const asked = given.values.get('today') as IsoDate | undefined;
+  const open = openLibrary(found, {
+    rules: allRules,
+    asked,
+    clock: io.today(),
+    progress: progressOn(io, 'Reading', speaks),
+  });
+  const old = baselineOf(found, io);
+  const progress = progressOn(io, 'Checking', speaks);
+  const report = reportOn(found, open, labelOf(found.root, io.cwd), progress, old.baseline);
   const settings = open.files.find(({ path }) => path === libraryFileName);
   const isRead = settings !== undefined && open.engine.library.record(settings.file)?.entity !== undefined;
-  return { report, settings: isRead ? 'read' : 'unread' };
+  return { report, settings: isRead ? old.settings : 'unread' };
+}
+
+/** One that can't be read is said, and holds nothing back. */
+function baselineOf(found: FoundLibrary, io: CommandIo): { baseline?: Baseline; settings: Judged['settings'] } {
+  const old = baselineIn(found.root);
+  if (old.found === 'none') return { settings: 'read' };
+  if (old.found === 'baseline') return { baseline: old.baseline, settings: 'read' };
+  io.stderr.write(`traywright: ${unreadBaseline(labelOf(found.root, io.cwd), old.why)}\n`);
+  return { settings: 'unread' };
 }
 
 function rendered(report: CheckReport, io: CommandIo, given: Arguments): string {

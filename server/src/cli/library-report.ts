@@ -1,5 +1,8 @@
 import { basename, isAbsolute, relative, sep } from 'node:path';
+import { type Baseline, BaselineFilter } from '../check/baseline.ts';
 import { coverageOf } from '../check/coverage.ts';
+import type { Engine } from '../check/engine.ts';
+import type { Finding } from '../check/finding.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
 import type { LibraryReport, PlacedFinding } from '../report/model.ts';
@@ -8,21 +11,33 @@ import { counted } from '../report/words.ts';
 import type { OpenLibrary } from './open-library.ts';
 import type { Progress } from './progress.ts';
 
-/** Judges what was asked for of an open library and gathers it for a report. */
-export function reportOn(found: FoundLibrary, open: OpenLibrary, label: string, progress: Progress): LibraryReport {
+/** Judges what was asked for of an open library and gathers it for a report. Findings that `baseline` holds are counted, not shown. */
+export function reportOn(
+  found: FoundLibrary,
+  open: OpenLibrary,
+  label: string,
+  progress: Progress,
+  baseline?: Baseline,
+): LibraryReport {
   const { engine } = open;
   const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
   const asked = open.files.filter(({ path }) => found.only.length === 0 || isBelow(path, found.only));
+  const old = baseline === undefined ? undefined : new BaselineFilter(baseline);
   const findings: PlacedFinding[] = [];
-  const suppressed = new Map<string, number>();
+  const [suppressed, waived, known] = [new RuleCounts(), new RuleCounts(), new RuleCounts()];
   for (const [index, { file }] of asked.entries()) {
-    for (const finding of engine.findings(file)) findings.push(placer.placed(finding));
-    for (const { rule } of engine.heldBack(file)) suppressed.set(rule, (suppressed.get(rule) ?? 0) + 1);
+    for (const finding of engine.findings(file)) {
+      if (old?.holdsBack(finding) === true) known.add(finding);
+      else findings.push(placer.placed(finding));
+    }
+    for (const finding of engine.heldBack(file)) suppressed.add(finding);
+    for (const finding of engine.waived(file)) waived.add(finding);
     progress.step(index + 1, asked.length);
   }
   progress.end();
   return {
     label,
+    ...asOf(engine),
     files: {
       listed: open.files.length,
       read: open.files.length - open.unread.size,
@@ -31,8 +46,30 @@ export function reportOn(found: FoundLibrary, open: OpenLibrary, label: string, 
     },
     findings,
     coverage: coverageOf(engine.view()),
-    suppressed: new Map([...suppressed].sort(([a], [b]) => (a < b ? -1 : 1))),
+    suppressed: suppressed.sorted(),
+    waived: waived.sorted(),
+    ...(old !== undefined && {
+      baseline: { known: known.sorted(), settled: asked.length === open.files.length ? old.settled() : 0 },
+    }),
   };
+}
+
+function asOf(engine: Engine): Pick<LibraryReport, 'asOf'> {
+  const named = engine.view().all('library')[0]?.as_of?.text;
+  return named !== undefined && named === engine.view().today ? { asOf: named } : {};
+}
+
+/** How often each rule was kept back. */
+class RuleCounts {
+  readonly #counts = new Map<string, number>();
+
+  add({ rule }: Finding): void {
+    this.#counts.set(rule, (this.#counts.get(rule) ?? 0) + 1);
+  }
+
+  sorted(): ReadonlyMap<string, number> {
+    return new Map([...this.#counts].sort(([a], [b]) => (a < b ? -1 : 1)));
+  }
 }
 
 /** A path for a reader who stands in `cwd`, `/`-separated and never absolute. */

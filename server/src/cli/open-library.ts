@@ -1,4 +1,5 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
+import { dayOf } from '../check/day.ts';
 import { Engine } from '../check/engine.ts';
 import type { ListedFile } from '../host/library-files.ts';
 import { loadFile, ruleFilesOf } from '../host/library-files.ts';
@@ -21,13 +22,15 @@ export interface OpenLibrary {
 
 export interface OpenOptions {
   readonly rules: readonly AnyRule[];
-  readonly today: IsoDate;
+  /** The day that was asked for; else the library's own `as_of`, else the clock's. */
+  readonly asked: IsoDate | undefined;
+  readonly clock: IsoDate;
   readonly progress: Progress;
 }
 
 /** Reads every rule file of the library; one that can't be read is a finding and the others are read all the same. */
-export function openLibrary(found: FoundLibrary, { rules, today, progress }: OpenOptions): OpenLibrary {
-  const engine = new Engine({ rules, today });
+export function openLibrary(found: FoundLibrary, { rules, asked, clock, progress }: OpenOptions): OpenLibrary {
+  let engine = new Engine({ rules, today: asked ?? clock });
   const unread = new Set<FileId>();
   const take = (listed: ListedFile): void => {
     const loaded = loadFile(found.root, listed);
@@ -37,6 +40,11 @@ export function openLibrary(found: FoundLibrary, { rules, today, progress }: Ope
   const listed = ruleFilesOf(found.listing);
   const settings = listed.find(({ path }) => path === libraryFileName);
   if (settings !== undefined) take(settings);
+  const day = asked ?? dayOf(engine.view(), clock);
+  if (day !== engine.view().today && settings !== undefined) {
+    engine = new Engine({ rules, today: day });
+    take(settings);
+  }
   const folders = leftOutFolders(engine.view());
   const files = listed.filter(({ path }) => path === libraryFileName || !isBelow(path, folders));
   for (const [index, file] of files.entries()) {

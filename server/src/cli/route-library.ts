@@ -26,8 +26,13 @@ export function libraryAt(path: string, io: CommandIo, given: Arguments): OpenLi
     io.stderr.write(`traywright: ${why}\n`);
     return undefined;
   }
-  const today = (given.values.get('today') as IsoDate | undefined) ?? io.today();
-  return openLibrary(found, { rules: allRules, today, progress: progressOn(io, 'Reading', 'speaks') });
+  const asked = given.values.get('today') as IsoDate | undefined;
+  return openLibrary(found, {
+    rules: allRules,
+    asked,
+    clock: io.today(),
+    progress: progressOn(io, 'Reading', 'speaks'),
+  });
 }
 
 /** An answer in the three forms that are offered. `content` is the plain data of the JSON form. */

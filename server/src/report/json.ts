@@ -22,9 +22,18 @@ export interface JsonLibrary {
   readonly files: LibraryReport['files'];
   readonly coverage: Coverage;
   /** Rule to findings kept back by the library's own settings. */
-  readonly suppressed: readonly { readonly rule: string; readonly count: number }[];
+  readonly suppressed: readonly JsonRuleCount[];
+  /** Rule to findings that waivers in force cover. */
+  readonly waived: readonly JsonRuleCount[];
+  /** Findings that the baseline holds back, and how many of it are settled; null where there is none. */
+  readonly baseline: { readonly known: readonly JsonRuleCount[]; readonly settled: number } | null;
   /** In order of file, then place. */
   readonly findings: readonly JsonFinding[];
+}
+
+export interface JsonRuleCount {
+  readonly rule: string;
+  readonly count: number;
 }
 
 export interface JsonFinding {
@@ -86,9 +95,18 @@ function jsonLibrary(library: LibraryReport): JsonLibrary {
     path: library.label,
     files: library.files,
     coverage: library.coverage,
-    suppressed: [...library.suppressed].map(([rule, count]) => ({ rule, count })),
+    suppressed: ruleCounts(library.suppressed),
+    waived: ruleCounts(library.waived),
+    baseline:
+      library.baseline === undefined
+        ? null
+        : { known: ruleCounts(library.baseline.known), settled: library.baseline.settled },
     findings: library.findings.map((placed) => jsonFinding(placed, library)),
   };
+}
+
+function ruleCounts(counts: ReadonlyMap<string, number>): readonly JsonRuleCount[] {
+  return [...counts].map(([rule, count]) => ({ rule, count }));
 }
 
 function jsonFinding({ finding, at, says, related }: PlacedFinding, library: LibraryReport): JsonFinding {

@@ -17,11 +17,24 @@ export interface LibraryReport {
   /** Where the library lies, relative to where the check was started: `samples/lanternfield`, or `.`. */
   readonly label: string;
   readonly files: FileCounts;
+  /** The day that the library itself names (`as_of`), when it was checked as of that day. */
+  readonly asOf?: string;
   /** In order of file, then place. */
   readonly findings: readonly PlacedFinding[];
   readonly coverage: Coverage;
   /** Rule to the number of findings that the library's own settings keep back. In order of the rules' names. */
   readonly suppressed: ReadonlyMap<string, number>;
+  /** The same for waivers in force. */
+  readonly waived: ReadonlyMap<string, number>;
+  /** Only where the library has a baseline. */
+  readonly baseline?: BaselineCounts;
+}
+
+export interface BaselineCounts {
+  /** Rule to the number of findings that were there when the baseline was written. */
+  readonly known: ReadonlyMap<string, number>;
+  /** Findings of the baseline that are settled since, so that it can be written smaller; 0 when only a part was asked for. */
+  readonly settled: number;
 }
 
 export interface FileCounts {

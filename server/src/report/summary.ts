@@ -11,7 +11,7 @@ export function summaryLines(report: CheckReport, palette: Palette): readonly st
   for (const library of report.libraries) {
     const name = report.libraries.length > 1 ? `${printable(library.label)}: ` : '';
     lines.push(`${name}${filesWords(library)}`, `${name}${coverageWords(library.coverage)}`);
-    if (library.suppressed.size > 0) lines.push(`${name}${suppressedWords(library)}`);
+    for (const line of heldBackLines(library)) lines.push(`${name}${line}`);
   }
   for (const notice of report.notices) lines.push(`Note: ${printable(notice)}`);
   for (const caution of cautions) lines.push(palette.faint(caution));
@@ -27,7 +27,7 @@ function headline(report: CheckReport, palette: Palette): string {
   return parts.length === 0 ? 'No findings.' : `${parts.join(', ')}.`;
 }
 
-function filesWords({ files }: LibraryReport): string {
+function filesWords({ files, asOf }: LibraryReport): string {
   const unread = files.listed - files.read;
   const read = `Read ${counted(files.read, 'rule file')}`;
   const refused = unread === 0 ? '' : `; ${counted(unread, 'file')} could not be read`;
@@ -37,7 +37,8 @@ function filesWords({ files }: LibraryReport): string {
     files.leftOut === 0
       ? ''
       : `; ${counted(files.leftOut, 'file')} left out, in folders that the library's settings name`;
-  return `${read}${refused}${part}${out}.`;
+  const day = asOf === undefined ? '' : ` Checked as of ${printable(asOf)}, the day that the library's own file names.`;
+  return `${read}${refused}${part}${out}.${day}`;
 }
 
 const listed = 10;
@@ -56,13 +57,30 @@ function listWords(ids: readonly string[]): string {
   return ids.length > listed ? `${shown} and ${grouped(ids.length - listed)} more` : shown;
 }
 
-function suppressedWords({ suppressed }: LibraryReport): string {
-  let total = 0;
-  const rules: string[] = [];
-  for (const [rule, count] of suppressed) {
-    total += count;
-    rules.push(`${printable(rule)} ${grouped(count)}`);
+/** Everything that was found and is not shown, by what keeps it back. */
+export function heldBackLines({ suppressed, waived, baseline }: LibraryReport): readonly string[] {
+  const lines: string[] = [];
+  if (suppressed.size > 0)
+    lines.push(`${countWords(suppressed)} kept back by the library's own settings: ${namesOf(suppressed)}.`);
+  if (waived.size > 0) lines.push(`${countWords(waived)} kept back by waivers in force: ${namesOf(waived)}.`);
+  if (baseline === undefined) return lines;
+  const { known, settled } = baseline;
+  if (known.size > 0) lines.push(`${countWords(known)} kept back because the baseline holds them: ${namesOf(known)}.`);
+  if (settled > 0) {
+    const are = settled === 1 ? 'is' : 'are';
+    lines.push(
+      `${counted(settled, 'finding')} of the baseline ${are} no longer found: "traywright baseline" takes them out.`,
+    );
   }
-  const were = total === 1 ? 'was' : 'were';
-  return `${counted(total, 'finding')} ${were} kept back by the library's own settings: ${rules.join(', ')}.`;
+  return lines;
+}
+
+function countWords(counts: ReadonlyMap<string, number>): string {
+  let total = 0;
+  for (const count of counts.values()) total += count;
+  return `${counted(total, 'finding')} ${total === 1 ? 'was' : 'were'}`;
+}
+
+function namesOf(counts: ReadonlyMap<string, number>): string {
+  return [...counts].map(([rule, count]) => `${printable(rule)} ${grouped(count)}`).join(', ');
 }
