@@ -11,7 +11,7 @@ describe('a command line that cannot be followed', () => {
   const mistakes: readonly (readonly [readonly string[], string])[] = [
     [[], 'Name a command.'],
     [['chekc'], 'There is no command "chekc". Did you mean "check"?'],
-    [['dance'], 'There is no command "dance". Commands are: check, explain, rules'],
+    [['dance'], 'There is no command "dance". Commands are: check, baseline, explain, rules'],
     [['--versoin'], 'There is no option "--versoin". Did you mean "--version"?'],
     [['check', '--fail-no', 'error'], 'There is no option "--fail-no". Did you mean "--fail-on"?'],
     [['check', '--failon=error'], 'There is no option "--failon". Did you mean "--fail-on"?'],

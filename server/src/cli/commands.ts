@@ -1,4 +1,5 @@
 import type { OptionSpec } from './arguments.ts';
+import { run as runBaseline } from './baseline.ts';
 import { run as runCheck } from './check.ts';
 import type { Command } from './command.ts';
 import { run as runCompare } from './compare.ts';
@@ -58,6 +59,20 @@ export const commands: readonly Command[] = [
       'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings cannot be followed; 3 a fault of Traywright; 4 nothing to check.',
     ],
     run: runCheck,
+  },
+  {
+    name: 'baseline',
+    summary: 'Holds back what is found today, so that only new findings are shown.',
+    operands: '[PATH...]',
+    options: [
+      { name: 'grow', help: 'Takes in new findings too; without it a baseline only gets smaller.' },
+      todayOption,
+      helpOption,
+    ],
+    help: [
+      'For the day on which a department begins to check and finds hundreds of things at once. Writes ".traywright-baseline.json" beside library.ifu.yaml; "check" then counts the findings in it instead of showing them. Run it again to take out what was settled. What nobody may waive is never held back.',
+    ],
+    run: runBaseline,
   },
   {
     name: 'explain',

@@ -42,6 +42,7 @@ function reportWith(...findings: readonly Finding[]): CheckReport {
         findings: findings.map((one) => placer.placed(one)),
         coverage: { named: 12, encoded: 11, missing: ['pale-forceps'], unreadable: [] },
         suppressed: new Map([['card-stale', 2]]),
+        waived: new Map(),
       },
     ],
     notices: [],
@@ -112,6 +113,8 @@ describe('the JSON report', () => {
           files: { listed: 2, read: 2, reported: 2, leftOut: 0 },
           coverage: { named: 12, encoded: 11, missing: ['pale-forceps'], unreadable: [] },
           suppressed: [{ rule: 'card-stale', count: 2 }],
+          waived: [],
+          baseline: null,
           findings: [
             {
               rule: 'cycle-too-short',
