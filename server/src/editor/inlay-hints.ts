@@ -4,6 +4,7 @@ import { isOfKind, rootOfEntity } from '../model/entity.ts';
 import type { Requirement } from '../model/node.ts';
 import { requirementsIn } from '../model/walk.ts';
 import { governingOfSet } from '../route/explanation.ts';
+import { routeOfSet } from '../route/route.ts';
 
 /** A few words shown behind a place, without being part of the text. */
 export interface InlayHint {
@@ -32,7 +33,9 @@ function cycleHint(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
   });
   const [first] = words.toReversed();
   if (first === undefined) return [];
-  return [{ at: entity.cycle.at.span.end, text: `governed by ${first}`, about: words.join('\n') }];
+  const change = view.ask(routeOfSet, rootOfEntity(entity).id)?.packagingChange;
+  const packed = change === undefined ? '' : `if packed in ${change.to}, `;
+  return [{ at: entity.cycle.at.span.end, text: `${packed}governed by ${first}`, about: words.join('\n') }];
 }
 
 const policyWords: Readonly<Record<string, string>> = {

@@ -20,13 +20,13 @@ export interface Inserted {
 const open = '\u0001';
 const close = '\u0002';
 
-/** Holes written into a text with two signs that no rule file holds, so that edits can be made of it first. */
+/** Holes written into a text with two signs that no rule file holds, so that edits can be made of it first. Pieces have plain line ends. */
 export const marked = {
   hole: `${open}${close}`,
   choice: (words: readonly string[]): string => `${open}${words.join('|')}${close}`,
   pieces: (text: string): readonly Piece[] => {
     const pieces: Piece[] = [];
-    for (const [index, part] of text.split(open).entries()) {
+    for (const [index, part] of text.replaceAll('\r\n', '\n').split(open).entries()) {
       const end = index === 0 ? -1 : part.indexOf(close);
       if (end === 0) pieces.push({ hole: 'words' });
       else if (end > 0) pieces.push({ hole: 'words', choices: part.slice(0, end).split('|') });

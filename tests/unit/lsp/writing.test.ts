@@ -1,0 +1,147 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { CodeAction, CompletionList, Location, SemanticTokens, WorkspaceEdit } from 'vscode-languageserver/node';
+import { pushing, TestClient, TestFolder } from '../../support/lsp-client.ts';
+import { libraryText, setText } from '../../support/lsp-rules.ts';
+
+const device = `kind: device\r\nid: pale\r\nnam: Pale\r\nmakr: X\r\nstatements:\r\n  s1: {doc: D, rev: A, page: 3, quote: "Do not exceed 140 °C."}\r\n`;
+let folder: TestFolder;
+let client: TestClient;
+let uri: string;
+
+const capabilities = {
+  ...pushing,
+  workspace: { ...pushing.workspace, workspaceEdit: { documentChanges: true } },
+  textDocument: {
+    ...pushing.textDocument,
+    completion: { completionItem: { snippetSupport: true, documentationFormat: ['markdown' as const] } },
+    codeAction: { resolveSupport: { properties: ['edit'] } },
+  },
+};
+
+beforeEach(async () => {
+  folder = new TestFolder({
+    'library.ifu.yaml': libraryText,
+    'pale.ifu.yaml': device,
+    'knee.ifu.yaml': setText('knee', 'pale'),
+  });
+  uri = folder.uri('pale.ifu.yaml');
+  client = await TestClient.start({
+    folders: [folder.path],
+    rules: [],
+    capabilities,
+    initializationOptions: { askAgainCommand: 'ask.again', usesCommand: 'show.uses' },
+  });
+  await client.open(uri, device);
+});
+afterEach(() => folder.remove());
+
+function ask<Answer>(method: string, params: object): Promise<Answer> {
+  return client.connection.sendRequest(method, { textDocument: { uri }, ...params });
+}
+
+describe('writing over the protocol', () => {
+  it('completion at a place, as a snippet, with the command that asks again', async () => {
+    await client.replace(uri, `${device}cl`);
+    const { items } = await ask<CompletionList>('textDocument/completion', { position: { line: 6, character: 2 } });
+    expect(items.find(({ label }) => label === 'class')).toMatchObject({
+      textEdit: { newText: 'class: $0', range: { start: { line: 6, character: 0 }, end: { line: 6, character: 2 } } },
+      command: { command: 'ask.again' },
+      insertTextFormat: 2,
+    });
+  });
+
+  it('fixes as edits of the version that they were made for; all of a rule when chosen', async () => {
+    const range = { start: { line: 2, character: 1 }, end: { line: 2, character: 1 } };
+    const actions = await ask<CodeAction[]>('textDocument/codeAction', { range, context: { diagnostics: [] } });
+    expect(actions.map(({ title }) => title)).toEqual([
+      'Change to "name"',
+      'Fix all 2 of "unknown-field" in this file',
+    ]);
+    expect(actions[0]?.edit?.documentChanges?.[0]).toMatchObject({ textDocument: { uri, version: 1 } });
+    expect(actions[1]?.edit).toBeUndefined();
+    const resolved: CodeAction = await client.connection.sendRequest('codeAction/resolve', actions[1]);
+    expect(resolved.edit?.documentChanges?.[0]).toMatchObject({ edits: [{ newText: 'e: Pale\r\nmake' }] });
+  });
+
+  it('fields from a quote, as text where the client has no places to fill', async () => {
+    const range = { start: { line: 5, character: 10 }, end: { line: 5, character: 10 } };
+    const actions = await ask<CodeAction[]>('textDocument/codeAction', {
+      range,
+      context: { diagnostics: [], only: ['refactor'] },
+    });
+    expect(actions[0]?.edit?.documentChanges?.[0]).toMatchObject({
+      edits: [{ newText: 'limits:\r\n  temp: {at_most: 140 °C, src: s1}\r\n' }],
+    });
+    const own: unknown = await client.connection.sendRequest('traywright/quoteToFields', {
+      uri,
+      position: range.start,
+    });
+    expect(own).toMatchObject({ version: 1, made: ['limits.temp'], left: [] });
+  });
+
+  it('renames over files that are open and not, and refuses in words', async () => {
+    const position = { line: 1, character: 5 };
+    expect(await ask('textDocument/prepareRename', { position })).toMatchObject({ placeholder: 'pale' });
+    const edit = await ask<WorkspaceEdit>('textDocument/rename', { position, newName: 'grey' });
+    expect(edit.documentChanges?.map((one) => ('textDocument' in one ? one.textDocument : undefined))).toEqual([
+      { uri, version: 1 },
+      { uri: folder.uri('knee.ifu.yaml'), version: null },
+    ]);
+    await expect(ask('textDocument/rename', { position, newName: 'a b' })).rejects.toThrow("can't be an id");
+    const places = await ask<Location[]>('textDocument/references', {
+      position,
+      context: { includeDeclaration: false },
+    });
+    expect(places.map((place) => place.uri)).toEqual([folder.uri('knee.ifu.yaml')]);
+  });
+});
+
+describe('reading over the protocol', () => {
+  it('hierarchy: what includes this', async () => {
+    const [item] = await ask<object[]>('textDocument/prepareCallHierarchy', { position: { line: 1, character: 5 } });
+    expect(item).toMatchObject({ name: 'pale', detail: 'device' });
+    expect(await client.connection.sendRequest('callHierarchy/incomingCalls', { item })).toMatchObject([
+      { from: { name: 'knee' } },
+    ]);
+  });
+
+  it('folds, kinds of words, lenses, hints, links, layout, symbols', async () => {
+    expect(await ask('textDocument/foldingRange', {})).toEqual([{ startLine: 4, endLine: 5 }]);
+    expect((await ask<SemanticTokens>('textDocument/semanticTokens/full', {})).data.length % 5).toBe(0);
+    expect(await ask('textDocument/codeLens', {})).toMatchObject([
+      { command: { title: 'in 1 set', command: 'show.uses' } },
+    ]);
+    const all = { start: { line: 0, character: 0 }, end: { line: 9, character: 0 } };
+    expect(await ask('textDocument/inlayHint', { range: all })).toEqual([]);
+    expect(await ask('textDocument/documentLink', {})).toEqual([]);
+    expect(await ask('textDocument/formatting', { options: {} })).toEqual([]);
+    expect(await client.connection.sendRequest('workspace/symbol', { query: 'kne' })).toMatchObject([{ name: 'knee' }]);
+    expect(await ask('textDocument/selectionRange', { positions: [{ line: 1, character: 5 }] })).toMatchObject([
+      { range: { start: { line: 1, character: 4 } }, parent: { range: { start: { line: 1, character: 0 } } } },
+    ]);
+  });
+
+  it('a new file by questions, and a cleaned paste', async () => {
+    const asked: { questions: { key: string }[]; folder: string } = await client.connection.sendRequest(
+      'traywright/newFileQuestions',
+      { kind: 'set', near: uri },
+    );
+    expect([asked.folder, asked.questions.at(-1)?.key]).toEqual(['', 'id']);
+    const answers = { name: ['Hip tray'], id: ['knee'] };
+    expect(
+      await client.connection.sendRequest('traywright/newFile', { kind: 'set', near: uri, answers }),
+    ).toMatchObject({ proposed: 'hip-tray', taken: true });
+    expect(await client.connection.sendRequest('traywright/cleanPaste', { text: 'ﬁlter' })).toMatchObject({
+      text: 'filter',
+    });
+    for (const method of ['newFile', 'newFileQuestions', 'quoteToFields', 'cleanPaste'])
+      expect(
+        await client.connection.sendRequest(`traywright/${method}`, {
+          kind: '__proto__',
+          answers: 3,
+          text: {},
+          uri: 5,
+        }),
+      ).toBeNull();
+  });
+});
