@@ -9,6 +9,8 @@ import { waiverRules } from './waivers.ts';
 /** Anything that a finding can be named after, with what there is to say about it. */
 export interface CatalogueEntry extends RuleAbout {
   readonly examples: Examples;
+  /** False for faults of reading, which come before every rule. */
+  readonly isRule: boolean;
 }
 
 const noExamples: Examples = { bad: [], good: [] };
@@ -32,7 +34,8 @@ export function catalogueOf(rules: readonly AnyRule[]): readonly CatalogueEntry[
     ...ownFaults,
   ].map(readingEntry);
   const byId = new Map<string, CatalogueEntry>();
-  for (const entry of [...reading, ...rules]) if (!byId.has(entry.id)) byId.set(entry.id, entry);
+  const judging = rules.map((rule) => ({ ...rule, isRule: true }));
+  for (const entry of [...reading, ...judging]) if (!byId.has(entry.id)) byId.set(entry.id, entry);
   return [...byId.values()];
 }
 
@@ -43,5 +46,14 @@ export function knownIn(rules: readonly AnyRule[]): ReadonlySet<string> {
 
 function readingEntry(fault: { id: string; severity: Severity; why: string }): CatalogueEntry {
   const { id, severity, why } = fault;
-  return { id, severity, why, stage: 'file', settledBy: 'educator', source: 'logic', examples: noExamples };
+  return {
+    id,
+    severity,
+    why,
+    stage: 'file',
+    settledBy: 'educator',
+    source: 'logic',
+    examples: noExamples,
+    isRule: false,
+  };
 }

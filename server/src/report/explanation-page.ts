@@ -3,9 +3,10 @@ import { printable } from '../base/printable.ts';
 import type { CatalogueEntry } from '../check/catalogue.ts';
 import type { MarkedFile } from '../rules/examples.ts';
 import { readMarked } from '../rules/examples.ts';
+import type { Stage } from '../rules/rule.ts';
 import { stages } from '../rules/rule.ts';
 import { sourceWords } from './explanation.ts';
-import { cautions, settlerWords } from './words.ts';
+import { cautions, settlerWords, waiverWords } from './words.ts';
 
 const severityWords = {
   error: 'error: must be settled',
@@ -24,9 +25,25 @@ export function explanationPage(entry: CatalogueEntry): string {
     `- **Weight:** ${severityWords[entry.severity]}`,
     `- **Who can settle it:** ${settlerWords[entry.settledBy]}`,
     `- **Comes from:** ${sourceWords[entry.source]}`,
+    `- **Waiver:** ${waiverWords(entry)}`,
   ];
   if (entry.fix !== undefined) lines.push(`- **Offered fix:** ${entry.fix}`);
   lines.push(...examples('Found in', entry.examples.bad), ...examples('Not found in', entry.examples.good));
+  lines.push('', '---', '', ...cautions.map((caution) => `_${caution}_  `));
+  return `${lines.join('\n')}\n`;
+}
+
+/** The index of all pages, under the stages of the work in their order. `pageOf` gives the address of a page. Ends with a line end. */
+export function explanationIndex(entries: readonly CatalogueEntry[], pageOf: (id: string) => string): string {
+  const lines = ['# Everything that can be found', '', `${entries.length} findings, by stage of the work.`];
+  for (const stage of Object.keys(stages) as Stage[]) {
+    const inStage = entries.filter((entry) => entry.stage === stage);
+    if (inStage.length === 0) continue;
+    lines.push('', `## ${stages[stage]}`, '', '| Finding | Weight | Why it matters |', '|---|---|---|');
+    for (const { id, severity, why } of inStage) {
+      lines.push(`| [${id}](${pageOf(id)}) | ${severity} | ${why.replaceAll('|', '\\|')} |`);
+    }
+  }
   lines.push('', '---', '', ...cautions.map((caution) => `_${caution}_  `));
   return `${lines.join('\n')}\n`;
 }

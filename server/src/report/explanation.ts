@@ -7,7 +7,7 @@ import type { SourceTag, Stage } from '../rules/rule.ts';
 import { stages } from '../rules/rule.ts';
 import type { Palette } from './colour.ts';
 import { snippetOf } from './snippet.ts';
-import { settlerWords } from './words.ts';
+import { settlerWords, waiverWords } from './words.ts';
 
 /** Where a rule comes from, in words. */
 export const sourceWords: Readonly<Record<SourceTag, string>> = {
@@ -27,6 +27,7 @@ export function explanation(entry: CatalogueEntry, palette: Palette): string {
     `  Stage:             ${stages[entry.stage]}`,
     `  Who can settle it: ${settlerWords[entry.settledBy]}`,
     `  Comes from:        ${sourceWords[entry.source]}`,
+    `  Waiver:            ${waiverWords(entry)}`,
   ];
   if (entry.fix !== undefined) lines.push(`  Offered fix:       ${entry.fix}`);
   for (const example of entry.examples.bad) lines.push('', '  Found in:', ...exampleLines(example, entry, palette));

@@ -1,3 +1,5 @@
+import type { CatalogueEntry } from '../check/catalogue.ts';
+import { isNeverHidden } from '../check/waivers.ts';
 import type { SettledBy } from '../model/roles.ts';
 
 /** Who can settle a finding, in a sentence. */
@@ -11,6 +13,14 @@ export const settlerWords: Readonly<Record<SettledBy, string>> = {
   OR: 'the operating room',
   manager: 'the manager',
 };
+
+/** Whether the department may live with a finding for a time. */
+export function waiverWords({ id, isRule }: CatalogueEntry): string {
+  if (isNeverHidden(id)) return 'none: nobody in the department can waive it';
+  return isRule
+    ? 'possible for a time, with a reason, a role that carries the risk and an end'
+    : 'none: the file has to be put right';
+}
 
 /** Printed under every summary: what these findings, or their absence, do not say. */
 export const cautions: readonly string[] = [

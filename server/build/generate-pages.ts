@@ -1,0 +1,14 @@
+/** Writes the pages of the catalogue, once the list of rules is written. Pages of rules that are gone are taken away. */
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { allRules } from '../src/rules/all.generated.ts';
+import { catalogueFolder, cataloguePages } from './catalogue-pages.ts';
+
+const root = process.cwd();
+const pages = cataloguePages(allRules);
+mkdirSync(join(root, catalogueFolder), { recursive: true });
+for (const name of readdirSync(join(root, catalogueFolder))) {
+  if (name.endsWith('.md') && !pages.has(`${catalogueFolder}/${name}`)) rmSync(join(root, catalogueFolder, name));
+}
+for (const [path, text] of pages) writeFileSync(join(root, path), text);
+process.stdout.write(`wrote ${pages.size} pages in ${catalogueFolder}\n`);
