@@ -4,6 +4,7 @@ import { run as runCheck } from './check.ts';
 import type { Command } from './command.ts';
 import { run as runCompare } from './compare.ts';
 import { run as runExplain } from './explain.ts';
+import { printCommands } from './print-commands.ts';
 import { run as runRoute } from './route.ts';
 import { runQuestions, runRoutes } from './routes.ts';
 import { run as runRules } from './rules.ts';
@@ -169,6 +170,12 @@ export const commands: readonly Command[] = [
         help: 'The recorded state to compare with; the files as they are now unless given.',
       },
       {
+        name: 'swap',
+        form: 'text',
+        value: 'KIND/OLD=NEW',
+        help: 'Instead of two sides: what would become of every set and device if one thing of the department took the place of another, such as chemistry/C4=C5 or packaging/P3=P1.',
+      },
+      {
         name: 'library',
         form: 'text',
         value: 'PATH',
@@ -210,4 +217,5 @@ export const commands: readonly Command[] = [
     help: [],
     run: runQuestions,
   },
+  ...printCommands,
 ];

@@ -17,6 +17,7 @@ import { signOffDrafts } from '../revision/write-sign-off.ts';
 import type { Arguments } from './arguments.ts';
 import { paletteFor } from './colours.ts';
 import { comparable, type Sides, sidesOf } from './compare-sides.ts';
+import { runSwap } from './compare-swap.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 
@@ -33,6 +34,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   if (unknown !== undefined)
     return usage(io, `--fail-on can't be "${unknown}". It is one or more of: ${failOnWords.join(', ')}.`);
   const today = (given.values.get('today') as IsoDate | undefined) ?? io.today();
+  if (given.values.has('swap')) return runSwap(io, given, failOn.includes('never') ? 'never' : 'on-no');
   const sides = sidesOf(given, io.cwd, today);
   if ('why' in sides) return usage(io, sides.why);
   const { before, after, notices } = comparable(sides);

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import { closeSync, fsyncSync, lstatSync, openSync, realpathSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { staysInside } from './library-paths.ts';
@@ -29,7 +28,7 @@ export function writeAtomically(root: string, path: string, text: string): Writt
 }
 
 function replace(target: string, text: string, mode: number): void {
-  const name = `.${basename(target).slice(0, 100)}.${randomBytes(6).toString('hex')}.tmp`;
+  const name = `.${basename(target).slice(0, 100)}.${crypto.randomUUID()}.tmp`;
   const beside = join(dirname(target), name);
   const handle = openSync(beside, 'wx', mode & 0o777);
   try {

@@ -33,8 +33,8 @@ function replaced(node: Node, edit: Edit): Node {
 function replacedRecord(record: Rec, edit: Edit): Rec {
   let copy: Record<string, unknown> | undefined;
   for (const [key, value] of Object.entries(record)) {
-    if (key === 'at' || typeof value !== 'object' || value === null || !('node' in value)) continue;
-    const other = replaced(value as Node, edit);
+    if (!isNode(key, value)) continue;
+    const other = replaced(value, edit);
     if (other === value) continue;
     copy ??= { ...record };
     copy[key] = other;
@@ -55,4 +55,36 @@ function editedOwner(owner: Node, edit: Edit): Node {
   if (edit.node === undefined) delete copy[edit.key];
   else copy[edit.key] = edit.node;
   return copy as unknown as Node;
+}
+
+/** The entity with every mention of one thing of this kind replaced by another. Texts that only look alike stay. */
+export function renamed<Entity extends Node>(entity: Entity, kind: string, from: string, to: string): Entity {
+  return rename(entity, kind, from, to) as Entity;
+}
+
+function rename(node: Node, kind: string, from: string, to: string): Node {
+  switch (node.node) {
+    case 'text':
+      return node.text === from && node.refers?.includes(kind) === true ? { ...node, text: to } : node;
+    case 'record': {
+      const copy: Record<string, unknown> = { ...node };
+      for (const [key, value] of Object.entries(node))
+        if (isNode(key, value)) copy[key] = rename(value, kind, from, to);
+      return copy as unknown as Rec;
+    }
+    case 'list':
+      return { ...node, items: node.items.map((item) => rename(item, kind, from, to)) };
+    case 'table': {
+      const rows = [...node.rows].map(
+        ([key, row]) => [key, { ...row, value: rename(row.value, kind, from, to) }] as const,
+      );
+      return { ...node, rows: new Map(rows) };
+    }
+    default:
+      return node;
+  }
+}
+
+function isNode(key: string, value: unknown): value is Node {
+  return key !== 'at' && typeof value === 'object' && value !== null && 'node' in value;
 }

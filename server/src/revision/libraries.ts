@@ -60,7 +60,9 @@ export function compareLibraries(
   const { pairs, removed, added } =
     extent === 'pair'
       ? pairOf(old, now)
-      : align(old.filter(isCompared), now.filter(isCompared), [entityName, revisionOf], (a, b) => likeness(a, b));
+      : align(old.filter(isCompared), now.filter(isCompared), [entityName, revisionOf], (a, b) =>
+          extent === 'whole' || coversSame(a, b) ? likeness(a, b) : 0,
+        );
   const entities: EntityComparison[] = [];
   for (const [before, after] of pairs) {
     const comparison = compareEntities(before, after, policies);
@@ -94,11 +96,16 @@ function isRevision(entity: AnyEntity, doc: string, rev: string): boolean {
   return isDocument(entity) && textAt(entity, 'doc') === doc && textAt(entity, 'rev') === rev;
 }
 
+/** In a part, what is not on the new side is still there: only the same catalogue numbers make a file of another id the same family. */
+function coversSame(a: AnyEntity, b: AnyEntity): boolean {
+  const [covers, covered] = [fieldAt(a, 'covers'), fieldAt(b, 'covers')];
+  return covers !== undefined && covered !== undefined && contentOf(covers) === contentOf(covered);
+}
+
 /** The same kind and the same catalogue numbers, or most fields with equal content. */
 function likeness(a: AnyEntity, b: AnyEntity): number {
   if (rootOfEntity(a).kind !== rootOfEntity(b).kind || isDocument(a)) return 0;
-  const [covers, covered] = [fieldAt(a, 'covers'), fieldAt(b, 'covers')];
-  if (covers !== undefined && covered !== undefined && contentOf(covers) === contentOf(covered)) return 1;
+  if (coversSame(a, b)) return 1;
   const keys = new Set([...Object.keys(a), ...Object.keys(b)].filter((key) => fieldAt(a, key) ?? fieldAt(b, key)));
   let same = 0;
   for (const key of keys) {

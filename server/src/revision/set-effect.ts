@@ -1,5 +1,6 @@
 import { numberRows } from '../judge/directions.ts';
 import type { Judgement } from '../judge/outcome.ts';
+import type { CardCycle } from '../route/model.ts';
 import { failing, rankOf } from '../route/ranks.ts';
 import { statusRank } from '../route/repair-trial.ts';
 import type { EffectHere } from './change.ts';
@@ -31,18 +32,23 @@ export function effectOnSet(before: Standing, after: Standing): SetEffect {
 function brokenWords(before: Standing, after: Standing): string | undefined {
   const parts: string[] = [];
   if (before.used?.holds === true && (after.used === undefined || !after.used.holds)) {
-    const why = (after.used?.judgements ?? []).filter(({ outcome }) => outcome === 'fails').map(reasonOf);
+    const fails = (after.used?.judgements ?? []).filter(({ outcome }) => outcome === 'fails');
+    const why = [...fails.map(reasonOf), ...(after.used?.why ? [after.used.why] : [])];
     parts.push(`${before.used.words} no longer holds${why.length === 0 ? '' : `: ${unique(why)}`}`);
     const others = [...after.ways].filter((way) => way !== before.used?.words).slice(0, 3);
     parts.push(others.length === 0 ? 'no other way here' : `other ways here: ${others.join(', ')}`);
   }
-  const [was, is] = [before.washer, after.washer];
-  if (was !== undefined && is !== undefined && rankOf(was.outcome) < failing && rankOf(is.outcome) === failing)
-    parts.push(
-      `${was.id} no longer holds: ${unique(is.judgements.filter((one) => one.outcome === 'fails').map(reasonOf))}`,
-    );
+  const wash = brokenWash(before.washer, after.washer);
+  if (wash !== undefined) parts.push(wash);
   if (statusRank(after.status) < statusRank(before.status)) parts.push(statusWords(before, after));
   return parts.length === 0 ? undefined : parts.join('; ');
+}
+
+function brokenWash(was: CardCycle | undefined, is: CardCycle | undefined): string | undefined {
+  if (was === undefined || is === undefined || !was.known || rankOf(was.outcome) === failing) return undefined;
+  if (!is.known) return `${is.id} no longer holds: no washer here has this cycle`;
+  if (rankOf(is.outcome) < failing) return undefined;
+  return `${is.id} no longer holds: ${unique(is.judgements.filter((one) => one.outcome === 'fails').map(reasonOf))}`;
 }
 
 const names = { route: 'a route', provisional: 'a provisional route', none: 'no route' } as const;
@@ -85,13 +91,18 @@ const titles = new Map<string, string>(numberRows.map(({ parameter, title }) => 
 
 /** As the direction table calls it. */
 function titleOf(parameter: string): string {
-  const title = titles.get(parameter) ?? parameter.replaceAll('-', ' ');
-  return title.charAt(0).toUpperCase() + title.slice(1);
+  const title = parameter.replaceAll('-', ' ');
+  return titles.get(parameter) ?? `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
 }
 
 function reasonOf({ demandedBy, parameter, required, given, gap }: Judgement): string {
   const ours = given === '' ? '' : `, here ${given}`;
   return `${titleOf(parameter)}: ${demandedBy.slice(demandedBy.indexOf('/') + 1)} asks ${required}${ours}${gap === undefined ? '' : ` (${gap})`}`;
+}
+
+/** Why judgements do not meet, each once. */
+export function reasonsOf(judgements: readonly Judgement[]): string {
+  return unique(judgements.map(reasonOf));
 }
 
 function unique(words: readonly string[]): string {

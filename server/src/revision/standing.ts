@@ -30,6 +30,8 @@ export interface Used {
   readonly words: string;
   /** False when it fails for the set, whoever demands it. */
   readonly holds: boolean;
+  /** Why it does not hold, where no judgement says it. */
+  readonly why: string;
   readonly judgements: readonly Judgement[];
 }
 
@@ -51,13 +53,20 @@ function standingOf(derivation: Derivation): Standing {
   return {
     id: `${route.of}/${route.id}`,
     status: route.status,
-    used: fit && { words: wayWords(fit), holds: rankOf(fit.outcome) < failing, judgements: allOf(fit) },
+    used: usedOf(route, fit),
     washer: route.card.washerCycle,
     ways: waysOf(route),
     lines: new Set([...(fit === undefined ? [] : allOf(fit)), ...cleaningJudgements(route)].map(lineOf)),
     options: optionsOf(route, fit),
     derivation,
   };
+}
+
+/** A card that names a cycle which no machine has any more can't be followed, whatever else the set could use. */
+function usedOf({ card }: SetRoute, fit: SterilizationFit | undefined): Used | undefined {
+  if (card.cycle !== undefined && !card.cycle.known)
+    return { words: card.cycle.id, holds: false, why: 'no machine here has this cycle', judgements: [] };
+  return fit && { words: wayWords(fit), holds: rankOf(fit.outcome) < failing, why: '', judgements: allOf(fit) };
 }
 
 function fitInUse({ card, asPacked, chosen }: SetRoute): SterilizationFit | undefined {

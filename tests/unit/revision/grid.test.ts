@@ -240,6 +240,20 @@ const grid: readonly Row[] = [
     back: ['looser inspection.criteria'],
   },
   {
+    what: 'a way for one situation only',
+    old: option('dry: {at_least: 20 min}'),
+    now: option('dry: {at_least: 20 min}, when: prion-suspected'),
+    there: ['stricter sterilization.any_of[pv].when'],
+    back: ['looser sterilization.any_of[pv].when'],
+  },
+  {
+    what: 'another situation',
+    old: option('when: wrapped'),
+    now: option('when: prion-suspected'),
+    there: ['different sterilization.any_of[pv].when'],
+    back: ['different sterilization.any_of[pv].when'],
+  },
+  {
     what: 'another tool',
     old: 'cleaning: {stage: manual, brush: {material: nylon}}',
     now: 'cleaning: {stage: manual, brush: {material: steel}}',

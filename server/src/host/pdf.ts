@@ -1,0 +1,50 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { delimiter, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome'];
+const longestMs = 60_000;
+
+/** The first Chromium on the search path, or undefined: printing works without one, as HTML. */
+export function findChromium(env: Readonly<Record<string, string | undefined>>): string | undefined {
+  for (const folder of (env.PATH ?? '').split(delimiter)) {
+    for (const name of folder === '' ? [] : names) if (existsSync(join(folder, name))) return join(folder, name);
+  }
+  return undefined;
+}
+
+/**
+ * Prints a page to a PDF beside it, with bookmarks of its headings. The browser is started directly, with an empty profile that is thrown
+ * away, with every host name unknown to it: it can load nothing but the page. Paths are absolute.
+ */
+export function printPdf(
+  browser: string,
+  page: string,
+  target: string,
+): { readonly why: string } | { readonly written: string } {
+  const profile = mkdtempSync(join(tmpdir(), 'traywright-print-'));
+  try {
+    const done = spawnSync(browser, argumentsFor(profile, page, target), {
+      timeout: longestMs,
+      stdio: 'ignore',
+      shell: false,
+    });
+    const isThere = statSync(target, { throwIfNoEntry: false })?.isFile() === true;
+    return done.status === 0 && isThere ? { written: target } : { why: 'the browser did not print the page.' };
+  } finally {
+    rmSync(profile, { recursive: true, force: true });
+  }
+}
+
+function argumentsFor(profile: string, page: string, target: string): readonly string[] {
+  // A browser that runs as root refuses its own sandbox; the page has no script and loads nothing.
+  const asRoot = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  return [
+    ...['--headless', '--disable-gpu', '--no-first-run', '--disable-extensions', '--disable-sync', ...asRoot],
+    ...['--disable-background-networking', '--host-resolver-rules=MAP * ~NOTFOUND', `--user-data-dir=${profile}`],
+    ...['--no-pdf-header-footer', '--generate-pdf-document-outline', `--print-to-pdf=${target}`],
+    pathToFileURL(page).href,
+  ];
+}
