@@ -106,7 +106,7 @@ describe('compare', () => {
     });
     expect(out).toMatch(/\d+ more changes are not shown/);
     expect(out.length).toBeLessThan(20_000);
-  });
+  }, 60_000);
 
   it('exit codes follow the policy', async () => {
     const folder = folderWith({ 'old.ifu.yaml': device(20), 'new.ifu.yaml': device(30) });

@@ -102,7 +102,7 @@ describe('laws of comparison', () => {
       }
     }
     expect(seen).toBeGreaterThan(300);
-  });
+  }, 60_000);
 
   it('several edits at once: each direction mirrors the other', () => {
     const file = fc.constantFrom(...samples.filter(({ edits }) => edits.length > 3));
