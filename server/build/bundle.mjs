@@ -1,5 +1,7 @@
-// Bundles each face into one file under dist/. Usage: node server/build/bundle.mjs [NAME...], all of them when none is named.
-import { chmodSync, readdirSync, readFileSync } from 'node:fs';
+// Bundles each face into one file under dist/, the command line into a program and what Node makes of it. Usage: node server/build/bundle.mjs [NAME...], all of them when none is named.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { chmodSync, copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { build } from 'esbuild';
 
@@ -10,11 +12,10 @@ const bundles = [
   {
     name: 'cli',
     entry: 'server/src/cli/main.ts',
-    out: 'dist/traywright.cjs',
+    out: 'dist/traywright-core.cjs',
     format: 'cjs',
     platform: 'node',
-    banner: '#!/usr/bin/env node',
-    executable: true,
+    launcher: 'dist/traywright.cjs',
   },
   { name: 'server', entry: 'server/src/lsp/main.ts', out: 'dist/server.cjs', format: 'cjs', platform: 'node' },
   {
@@ -77,7 +78,32 @@ for (const bundle of bundles) {
     legalComments: 'none',
     logLevel: 'warning',
     loader: { '.md': 'text' },
-    ...(bundle.banner && { banner: { js: bundle.banner } }),
   });
-  if (bundle.executable) chmodSync(resolve(root, bundle.out), 0o755);
+  writeAscii(resolve(root, bundle.out));
+  if (bundle.launcher !== undefined) makeLauncher(bundle);
+}
+
+/** Rewrites the file with what is left of other characters (they stand in patterns, which `charset` leaves alone) as escapes. */
+function writeAscii(file) {
+  const text = readFileSync(file, 'utf8');
+  const escaped = text.replace(/(\\?)([^\t-~])/g, (_, before, character) => {
+    if (before !== '') throw new Error(`${file}: an escaped ${character} cannot be written in ASCII`);
+    return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  });
+  if (escaped !== text) writeFileSync(file, escaped, 'latin1');
+}
+
+/** A command is started many times a day: what Node makes of the program's text is kept beside it. See launcher.cjs. */
+function makeLauncher({ out, launcher }) {
+  const core = resolve(root, out);
+  const text = readFileSync(core, 'latin1');
+  const name = createHash('sha256').update(text).digest('hex').slice(0, 32);
+  writeFileSync(core, `/*${name}*/${text}`, 'latin1');
+  copyFileSync(resolve(import.meta.dirname, 'launcher.cjs'), resolve(root, launcher));
+  chmodSync(resolve(root, launcher), 0o755);
+  const compile = resolve(import.meta.dirname, 'compile.cjs');
+  const { status } = spawnSync(process.execPath, [compile, core, resolve(root, 'samples/lanternfield')], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
+  if (status !== 0 && status !== 1) throw new Error(`${core} cannot be run (${status})`);
 }

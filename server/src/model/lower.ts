@@ -2,6 +2,7 @@ import { parseQuantity } from '../quantity/parse.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { findUnit } from '../quantity/units.ts';
 import type { Field, RecordShape, Shape, TableShape } from '../schema/shape.ts';
+import { withShape } from '../schema/shape.ts';
 import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
 import { placeOfFile, placeOfItem, placeOfScalar, placeUnder } from './places.ts';
@@ -158,6 +159,6 @@ function measured(shape: Shape, dimension: Dimension | undefined): Shape {
   if (shape.form === 'list') return { ...shape, item: measured(shape.item, dimension) };
   if (shape.form !== 'record') return shape;
   const fields = new Map<string, Field>();
-  for (const [key, field] of shape.fields) fields.set(key, { ...field, shape: measured(field.shape, dimension) });
+  for (const [key, field] of shape.fields) fields.set(key, withShape(field, measured(field.shape, dimension)));
   return { ...shape, fields };
 }

@@ -14,10 +14,10 @@ export interface Describes {
   readonly description: string;
   readonly examples: readonly string[];
   /** Where instructions usually put it. */
-  readonly where?: string;
-  readonly stage?: string;
+  readonly where?: string | undefined;
+  readonly stage?: string | undefined;
   /** Words often written here, each with one line of meaning. The field takes any other text too. */
-  readonly suggestions?: ReadonlyMap<string, string>;
+  readonly suggestions?: ReadonlyMap<string, string> | undefined;
 }
 
 export interface RecordShape extends Describes {
@@ -169,25 +169,20 @@ export class ShapeReader {
     };
     this.#made.set(address, shape);
     for (const [key, inner] of Object.entries(part.properties ?? {})) {
-      fields.set(key, this.#field(key, inner, `${address}/${key}`, file, `${name}${typeName(key)}`));
+      fields.set(key, this.#field(key, inner, `${address}/${key}`, file, name));
     }
     return shape;
   }
 
-  #field(key: string, part: SchemaPart, address: string, file: string, name: string): Field {
-    let made: Shape | undefined;
-    const shape = (): Shape => {
-      made ??= this.#at(address, part, file, name);
-      return made;
-    };
-    const target = part.$ref === undefined ? undefined : this.#target(part.$ref, file).part;
-    return {
-      ...describes({ ...target, ...part } as SchemaPart),
+  #field(key: string, part: SchemaPart, address: string, file: string, owner: string): Field {
+    return new LazyField(
       key,
-      get shape() {
-        return shape();
+      () => {
+        const target = part.$ref === undefined ? undefined : this.#target(part.$ref, file).part;
+        return describes({ ...target, ...part } as SchemaPart);
       },
-    };
+      () => this.#at(address, part, file, `${owner}${typeName(key)}`),
+    );
   }
 
   #reference(ref: string, site: SchemaPart, file: string): Shape {
@@ -209,6 +204,64 @@ export class ShapeReader {
     invariant(part !== undefined, `${ref} in ${file} resolves`);
     return { address: `${inFile}#${pointer}`, part, file: inFile, name };
   }
+}
+
+/** A check of one file meets a few of the two thousand fields: what is told of a field, and its shape, are made when asked for. */
+class LazyField implements Field {
+  readonly key: string;
+  readonly #tell: () => Describes;
+  readonly #make: () => Shape;
+  #told: Describes | undefined;
+  #made: Shape | undefined;
+
+  constructor(key: string, tell: () => Describes, make: () => Shape) {
+    this.key = key;
+    this.#tell = tell;
+    this.#make = make;
+  }
+
+  get shape(): Shape {
+    this.#made ??= this.#make();
+    return this.#made;
+  }
+
+  get title(): string {
+    return this.#about().title;
+  }
+
+  get description(): string {
+    return this.#about().description;
+  }
+
+  get examples(): readonly string[] {
+    return this.#about().examples;
+  }
+
+  get where(): string | undefined {
+    return this.#about().where;
+  }
+
+  get stage(): string | undefined {
+    return this.#about().stage;
+  }
+
+  get suggestions(): ReadonlyMap<string, string> | undefined {
+    return this.#about().suggestions;
+  }
+
+  #about(): Describes {
+    this.#told ??= this.#tell();
+    return this.#told;
+  }
+}
+
+/** The field with another shape. */
+export function withShape(field: Field, shape: Shape): Field {
+  return new LazyField(
+    field.key,
+    () => field,
+    () => shape,
+  );
 }
 
 function describes(part: SchemaPart): Describes {

@@ -1,0 +1,25 @@
+#!/usr/bin/env node
+// Starts the command line, traywright-core.cjs, with what this very version of Node made of its text when it was built; with another
+// version, or without that file, from the text alone. The program is the same either way, only its start is slower.
+'use strict';
+const { readFileSync } = require('node:fs');
+const { join } = require('node:path');
+const { Script } = require('node:vm');
+
+const file = join(__dirname, 'traywright-core.cjs');
+const text = readFileSync(file, 'latin1');
+const script = new Script(`(function (exports, require, module, __filename, __dirname) {${text}\n})`, {
+  filename: file,
+  cachedData: compiled(),
+});
+script.runInThisContext()(exports, require, module, file, __dirname);
+
+/** Both files begin with the name of one build: what was made of another text is never used. */
+function compiled() {
+  try {
+    const bytes = readFileSync(join(__dirname, 'traywright-core.cache'));
+    return text.startsWith(`/*${bytes.toString('latin1', 0, 32)}*/`) ? bytes.subarray(32) : undefined;
+  } catch {
+    return undefined;
+  }
+}
