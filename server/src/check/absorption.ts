@@ -50,6 +50,17 @@ export const absorptions: readonly Absorption[] = [
   { cause: 'set-cleaning-clash', symptoms: ['detergent-ph-outside'], within: 'entity' },
   // A card that is out of date says which of its numbers are.
   { cause: 'card-stale', symptoms: ['governing-changed'], within: 'entity' },
+  // Where no washer here does, what is wrong with the one on the card explains it.
+  {
+    cause: 'washer-route-none',
+    symptoms: [
+      'washer-hotter-than-device',
+      'washer-phase-missing',
+      'washer-phase-short-or-cool',
+      'washer-connector-missing',
+    ],
+    within: 'entity',
+  },
   { cause: 'container-not-validated-for-cycle', symptoms: ['card-cycle-not-derived'], within: 'entity' },
   // Paper in peroxide is the reason why its maker does not cover the cycle.
   {

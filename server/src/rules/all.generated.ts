@@ -185,7 +185,21 @@ import { rule as rule183 } from './teaching/question-many-true.ts';
 import { rule as rule184 } from './teaching/step-without-why.ts';
 import { rule as rule185 } from './washing/a0-claim-wrong.ts';
 import { rule as rule186 } from './washing/a0-inadequate.ts';
-import { rule as rule187 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule187 } from './washing/disinfected-called-sterile.ts';
+import { rule as rule188 } from './washing/thermal-above-local-boiling.ts';
+import { rule as rule189 } from './washing/ultrasonic-degas-missing.ts';
+import { rule as rule190 } from './washing/ultrasonic-forbidden.ts';
+import { rule as rule191 } from './washing/ultrasonic-lumen-not-irrigated.ts';
+import { rule as rule192 } from './washing/ultrasonic-mixed-metals.ts';
+import { rule as rule193 } from './washing/ultrasonic-parameters-outside.ts';
+import { rule as rule194 } from './washing/washer-connector-missing.ts';
+import { rule as rule195 } from './washing/washer-dosed-extra.ts';
+import { rule as rule196 } from './washing/washer-hotter-than-device.ts';
+import { rule as rule197 } from './washing/washer-phase-missing.ts';
+import { rule as rule198 } from './washing/washer-phase-short-or-cool.ts';
+import { rule as rule199 } from './washing/washer-prewash-hot.ts';
+import { rule as rule200 } from './washing/washer-route-none.ts';
+import { rule as rule201 } from './washing/washer-verification-stale.ts';
 import type { AnyRule } from './rule.ts';
 
 export const allRules: readonly AnyRule[] = [
@@ -376,4 +390,18 @@ export const allRules: readonly AnyRule[] = [
   rule185,
   rule186,
   rule187,
+  rule188,
+  rule189,
+  rule190,
+  rule191,
+  rule192,
+  rule193,
+  rule194,
+  rule195,
+  rule196,
+  rule197,
+  rule198,
+  rule199,
+  rule200,
+  rule201,
 ];

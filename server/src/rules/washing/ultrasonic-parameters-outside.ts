@@ -1,0 +1,175 @@
+import type { Query } from '../../library/view.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
+import type { AnyEntity } from '../../model/entity.ts';
+import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import type { Place } from '../../model/node.ts';
+import { rootOf } from '../../model/node.ts';
+import type { RuleContext } from '../rule.ts';
+import { defineRule } from '../rule.ts';
+import { devicesOfStep } from '../support/applies.ts';
+import { bathFailure, bathOf, bathsInService, inBath } from '../support/bath-uses.ts';
+import { alwaysDemanded } from '../support/cleaning-ways.ts';
+import type { Failure } from '../support/failures.ts';
+import { evidenceOf } from '../support/failures.ts';
+import { settingFor } from '../support/judging.ts';
+import { listed } from '../support/lists.ts';
+import { placeOf, stepInWords, stepsOf } from '../support/steps.ts';
+import { isAbout } from '../support/use-reports.ts';
+
+type Device = EntityOf['device'];
+type Bath = EntityOf['ultrasonic'];
+
+const message = {
+  outside: (what: string, who: string) => `${what} is outside what the page gives: ${who}.`,
+  one: (device: string, reason: string, given: string, required: string) =>
+    `"${device}": ${reason.replace(/\.$/, '')} (${given}, ${required})`,
+  step: 'This bath',
+  bath: 'This bath, and every other here,',
+};
+
+export const rule = defineRule({
+  id: 'ultrasonic-parameters-outside',
+  stage: 'washing',
+  severity: 'error',
+  settledBy: 'educator',
+  why: 'Each frequency is a tool of its own, more time wears, and a hot bath sets protein.',
+  source: 'logic',
+  kinds: ['procedure', 'ultrasonic'],
+  check(entity: AnyEntity, context) {
+    if (isOfKind(entity, 'procedure')) checkProcedure(entity, context);
+    else if (isOfKind(entity, 'ultrasonic')) checkBath(entity, context);
+  },
+  examples: {
+    bad: [
+      `
+=== ultrasonics/u1.ifu.yaml
+kind: ultrasonic
+id: U1
+frequency: 132 kHz
+           ^^^^^^^ This bath is outside what the page gives: "grasper": Frequency: above the highest value the page gives; both ends of a range bind (132 kHz, 35-45 kHz).
+program: 5 min
+=== devices/grasper.ifu.yaml
+kind: device
+id: grasper
+ultrasonic: {use: required, frequency: {between: [35 kHz, 45 kHz]}, time: {at_most: 10 min}, src: s3}
+statements:
+  s3: {doc: SK-210, rev: F, page: 7, quote: "Ultrasonic bath: 35 to 45 kHz, at most 10 minutes."}
+`,
+      `
+=== procedures/knee.ifu.yaml
+kind: procedure
+id: knee
+applies_to: [trials]
+steps:
+  - {stage: ultrasonic, do: sonicate, time: 15 min, temp: 40 C}
+                                            ^^^^^^ This bath is outside what the page gives: "trials": Time in the bath: above the highest value the page gives; both ends of a range bind (15 min, at most 10 min).
+=== ultrasonics/u1.ifu.yaml
+kind: ultrasonic
+id: U1
+frequency: 40 kHz
+=== devices/trials.ifu.yaml
+kind: device
+id: trials
+cleaning: {all_of: [{stage: manual}]}
+ultrasonic: {use: allowed, time: {at_most: 10 min}, src: s5}
+statements:
+  s5: {doc: FN-KS, rev: D, page: 6, quote: "Sonicate for up to 10 minutes."}
+`,
+    ],
+    good: [
+      `
+=== ultrasonics/u1.ifu.yaml
+kind: ultrasonic
+id: U1
+frequency: 132 kHz
+=== ultrasonics/u2.ifu.yaml
+kind: ultrasonic
+id: U2
+frequency: 40 kHz
+=== devices/grasper.ifu.yaml
+kind: device
+id: grasper
+ultrasonic: {use: required, frequency: {between: [35 kHz, 45 kHz]}}
+`,
+      `
+=== procedures/knee.ifu.yaml
+kind: procedure
+id: knee
+applies_to: [trials]
+steps:
+  - {stage: ultrasonic, do: sonicate, machine: U1, time: 10 min}
+=== ultrasonics/u1.ifu.yaml
+kind: ultrasonic
+id: U1
+frequency: 40 kHz
+program: 15 min
+=== devices/trials.ifu.yaml
+kind: device
+id: trials
+cleaning: {all_of: [{stage: manual}]}
+ultrasonic: {use: allowed, time: {at_most: 10 min}}
+`,
+    ],
+  },
+});
+
+const isValue = isAbout('ultrasonic', 'heat-limit');
+
+function checkProcedure(procedure: EntityOf['procedure'], { view, report }: RuleContext): void {
+  for (const step of stepsOf(procedure)) {
+    const bath = step.stage?.text === 'ultrasonic' ? bathOf(step, view) : undefined;
+    if (bath === undefined || step.when !== undefined) continue;
+    const failures = devicesOfStep(step, procedure, view).flatMap(
+      (device) => bathFailure(device, inBath(device, bath, step, view), isValue) ?? [],
+    );
+    if (failures.length === 0) continue;
+    const own = failures.map(({ judgement }) => judgement.factAt).find((at) => isInFile(at, procedure.at));
+    report({
+      at: own ?? placeOf(step),
+      message: message.outside(message.step, whatFails(failures)),
+      does: stepInWords(step),
+      ...evidenceOf(failures),
+    });
+  }
+}
+
+function isInFile(at: Place | undefined, file: Place): at is Place {
+  return at !== undefined && rootOf(at) === rootOf(file);
+}
+
+/** A bath that does not suit an item whose page demands one, where no other bath here does. What a procedure sets itself is told there. */
+function checkBath(bath: Bath, { view, report }: RuleContext): void {
+  const baths = bathsInService(view);
+  if (!baths.includes(bath)) return;
+  const byPlace = new Map<Place, Failure[]>();
+  for (const device of view.ask(sonicated, '')) {
+    const failures = baths.map((one) => bathFailure(device, inBath(device, one, undefined, view), isValue));
+    const own = failures[baths.indexOf(bath)];
+    if (own === undefined || failures.includes(undefined) || isSetByStep(device, view)) continue;
+    const at = own.judgement.factAt ?? bath.at;
+    byPlace.set(at, [...(byPlace.get(at) ?? []), own]);
+  }
+  for (const [at, failures] of byPlace) {
+    const what = baths.length === 1 ? message.step : message.bath;
+    report({ at, message: message.outside(what, whatFails(failures)), ...evidenceOf(failures) });
+  }
+}
+
+const sonicated: Query<'', readonly Device[]> = {
+  name: 'devices whose instruction demands an ultrasonic bath',
+  work: (view) =>
+    view.all('device').filter((device) => alwaysDemanded(device, 'ultrasonic', settingFor({}, view)) !== undefined),
+};
+
+function isSetByStep(device: Device, view: RuleContext['view']): boolean {
+  const procedures = view.users('device', rootOfEntity(device).id, 'procedure');
+  return procedures.some((procedure) => stepsOf(procedure).some(({ stage }) => stage?.text === 'ultrasonic'));
+}
+
+function whatFails(failures: readonly Failure[]): string {
+  return listed(
+    failures.map(({ device, judgement: { reason, given, required } }) =>
+      message.one(rootOfEntity(device).id, reason, given, required),
+    ),
+  );
+}
