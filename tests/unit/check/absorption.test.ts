@@ -46,7 +46,7 @@ describe('one cause, one finding, in each set of the demonstration department', 
         'set-overweight',
         'set-route-none',
       ],
-      [],
+      ['washer-route-none'],
     ],
     [
       'EYE-D',
