@@ -1,9 +1,10 @@
+import { kinds } from '../src/schema/kinds.ts';
 import type { SchemaPart } from '../src/schema/shape.ts';
-import { conditions } from './conditions.ts';
 import { entityTypes } from './entity-types.ts';
 import { ruleList } from './rule-list.ts';
 import { snippets } from './snippets.ts';
 import type { Sources } from './sources.ts';
+import { validatorName, validators } from './validators.ts';
 
 /** Path (from the repository's root) to content of every file made from the schemas. Deterministic. */
 export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, string> {
@@ -11,12 +12,18 @@ export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, str
     ['server/src/rules/all.generated.ts', ruleList(ruleFiles)],
     ['server/src/model/entities.generated.ts', entityTypes(schemas)],
     ['server/src/schema/schemas.generated.ts', schemaImports(schemas)],
-    ['server/src/schema/conditions.generated.ts', conditions(schemas)],
+    ['server/src/schema/validators.generated.js', validators(schemas)],
+    ['server/src/schema/validators.generated.d.ts', validatorTypes()],
     ['client/snippets/rule-files.generated.json', snippets(schemas)],
   ]);
 }
 
 export const banner = '// Generated from schemas/ by `npm run generate`. Do not edit.\n';
+
+function validatorTypes(): string {
+  const lines = kinds.map((kind) => `export declare const ${validatorName(kind)}: Validator;`);
+  return `${banner}export interface Validator {\n  (data: unknown): boolean;\n  errors?: { instancePath: string; message?: string }[] | null;\n}\n${lines.join('\n')}\n`;
+}
 
 function schemaImports(schemas: ReadonlyMap<string, SchemaPart>): string {
   const names = [...schemas.keys()].sort();

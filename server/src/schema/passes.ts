@@ -1,17 +1,38 @@
-import type { Tree } from '../syntax/tree.ts';
-import type { ConditionTable } from './condition.ts';
-import { ConditionWalk } from './condition.ts';
-import { conditionTable } from './conditions.generated.ts';
+import type { ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Kind } from './kinds.ts';
+import * as validators from './validators.generated.js';
 
-let made: { readonly begins: ConditionTable['begins']; readonly walk: ConditionWalk } | undefined;
-
-/** Undefined when the compiled schema of `kind` takes the tree, else the path of what it refuses. */
+/** Undefined when the compiled schema of `kind` takes the tree, else its reason in the schema library's words. */
 export function passesSchema(tree: Tree, kind: Kind): string | undefined {
-  if (made === undefined) {
-    const { begins, rows } = JSON.parse(conditionTable) as ConditionTable;
-    made = { begins, walk: new ConditionWalk(rows) };
+  const validator = validators[`validate_${kind.replaceAll('-', '_')}` as keyof typeof validators];
+  if (validator(plainOf(tree))) return undefined;
+  const first = validator.errors?.[0];
+  return `${first?.instancePath ?? ''} ${first?.message ?? 'is refused'}`.trim();
+}
+
+/** The tree as plain data, as a YAML 1.2 reader would give it, except that objects have no prototype. */
+export function plainOf(tree: Tree): unknown {
+  switch (tree.node) {
+    case 'empty':
+      return null;
+    case 'scalar':
+      return plainScalar(tree);
+    case 'list':
+      return tree.items.map(plainOf);
+    case 'map': {
+      const plain: Record<string, unknown> = Object.create(null);
+      for (const { key, value } of tree.entries) if (!(key.text in plain)) plain[key.text] = plainOf(value);
+      return plain;
+    }
   }
-  const refused = made.walk.refusal(made.begins[kind], tree);
-  return refused === undefined ? undefined : `${refused} is refused`.trim();
+}
+
+const plainNumber = /^-?\d{1,15}(\.\d{1,15})?$/;
+
+function plainScalar({ text, style }: ScalarTree): unknown {
+  if (style !== 'plain') return text;
+  if (text === 'true') return true;
+  if (text === 'false') return false;
+  if (text === '' || text === 'null' || text === '~') return null;
+  return plainNumber.test(text) ? Number(text) : text;
 }
