@@ -1,6 +1,6 @@
 /**
- * schema/: the JSON Schemas as shapes that a tree is walked with, the schemas compiled to a table of conditions, and problems in our
- * words. It must not know rules, other files or the disk.
+ * schema/: the JSON Schemas as shapes that a tree is walked with, their compiled validators, and problems in our words.
+ * The only user of `ajv` (which compiles them when files are generated). It must not know rules, other files or the disk.
  */
 import { invariant } from '../base/assert.ts';
 import type { Dimension } from '../quantity/quantity.ts';
