@@ -18,9 +18,10 @@ export const rule = defineRule({
   source: 'practice',
   kinds: ['set'],
   check(set, { view, report }) {
+    if (set.accessories === undefined || set.accessories.items.length === 0) return;
     const use = asPacked(set, view);
     const all = [...(use?.common ?? []), ...(use?.members.flatMap(({ judgements }) => judgements) ?? [])];
-    for (const accessory of set.accessories?.items ?? []) {
+    for (const accessory of set.accessories.items) {
       const about = all.filter(({ parameter, factAt }) => parameter === 'accessory' && factAt === accessory.at);
       const forbidden = about.filter(({ outcome }) => outcome === 'fails');
       const unlisted = about.filter(({ outcome }) => outcome === 'needs-answer');

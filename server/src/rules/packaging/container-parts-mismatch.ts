@@ -16,6 +16,7 @@ export const rule = defineRule({
   source: 'practice',
   kinds: ['set'],
   check(set, { view, report }) {
+    if (set.filter === undefined && set.valve === undefined && set.bottom === undefined) return;
     for (const judgement of asPacked(set, view)?.common ?? []) {
       const { parameter, outcome, factAt, given, demandedBy, required } = judgement;
       if (parameter !== 'filter' || outcome !== 'fails' || factAt === undefined) continue;

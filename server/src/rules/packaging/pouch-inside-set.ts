@@ -17,8 +17,9 @@ export const rule = defineRule({
   source: 'practice',
   kinds: ['set'],
   check(set, { view, report }) {
+    if (set.inner === undefined) return;
     const judged = (asPacked(set, view)?.common ?? []).filter(({ parameter }) => parameter === 'packaging');
-    for (const { packaging: name } of set.inner?.items ?? []) {
+    for (const { packaging: name } of set.inner.items) {
       if (name === undefined || view.get('packaging', name.text)?.type?.text !== 'pouch') continue;
       const about = judged.find(
         ({ demandedBy, outcome, factAt }) =>

@@ -1,4 +1,6 @@
+import type { StageDemand } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
+import type { WashQuestion } from '../../judge/washing.ts';
 import { judgeWash } from '../../judge/washing.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
 import type { EntityOf, WasherCycle } from '../../model/entities.generated.ts';
@@ -25,32 +27,61 @@ export interface WasherUse {
 
 /** Washer cycles that a set's card names, or that steps of a procedure name for certain devices. */
 export function washerUses(entity: AnyEntity, view: LibraryView): readonly WasherUse[] {
-  if (isOfKind(entity, 'set')) {
-    const names = [entity.washer_cycle, ...(entity.routes?.items.map((route) => route.washer_cycle) ?? [])];
-    return names.flatMap((name) => useOf(name, membersOf(entity, view), view));
-  }
-  if (!isOfKind(entity, 'procedure') || entity.when !== undefined) return [];
-  return stepsOf(entity).flatMap((step) =>
-    step.when === undefined ? useOf(step.cycle, devicesOfStep(step, entity, view), view) : [],
-  );
+  const { id } = rootOfEntity(entity);
+  if (isOfKind(entity, 'set')) return view.ask(usesOfSet, id);
+  return isOfKind(entity, 'procedure') ? view.ask(usesOfProcedure, id) : [];
 }
+
+const usesOfSet: Query<string, readonly WasherUse[]> = {
+  name: 'washer cycles on the card of a set',
+  work(view, id) {
+    const set = view.get('set', id);
+    if (set === undefined) return [];
+    const names = [set.washer_cycle, ...(set.routes?.items.map((route) => route.washer_cycle) ?? [])];
+    return names.flatMap((name) => useOf(name, membersOf(set, view), view));
+  },
+};
+
+const usesOfProcedure: Query<string, readonly WasherUse[]> = {
+  name: 'washer cycles that a procedure names',
+  work(view, id) {
+    const procedure = view.get('procedure', id);
+    if (procedure === undefined || procedure.when !== undefined) return [];
+    return stepsOf(procedure).flatMap((step) =>
+      step.when === undefined && step.cycle !== undefined
+        ? useOf(step.cycle, devicesOfStep(step, procedure, view), view)
+        : [],
+    );
+  },
+};
 
 function useOf(name: Text | undefined, devices: readonly Device[], view: LibraryView): readonly WasherUse[] {
   const washing = name === undefined ? undefined : view.washerCycle(name.text);
   if (name === undefined || washing === undefined) return [];
-  return [{ name, ...washing, devices: devices.filter((device) => goesThroughMachine(device, view)) }];
+  return [{ name, ...washing, devices: devices.filter((device) => machineWays(device, view).length > 0) }];
 }
 
-/** Items that their page does not send through a machine are no load of it: that they can't go there is another finding. */
-function goesThroughMachine(device: Device, view: LibraryView): boolean {
-  if (isOutOfScope(device) || banOf(device, 'mechanical') !== undefined) return false;
-  return waysThrough(device, 'mechanical', settingFor({}, view)).length > 0;
+/**
+ * The ways of cleaning that lead through a machine. None for items that their page does not send there: they are no load of a washer,
+ * and that they can't go there is another finding.
+ */
+function machineWays(device: Device, view: LibraryView): readonly (readonly StageDemand[])[] {
+  return view.ask(waysThroughMachine, rootOfEntity(device).id);
 }
+
+const waysThroughMachine: Query<string, readonly (readonly StageDemand[])[]> = {
+  name: 'ways of cleaning a device that lead through a washer',
+  work(view, id) {
+    const device = view.get('device', id);
+    if (device === undefined || isOutOfScope(device) || banOf(device, 'mechanical') !== undefined) return [];
+    return waysThrough(device, 'mechanical', settingFor({}, view));
+  },
+};
 
 /** Every item that its page sends through a machine: a washer takes whatever its rack takes. */
-export const washedByMachine: Query<'', readonly Device[]> = {
+const washedByMachine: Query<'', readonly Device[]> = {
   name: 'devices whose instruction sends them through a washer',
-  work: (view) => view.all('device').filter((device) => goesThroughMachine(device, view)),
+  work: (view) => view.all('device').filter((device) => machineWays(device, view).length > 0),
 };
 
 /** The items whose page this cycle does not follow in this respect, whichever way through a machine is taken. */
@@ -70,13 +101,21 @@ export function allWashFailures(
   wanted: (judgement: Judgement) => boolean,
   view: LibraryView,
 ): readonly Failure[] {
+  const ways = view.ask(washed, `${cycle}\n${rootOfEntity(device).id}`);
+  return failingInEach(ways, wanted).map((judgement) => ({ device, judgement }));
+}
+
+function failingInEach(
+  ways: Iterable<readonly Judgement[]>,
+  wanted: (judgement: Judgement) => boolean,
+): readonly Judgement[] {
   let first: readonly Judgement[] | undefined;
-  for (const way of view.ask(washed, `${cycle}\n${rootOfEntity(device).id}`)) {
+  for (const way of ways) {
     const failing = way.filter((one) => one.outcome === 'fails' && wanted(one));
     if (failing.length === 0) return [];
     first ??= failing;
   }
-  return (first ?? []).map((judgement) => ({ device, judgement }));
+  return first ?? [];
 }
 
 /** One cycle with one device, by each way of cleaning that goes through a machine. */
@@ -89,7 +128,7 @@ const washed: Query<string, readonly (readonly Judgement[])[]> = {
     if (washing === undefined || device === undefined) return [];
     const setting = settingFor(washing.machine, view);
     const stock = stockIn(view);
-    return waysThrough(device, 'mechanical', setting).map((way) =>
+    return machineWays(device, view).map((way) =>
       way.flatMap((demand) => judgeWash({ device, demand, ...washing, stock, setting })),
     );
   },
@@ -99,36 +138,47 @@ export function isInService({ proposed, withdrawn_on }: Pick<Washer, 'proposed' 
   return proposed?.on !== true && withdrawn_on === undefined;
 }
 
+/** One respect in which a washer may not suit an item. */
+export interface Respect {
+  /** The part of the judgement of a wash that is about it. */
+  readonly judge: (question: WashQuestion) => readonly Judgement[];
+  readonly wanted: (judgement: Judgement) => boolean;
+}
+
 /**
  * Items that no cycle of the machine suits in this respect, each with the judgement of the first cycle. Those that a card or a procedure
  * sends into it are told there.
  */
-export function unfitForMachine(
-  machine: Washer,
-  wanted: (judgement: Judgement) => boolean,
-  view: LibraryView,
-): readonly (Failure & { readonly cycle: WasherCycle })[] {
+export function unfitForMachine(machine: Washer, respect: Respect, view: LibraryView): readonly Failure[] {
   const cycles = isInService(machine)
-    ? (machine.cycles?.items ?? []).filter((cycle) => cycle.withdrawn_on === undefined)
+    ? (machine.cycles?.items ?? []).filter(({ id, withdrawn_on }) => id !== undefined && withdrawn_on === undefined)
     : [];
-  const [first] = cycles;
-  if (first?.id === undefined) return [];
-  let left = view.ask(washedByMachine, '').filter((device) => !isSentTo(cycles, device, view));
-  let found: readonly Failure[] = [];
-  for (const cycle of [...cycles].reverse()) {
-    found = washFailures(cycle.id?.text ?? '', left, wanted, view);
-    left = found.map(({ device }) => device);
+  if (cycles.length === 0) return [];
+  const setting = settingFor(machine, view);
+  const stock = stockIn(view);
+  const sent = sentTo(cycles, view);
+  const unfit: Failure[] = [];
+  for (const device of view.ask(washedByMachine, '')) {
+    const found = cycles.map((cycle) => {
+      const ways = machineWays(device, view).map((way) =>
+        way.flatMap((demand) => respect.judge({ device, demand, machine, cycle, stock, setting })),
+      );
+      return failingInEach(ways, respect.wanted)[0];
+    });
+    const [first] = found;
+    if (first !== undefined && !found.includes(undefined) && !sent.has(device))
+      unfit.push({ device, judgement: first });
   }
-  return found.map((failure) => ({ ...failure, cycle: first }));
+  return unfit;
 }
 
-function isSentTo(cycles: readonly WasherCycle[], device: Device, view: LibraryView): boolean {
-  return cycles.some(({ id }) => {
-    if (id === undefined) return false;
-    const sets = view.users('washer-cycle', id.text, 'set');
-    const procedures = view.users('washer-cycle', id.text, 'procedure');
-    return [...sets, ...procedures].some((user) =>
-      washerUses(user, view).some((use) => use.name.text === id.text && use.devices.includes(device)),
-    );
-  });
+function sentTo(cycles: readonly WasherCycle[], view: LibraryView): ReadonlySet<Device> {
+  const devices = new Set<Device>();
+  for (const { id } of cycles) {
+    if (id === undefined) continue;
+    const users = [...view.users('washer-cycle', id.text, 'set'), ...view.users('washer-cycle', id.text, 'procedure')];
+    for (const use of users.flatMap((user) => washerUses(user, view)))
+      if (use.name.text === id.text) for (const device of use.devices) devices.add(device);
+  }
+  return devices;
 }

@@ -1,3 +1,4 @@
+import { judgeConnectors } from '../../judge/connectors.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -98,7 +99,7 @@ mechanical: {use: allowed}
 const isConnector: (judgement: Judgement) => boolean = isAbout('connector');
 
 function checkWasher(washer: EntityOf['washer'], { view, report }: RuleContext): void {
-  const failures = unfitForMachine(washer, isConnector, view);
+  const failures = unfitForMachine(washer, { judge: judgeConnectors, wanted: isConnector }, view);
   const [first] = failures;
   if (first === undefined) return;
   report({

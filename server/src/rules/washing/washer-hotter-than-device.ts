@@ -1,4 +1,7 @@
 import type { Judgement } from '../../judge/outcome.ts';
+import { judgeWashHeat } from '../../judge/wash-heat.ts';
+import { judgePhases } from '../../judge/wash-phases.ts';
+import type { WashQuestion } from '../../judge/washing.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -10,6 +13,7 @@ import type { Failure } from '../support/failures.ts';
 import { evidenceOf, whoAsks } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
 import { isAbout } from '../support/use-reports.ts';
+import type { Respect } from '../support/washer-uses.ts';
 import { unfitForMachine, washerUses, washFailures } from '../support/washer-uses.ts';
 
 const message = {
@@ -103,11 +107,18 @@ mechanical: {use: forbidden}
 const isTooHot = (judgement: Judgement) =>
   isAbout('heat-limit', 'drying-temperature')(judgement) && judgement.gap?.endsWith('low') !== true;
 
+const heat: Respect = { judge: heatOf, wanted: isTooHot };
+
+/** Limits of heat, and what the page says of drying in the machine. */
+function heatOf(question: WashQuestion): readonly Judgement[] {
+  return [...judgeWashHeat(question), ...question.demand.voices.flatMap((voice) => judgePhases(question, voice))];
+}
+
 /** A machine that takes an item in none of its cycles. */
 function checkWasher(washer: EntityOf['washer'], { view, report }: RuleContext): void {
   const byPlace = new Map<Place, Failure[]>();
-  for (const failure of unfitForMachine(washer, isTooHot, view)) {
-    const at = failure.judgement.factAt ?? failure.cycle.at;
+  for (const failure of unfitForMachine(washer, heat, view)) {
+    const at = failure.judgement.factAt ?? washer.at;
     byPlace.set(at, [...(byPlace.get(at) ?? []), failure]);
   }
   for (const [at, failures] of byPlace)
