@@ -12,7 +12,15 @@ const steps = [
   ['npm', ['run', '--silent', 'test']],
   [
     process.execPath,
-    ['dist/traywright.cjs', 'check', 'samples/lanternfield-corrected', '--fail-on', 'advice', '--quiet'],
+    [
+      'dist/traywright.cjs',
+      'check',
+      'samples/lanternfield-corrected',
+      'samples/saltmere-eye-clinic-corrected',
+      '--fail-on',
+      'advice',
+      '--quiet',
+    ],
   ],
 ];
 
