@@ -1,6 +1,8 @@
+import { run as runAnswer } from './answer.ts';
 import type { OptionSpec } from './arguments.ts';
 import { run as runCards } from './cards.ts';
 import type { Command } from './command.ts';
+import { run as runUrgent } from './urgent.ts';
 
 const helpOption: OptionSpec = { name: 'help', short: 'h', help: 'Explains the command.' };
 
@@ -38,6 +40,19 @@ const languageOption: OptionSpec = {
 
 const pdfOption: OptionSpec = { name: 'pdf', help: 'Also prints each page to a PDF, where a Chromium is installed.' };
 
+const colourOption: OptionSpec = {
+  name: 'colour',
+  alias: 'color',
+  values: ['auto', 'always', 'never'],
+  help: 'Colours; "auto" uses them on a terminal only (NO_COLOR and FORCE_COLOR are heeded).',
+};
+
+const pageFormatOption: OptionSpec = {
+  name: 'format',
+  values: ['text', 'html'],
+  help: 'Form of the output; text unless given. html is a page to print.',
+};
+
 /** Commands that print or answer for people at the bench, the phone and the survey. */
 export const printCommands: readonly Command[] = [
   {
@@ -64,5 +79,27 @@ export const printCommands: readonly Command[] = [
       'Exit codes: 0 written, or all current; 1 some card is out of date; 2 the command line cannot be followed; 4 no library.',
     ],
     run: runCards,
+  },
+  {
+    name: 'answer',
+    summary: 'Answers a surveyor: the current document, its sentences, our route, the last review, what is open.',
+    operands: 'NUMBER...',
+    options: [pageFormatOption, paperOption, libraryOption, todayOption, colourOption, helpOption],
+    help: [
+      'NUMBER is a catalogue number, the id of a device, or what a scanner reads from a GS1 or HIBC label.',
+      'Exit codes: 0 answered; 1 no device file covers a number; 2 the command line cannot be followed; 4 no library.',
+    ],
+    run: runAnswer,
+  },
+  {
+    name: 'urgent',
+    summary: 'Answers whether something may be processed for immediate use, and what that takes.',
+    operands: 'ID',
+    options: [pageFormatOption, paperOption, libraryOption, todayOption, colourOption, helpOption],
+    help: [
+      'ID is a device, a set, a catalogue number or what a scanner reads from a label.',
+      'Exit codes: 0 answered; 1 nothing is known of it; 2 the command line cannot be followed; 4 no library.',
+    ],
+    run: runUrgent,
   },
 ];

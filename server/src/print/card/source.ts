@@ -2,7 +2,7 @@ import type { StageDemand } from '../../judge/demands.ts';
 import { cleaningAlternatives } from '../../judge/demands.ts';
 import type { SterilizerCycle } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import type { CleaningFit, MemberRoute, RouteOption, StageFit, SterilizationFit } from '../../route/model.ts';
+import type { CleaningFit, MemberRoute, RouteOption, SetRoute, StageFit, SterilizationFit } from '../../route/model.ts';
 import { asking, rankOf } from '../../route/ranks.ts';
 import type { Derivation } from '../../route/route.ts';
 import { deriveSet } from '../../route/route.ts';
@@ -49,12 +49,16 @@ export function cardSource(set: EntityOf['set'], printing: Printing): CardSource
   };
 }
 
-/** What the department decided, where that is consistent; else the best derived one. */
-function wayOf(set: EntityOf['set'], { route }: Derivation, { view }: Printing): CardWay | undefined {
+/** What the department decided, where that is consistent; else the best derived one; undefined where there is no route. */
+export function decidedFit(set: EntityOf['set'], route: SetRoute): SterilizationFit | undefined {
   if (route.status === 'none') return undefined;
   const own = route.asPacked;
   const isOwn = own !== undefined && own.cycle === set.cycle?.text && rankOf(own.outcome) < asking;
-  const fit = isOwn ? own : route.chosen;
+  return isOwn ? own : route.chosen;
+}
+
+function wayOf(set: EntityOf['set'], { route }: Derivation, { view }: Printing): CardWay | undefined {
+  const fit = decidedFit(set, route);
   const found = fit === undefined ? undefined : view.sterilizerCycle(fit.cycle);
   return fit === undefined || found === undefined
     ? undefined

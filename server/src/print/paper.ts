@@ -1,0 +1,118 @@
+import type { Markup } from './markup.ts';
+import { element, lineMarkup, nothing, sheetHtml, text, together } from './markup.ts';
+import type { PaperSize } from './paper-size.ts';
+import { paperStyle } from './paper-style.ts';
+import type { Line } from './piece.ts';
+
+/** A page or letter as parts in reading order: one layout for everything that is read rather than worked from. */
+export type Part =
+  | { readonly is: 'heading'; readonly level: 1 | 2 | 3; readonly line: Line }
+  /** The answer itself: large and framed. */
+  | { readonly is: 'verdict'; readonly line: Line; readonly under: readonly Line[] }
+  | { readonly is: 'text'; readonly line: Line }
+  | { readonly is: 'small'; readonly line: Line }
+  | { readonly is: 'list'; readonly items: readonly Line[] }
+  | { readonly is: 'numbered'; readonly items: readonly Line[] }
+  | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly Line[])[] }
+  | { readonly is: 'quote'; readonly quote: Line; readonly citation: Line }
+  | { readonly is: 'figure'; readonly drawing: Markup; readonly caption: Line }
+  /** Something to be written on the paper by hand. */
+  | { readonly is: 'blank'; readonly label: string }
+  | { readonly is: 'new-page' };
+
+export interface Paper {
+  readonly title: string;
+  readonly language: string;
+  /** Read back by programs: what the page is, of what, with which stamp. */
+  readonly facts: Readonly<Record<string, string>>;
+  readonly parts: readonly Part[];
+}
+
+/** The page as one file of HTML: no script, nothing loaded. */
+export function paperHtml(paper: Paper, size: PaperSize): string {
+  return sheetHtml({
+    language: paper.language,
+    title: paper.title,
+    style: paperStyle(size),
+    facts: paper.facts,
+    bodyClass: 'paper',
+    body: together(...paper.parts.map(partMarkup)),
+  });
+}
+
+function partMarkup(part: Part): Markup {
+  switch (part.is) {
+    case 'heading':
+      return element(`h${part.level}`, {}, lineMarkup(part.line));
+    case 'verdict':
+      return element(
+        'div',
+        { class: 'verdict' },
+        element('p', { class: 'says' }, lineMarkup(part.line)),
+        part.under.map((line) => element('p', {}, lineMarkup(line))),
+      );
+    case 'text':
+      return element('p', {}, lineMarkup(part.line));
+    case 'small':
+      return element('p', { class: 'small' }, lineMarkup(part.line));
+    case 'list':
+      return listMarkup('ul', part.items);
+    case 'numbered':
+      return listMarkup('ol', part.items);
+    case 'table':
+      return tableMarkup(part.head, part.rows);
+    case 'quote':
+      return element(
+        'blockquote',
+        {},
+        text('“'),
+        lineMarkup(part.quote),
+        text('” '),
+        part.citation.length === 0 ? nothing : element('span', { class: 'small' }, lineMarkup(part.citation)),
+      );
+    case 'figure':
+      return element('figure', {}, part.drawing, element('figcaption', {}, lineMarkup(part.caption)));
+    case 'blank':
+      return element('p', { class: 'blank' }, text(part.label));
+    case 'new-page':
+      return element('div', { class: 'new-page' });
+  }
+}
+
+function listMarkup(name: 'ul' | 'ol', items: readonly Line[]): Markup {
+  return items.length === 0
+    ? nothing
+    : element(
+        name,
+        {},
+        items.map((item) => element('li', {}, lineMarkup(item))),
+      );
+}
+
+function tableMarkup(head: readonly string[], rows: readonly (readonly Line[])[]): Markup {
+  if (rows.length === 0) return nothing;
+  return element(
+    'table',
+    {},
+    element(
+      'thead',
+      {},
+      element(
+        'tr',
+        {},
+        head.map((cell) => element('th', {}, text(cell))),
+      ),
+    ),
+    element(
+      'tbody',
+      {},
+      rows.map((row) =>
+        element(
+          'tr',
+          {},
+          row.map((cell) => element('td', {}, lineMarkup(cell))),
+        ),
+      ),
+    ),
+  );
+}
