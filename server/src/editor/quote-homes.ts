@@ -4,7 +4,7 @@ import type { Kind } from '../schema/kinds.ts';
 
 /**
  * Where a number of a quote may belong: a table that an educator can read. It only proposes places; the bound word and the rest are the
- * reader's. A home counts when a stage or a word of its group is in the sentence; `near` are beginnings of words beside the number.
+ * reader's. A home counts when a stage or a word of its group is in the sentence; where it has `near`, one of these beginnings of words must stand beside the number.
  */
 export interface Group {
   /** Keys from the top of the file; `[]` stands for a new item of the list. */
@@ -34,7 +34,7 @@ const sterilizing: readonly StageWord[] = [
 const sterilizingWords = ['sterili', 'stérili', 'exposure', 'autoclav', 'dampf', 'vapeur', 'vacuum', 'vakuum'];
 const cycleFields: readonly Home[] = [
   { field: 'temp', dimension: 'temperature', near: [] },
-  { field: 'exposure', dimension: 'time', near: ['exposure', 'hold', 'halte', 'plateau', 'vacuum', 'vakuum'] },
+  { field: 'exposure', dimension: 'time', near: [] },
   { field: 'dry', dimension: 'time', near: ['dry', 'trock', 'séch'] },
 ];
 

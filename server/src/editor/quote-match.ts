@@ -18,19 +18,27 @@ export interface Matched {
   readonly left: readonly string[];
 }
 
-/** Proposes a place for each number of a quote: the group whose stage and words the sentence has, the field whose words stand nearest. */
+/**
+ * Proposes a place for each number of a quote: the group whose stage and words the sentence has, the field whose words stand in the same
+ * clause. The surest places are given first, and each field takes one number.
+ */
 export function matchNumbers(reading: QuoteReading, kind: Kind): Matched {
   const groups = homesOf[kind] ?? [];
-  const placed: Placed[] = [];
-  const left: string[] = [];
-  for (const [index, mention] of reading.numbers.entries()) {
-    if (!isOwnValue(mention, index, reading)) continue;
-    const mentions = mention.range === undefined ? [mention] : [mention, ...partnerOf(mention, reading)];
-    const best = bestHome(mention, reading, groups, placed);
-    if (best === undefined) left.push(reading.quote.slice(mention.span.start, mention.span.end));
-    else placed.push({ ...best, mentions });
+  const own = reading.numbers.filter((mention, index) => isOwnValue(mention, index, reading));
+  const candidates = own.flatMap((mention) => homesFor(mention, reading, groups));
+  candidates.sort((a, b) => b.score - a.score || a.mention.span.start - b.mention.span.start);
+  const found = new Map<NumberMention, Candidate>();
+  for (const candidate of candidates) {
+    const isTaken = [...found.values()].some(({ home }) => home === candidate.home);
+    if (!isTaken && !found.has(candidate.mention)) found.set(candidate.mention, candidate);
   }
-  return { placed, left };
+  const placed = own.flatMap((mention) => {
+    const best = found.get(mention);
+    const mentions = mention.range === undefined ? [mention] : [mention, ...partnerOf(mention, reading)];
+    return best === undefined ? [] : [{ group: best.group, home: best.home, mentions }];
+  });
+  const left = own.filter((mention) => !found.has(mention));
+  return { placed, left: left.map(({ span }) => reading.quote.slice(span.start, span.end)) };
 }
 
 /** A page number, a tolerance, the far end of a range, the same value in a second unit, a total or half cycle: not a value of its own. */
@@ -40,8 +48,15 @@ function isOwnValue(mention: NumberMention, index: number, { numbers }: QuoteRea
   if (mention.range?.part === 'high') return false;
   if (mention.pair === undefined) return true;
   const partner = numbers[mention.pair];
-  const isCelsius = mention.quantities[0]?.unit === '°C';
-  return partner?.quantities[0]?.unit === '°C' ? false : isCelsius || mention.pair > index;
+  const own = isMetric(mention);
+  return partner === undefined || own === isMetric(partner) ? mention.pair > index : own;
+}
+
+const metric: ReadonlySet<string> = new Set(['°C', 'K', 'kg', 'g', 'mm', 'cm', 'm', 'mL', 'L', 'kPa', 'bar', 'mbar']);
+
+/** Of a value given twice, the metric one is encoded; the other stays in `as_written`. */
+function isMetric({ quantities }: NumberMention): boolean {
+  return quantities.some(({ unit }) => metric.has(unit));
 }
 
 function partnerOf({ range }: NumberMention, { numbers }: QuoteReading): readonly NumberMention[] {
@@ -49,32 +64,27 @@ function partnerOf({ range }: NumberMention, { numbers }: QuoteReading): readonl
   return partner === undefined ? [] : [partner];
 }
 
-interface Scored {
+interface Candidate {
+  readonly mention: NumberMention;
   readonly group: Group;
   readonly home: Home;
   readonly score: number;
 }
 
-function bestHome(
-  mention: NumberMention,
-  reading: QuoteReading,
-  groups: readonly Group[],
-  taken: readonly Placed[],
-): Scored | undefined {
-  let best: Scored | undefined;
+function homesFor(mention: NumberMention, reading: QuoteReading, groups: readonly Group[]): readonly Candidate[] {
   const dimensions = new Set(mention.quantities.map(({ dimension }) => dimension));
   const text = reading.quote.toLowerCase();
+  const found: Candidate[] = [];
   for (const group of groups) {
     const context = contextOf(group, reading, text);
     if (context === 0) continue;
     for (const home of group.fields) {
       const fits = dimensions.has(home.dimension) || (dimensions.size === 0 && unitless(home, text, mention));
-      if (!fits || taken.some((one) => one.home === home)) continue;
-      const score = context + nearness(home, text, mention);
-      if (best === undefined || score > best.score) best = { group, home, score };
+      const near = nearness(home, mention, reading);
+      if (fits && near !== undefined) found.push({ mention, group, home, score: context + near });
     }
   }
-  return best;
+  return found;
 }
 
 /** pH and A0 are printed without a unit: their name must stand before the number. */
@@ -92,14 +102,27 @@ function contextOf(group: Group, { stages }: QuoteReading, text: string): number
 
 const farthest = 40;
 
-/** Up to 20: a word of the field right beside the number counts most; words before it more than words behind it. */
-function nearness({ near }: Home, text: string, { span }: NumberMention): number {
-  let best = 0;
+/**
+ * Up to 20: a word of the field right beside the number counts most. Before the number no other number may stand between; behind it no
+ * comma either. A field that asks for words and has none beside the number is no place for it: undefined.
+ */
+function nearness({ near }: Home, { span }: NumberMention, { quote, numbers }: QuoteReading): number | undefined {
+  if (near.length === 0) return 0;
+  const text = quote.toLowerCase();
+  const before = Math.max(
+    0,
+    span.start - farthest,
+    ...numbers.filter((one) => one.span.end <= span.start).map((one) => one.span.end),
+  );
+  const clause = text.slice(span.end, span.end + farthest).search(/[,;.:(]/);
+  const after = clause < 0 ? span.end + farthest : span.end + clause;
+  const behind = Math.min(after, ...numbers.filter((one) => one.span.start >= span.end).map((one) => one.span.start));
+  let best: number | undefined;
   for (const word of near) {
-    const before = text.lastIndexOf(word, span.start);
-    const after = text.indexOf(word, span.end);
-    if (before >= 0 && span.start - before <= farthest) best = Math.max(best, 20 - (span.start - before) / 2);
-    if (after >= 0 && after - span.end <= farthest) best = Math.max(best, 16 - (after - span.end) / 2);
+    const left = text.slice(before, span.start).lastIndexOf(word);
+    const right = text.slice(span.end, behind).indexOf(word);
+    if (left >= 0) best = Math.max(best ?? 0, 20 - (span.start - before - left) / 4);
+    if (right >= 0) best = Math.max(best ?? 0, 18 - right / 4);
   }
   return best;
 }

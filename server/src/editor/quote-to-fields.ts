@@ -5,7 +5,7 @@ import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { quoteScalar } from '../syntax/quote.ts';
-import type { MapTree, ScalarTree } from '../syntax/tree.ts';
+import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import { insertFields, marked, type NewField } from './insert-fields.ts';
 import type { Piece } from './offer.ts';
@@ -61,7 +61,7 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
   const matched = matchNumbers(reading, kind);
   const src = asValue(statement.id.text);
   const fields = [
-    ...fieldsFor(matched.placed, reading, src),
+    ...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }),
     ...(matched.placed.length === 0 ? factsOf(reading, kind, src) : []),
   ];
   const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), fields);
@@ -80,8 +80,14 @@ function insertionOf({ span, text }: Edit): Insertion {
   return { span, pieces: marked.pieces(text) };
 }
 
+interface Cited {
+  readonly src: string;
+  /** Ids that the file has already. */
+  readonly taken: ReadonlySet<string>;
+}
+
 /** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */
-function fieldsFor(placed: readonly Placed[], reading: QuoteReading, src: string): readonly NewField[] {
+function fieldsFor(placed: readonly Placed[], reading: QuoteReading, { src, taken }: Cited): readonly NewField[] {
   const fields: NewField[] = [];
   const items = new Map<string, string[]>();
   for (const one of placed) {
@@ -91,7 +97,7 @@ function fieldsFor(placed: readonly Placed[], reading: QuoteReading, src: string
       fields.push({ path: whole, value: requirement(one, reading, `, src: ${src}`) });
       continue;
     }
-    const parts = items.get(path) ?? headOf(path, reading, placed);
+    const parts = items.get(path) ?? headOf(path, reading, placed, taken);
     parts.push(`${one.home.field}: ${requirement(one, reading, '')}`);
     items.set(path, parts);
   }
@@ -109,7 +115,7 @@ const modalities: Readonly<Record<string, readonly [string, string]>> = {
 };
 
 /** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
-function headOf(path: string, reading: QuoteReading, placed: readonly Placed[]): string[] {
+function headOf(path: string, reading: QuoteReading, placed: readonly Placed[], taken: ReadonlySet<string>): string[] {
   if (path.endsWith('steps[]')) {
     const done = reading.stages.find(({ stage }) => ['flush', 'brush', 'soak'].includes(stage))?.stage;
     return [`do: ${done ?? marked.hole}`];
@@ -117,9 +123,32 @@ function headOf(path: string, reading: QuoteReading, placed: readonly Placed[]):
   const named = new Set(reading.stages.flatMap(({ stage }) => (modalities[stage] === undefined ? [] : [stage])));
   const only = named.size === 1 ? modalities[[...named][0] ?? ''] : undefined;
   const temp = placed.find(({ home }) => home.field === 'temp')?.mentions[0]?.amount;
-  const id = `${only?.[1] ?? 'option'}${temp ?? ''}`;
+  const id = freeId(`${only?.[1] ?? 'option'}${temp ?? ''}`, taken);
   const modality = `modality: ${only?.[0] ?? marked.hole}`;
   return path.startsWith('validated') ? [modality] : [`id: ${asValue(id)}`, modality];
+}
+
+function freeId(id: string, taken: ReadonlySet<string>): string {
+  for (let count = 1; count < 1_000; count++) {
+    const tried = count === 1 ? id : `${id}-${count}`;
+    if (!taken.has(tried)) return tried;
+  }
+  return id;
+}
+
+/** Every id that the file gives. */
+function idsIn(tree: Tree): ReadonlySet<string> {
+  const ids = new Set<string>();
+  const walk = (inner: Tree): void => {
+    if (inner.node === 'list') for (const item of inner.items) walk(item);
+    if (inner.node !== 'map') return;
+    for (const { key, value } of inner.entries) {
+      if (key.text === 'id' && value.node === 'scalar') ids.add(value.text);
+      else walk(value);
+    }
+  };
+  walk(tree);
+  return ids;
 }
 
 const boundChoices = ['stated', 'at_least', 'at_most', 'exactly', 'about'];

@@ -20,6 +20,8 @@ export interface ClientAbilities {
   readonly status: boolean;
   readonly snippets: boolean;
   readonly markdownCompletion: boolean;
+  /** A few words are shown beside each entry, not only beside the one in focus. */
+  readonly completionWords: boolean;
   /** The client's own command that offers completions again, when it has one. */
   readonly asksAgain: string | undefined;
   /** Edits carry the version of the text they are meant for. */
@@ -53,6 +55,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     snippets: textDocument?.completion?.completionItem?.snippetSupport === true,
     markdownCompletion:
       textDocument?.completion?.completionItem?.documentationFormat?.includes(MarkupKind.Markdown) === true,
+    completionWords: textDocument?.completion?.completionItem?.labelDetailsSupport === true,
     asksAgain: commandIn(options.askAgainCommand),
     versionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     resolvesActions: textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true,

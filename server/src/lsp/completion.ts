@@ -53,7 +53,7 @@ function itemOf(offer: Offer, index: number, { at, lineEnd, abilities }: Form): 
     label,
     kind: kinds[of],
     sortText: String(index).padStart(4, '0'),
-    ...(detail !== '' && { detail: detail.length > longestDetail ? `${detail.slice(0, longestDetail)}…` : detail }),
+    ...detailOf(detail, abilities),
     ...(about.length > 0 && {
       documentation: {
         kind: markdown ? MarkupKind.Markdown : MarkupKind.PlainText,
@@ -70,4 +70,14 @@ function itemOf(offer: Offer, index: number, { at, lineEnd, abilities }: Form): 
     ...(goesOn === true &&
       abilities.asksAgain !== undefined && { command: { title: 'Offer more', command: abilities.asksAgain } }),
   };
+}
+
+/** Where the editor shows words beside every entry, so that choices can be compared; else beside the one in focus. */
+function detailOf(
+  detail: string,
+  { completionWords }: ClientAbilities,
+): Pick<CompletionItem, 'detail' | 'labelDetails'> {
+  if (detail === '') return {};
+  const words = detail.length > longestDetail ? `${detail.slice(0, longestDetail)}…` : detail;
+  return completionWords ? { labelDetails: { description: words } } : { detail: words };
 }

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import type { FileId } from '../../../server/src/base/brand.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { asPlain, asSnippet } from '../../../server/src/editor/offer.ts';
 import { homesOf } from '../../../server/src/editor/quote-homes.ts';
 import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
 import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
+import type { Node } from '../../../server/src/model/node.ts';
+import { childrenOf, fieldOf, isRequirement } from '../../../server/src/model/walk.ts';
 import type { Kind } from '../../../server/src/schema/kinds.ts';
 import type { Shape } from '../../../server/src/schema/shape.ts';
 import { shapeOf } from '../../../server/src/schema/shapes.ts';
@@ -54,6 +57,15 @@ describe('a quote becomes fields', () => {
     );
     expect(madeFrom('Steam, gravity: 121 °C for 30 minutes.', '', asSnippet)).toContain(
       `exposure: {\${2|stated,at_least,at_most,exactly,about|}: 30 min\\}`,
+    );
+  });
+
+  it('each time goes to the field whose word stands in its own clause', () => {
+    expect(madeFrom('Pre-vacuum steam at 132 °C for at least 4 minutes, then dry for at least 20 minutes.')).toContain(
+      'exposure: {at_least: 4 min}, dry: {at_least: 20 min}',
+    );
+    expect(madeFrom('Dry for 30 minutes after pre-vacuum steam, 4 minutes at 132 °C.')).toContain(
+      'dry: {stated: 30 min}',
     );
   });
 
@@ -123,6 +135,74 @@ function shapeAt(root: Shape, keys: readonly string[]): Shape | undefined {
     else shape = shape?.form === 'record' ? shape.fields.get(key)?.shape : undefined;
   }
   return shape;
+}
+
+/** Numbers of requirements by statement and field, as people have encoded them: `s5 exposure` to `4 min`. */
+function encoded(path: FileId, text: string): ReadonlyMap<string, ReadonlySet<number>> {
+  const { entity } = readRuleFile(path, text);
+  const found = new Map<string, Set<number>>();
+  const walk = (node: Node, around: readonly string[]): void => {
+    const src = node.node === 'record' ? fieldOf(node, 'src') : undefined;
+    const cited = src?.node === 'citation' ? src.statements.map((one) => one.text) : around;
+    if (isRequirement(node)) {
+      const values = [
+        node.at_least,
+        node.at_most,
+        node.exactly,
+        node.stated,
+        node.about,
+        ...(node.between?.items ?? []),
+      ];
+      for (const id of cited) {
+        const key = `${id} ${node.at.key}`;
+        for (const value of values)
+          if (value !== undefined) found.set(key, (found.get(key) ?? new Set()).add(value.value));
+      }
+    }
+    for (const child of childrenOf(node)) walk(child, cited);
+  };
+  if (entity !== undefined) walk(entity, []);
+  return found;
+}
+
+describe('beside what people have encoded', () => {
+  it('puts no number into another field', () => {
+    let same = 0;
+    const others: string[] = [];
+    for (const sample of ['lanternfield-corrected', 'saltmere-eye-clinic-corrected']) {
+      for (const [path, text] of readSample(sample)) {
+        const people = encoded(path, text);
+        for (const { index } of text.matchAll(/^ {2}s\d+: \{/gm)) {
+          const found = fields(text, index + 3);
+          if (found === undefined) continue;
+          const made = encoded(
+            path,
+            withFields(bare(text), fields(bare(text), bare(text).indexOf(`  ${found.statement}: `) + 3) ?? found),
+          );
+          for (const [key, values] of made) {
+            const theirs = people.get(key);
+            if (!key.startsWith(`${found.statement} `) || theirs === undefined) continue;
+            for (const value of values) {
+              if (theirs.has(value)) same++;
+              else others.push(`${path} ${key}: ${value}, not ${[...theirs]}`);
+            }
+          }
+        }
+      }
+    }
+    expect(others).toEqual([]);
+    expect(same).toBeGreaterThan(60);
+  });
+});
+
+/** The file with nothing but its statements. */
+function bare(text: string): string {
+  const lines = text.split('\n');
+  const from = lines.findIndex((line) => line.startsWith('statements:'));
+  const to = lines.findIndex((line, at) => at > from && !line.startsWith(' '));
+  return [...lines.filter((line) => /^(kind|id): /.test(line)), ...lines.slice(from, to < 0 ? undefined : to), ''].join(
+    '\n',
+  );
 }
 
 describe('every statement of the samples', () => {

@@ -1,0 +1,201 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
+import { problemsWhen } from './problems.ts';
+import { acceptCompletion, closeCompletions, completions, goTo, goToWords, text, typeAt, undo } from './text.ts';
+import { until } from './wait.ts';
+import {
+  answerQuickInput,
+  chooseByName,
+  focusText,
+  openFile,
+  quickInputQuestion,
+  quickList,
+  runCommand,
+} from './window.ts';
+
+/** Writing a rule file in real VS Code, by keyboard alone. */
+
+const folder = path.join(import.meta.dirname, 'fixtures/small-library');
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await startEditor({
+    name: 'writing',
+    folder,
+    extensions: [packagedExtension],
+    settings: { 'workbench.colorTheme': 'Default Light Modern' },
+  });
+});
+afterAll(() => editor?.close());
+
+async function lineWith(words: string): Promise<number> {
+  const lines = (await text(editor)).split(/\r?\n/);
+  const at = lines.findIndex((line) => line.includes(words));
+  expect(at, `${words} in\n${lines.join('\n')}`).toBeGreaterThan(-1);
+  return at + 1;
+}
+
+/** Begins a new line behind this one, as a person does. */
+async function newLineAfter(line: number): Promise<void> {
+  await goTo(editor, line, 1);
+  await editor.page.keyboard.press('End');
+  await editor.page.keyboard.press('Enter');
+}
+
+/** Waits until the question at the top of the window is about this. */
+async function asked(about: string): Promise<void> {
+  let question = '';
+  await until(
+    `the question "${about}"`,
+    async () => {
+      question = await quickInputQuestion(editor);
+      return question.includes(about) ? true : undefined;
+    },
+    { describe: () => question },
+  );
+}
+
+describe('completion', () => {
+  it('offers the keys in the order of the work, then the bound words, then units', async () => {
+    await openFile(editor, 'devices/pale-forceps.ifu.yaml');
+    const line = await lineWith('src: s2');
+    await newLineAfter(line);
+    await editor.page.keyboard.type('pul');
+    expect((await completions(editor)).map(({ label }) => label)).toContain('pulses');
+    await screenshot(editor, 'completion-keys');
+    await acceptCompletion(editor, 'pulses');
+    const words = await completions(editor);
+    expect(words.map(({ label }) => label).slice(0, 3)).toEqual(['stated', 'at_least', 'at_most']);
+    expect(words[1]?.spoken).toContain('smallest value the page allows');
+    await screenshot(editor, 'completion-bound-words');
+    await acceptCompletion(editor, 'at_least');
+    await editor.page.keyboard.type('3');
+    await editor.page.keyboard.press('Escape');
+    expect(await text(editor)).toMatch(/\n {6}src: s2\n {6}pulses: \{at_least: 3 /);
+  });
+
+  it('offers devices that exist, in the line of a set', async () => {
+    await openFile(editor, 'sets/tray-a.ifu.yaml');
+    const line = await lineWith('grey-scissors');
+    await newLineAfter(line);
+    await until(
+      'the next dash',
+      async () =>
+        (await text(editor)).endsWith('  - ') || (await text(editor)).includes('\n  - \n') ? true : undefined,
+      {
+        describe: () => text(editor),
+      },
+    );
+    await goTo(editor, line + 1, 5);
+    await editor.page.keyboard.type('{dev');
+    await completions(editor);
+    await acceptCompletion(editor, 'device');
+    const ids = (await completions(editor)).map(({ label }) => label);
+    expect(ids).toEqual(['grey-scissors', 'pale-forceps']);
+    await closeCompletions(editor);
+  });
+});
+
+describe('a quote', () => {
+  it('becomes fields; the bound word is a choice', async () => {
+    await openFile(editor, 'devices/grey-scissors.ifu.yaml');
+    await newLineAfter(7);
+    await editor.page.keyboard.insertText(
+      'statements:\n  s1: {doc: PG-12, rev: C, page: 2, quote: "Do not exceed 137 °C."}\n',
+    );
+    await goToWords(editor, 9, 's1');
+    await runCommand(editor, 'Traywright: Turn the Quote into Fields');
+    await until('the fields', async () => ((await text(editor)).includes('137 °C, src: s1}') ? true : undefined), {
+      describe: () => text(editor),
+    });
+    expect(await text(editor)).toContain('limits:\n  temp: {at_most: 137 °C, src: s1}');
+    await screenshot(editor, 'quote-to-fields');
+    await undo(editor);
+    expect(await text(editor)).not.toContain('limits:');
+  });
+
+  it('pasted from a PDF is cleaned, and the changes can be looked at', async () => {
+    await goToWords(editor, 9, 'Do not');
+    const copied = '\ufb01lter at 132\u00a0\u00baC for 3\u201318 min ';
+    await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(copied)})`);
+    await editor.page.keyboard.press('Control+V');
+    await editor.page
+      .locator('.editor-group-container.active .view-line', { hasText: /filter\sat\s132\s°C\sfor\s3–18\smin\sDo\snot/ })
+      .waitFor();
+    await runCommand(editor, 'Traywright: Show What the Last Paste Changed');
+    await until('the changes', async () => {
+      const shown = (await quickList(editor)).map(({ label, description }) => `${label} ${description}`);
+      return shown.join('\n').includes('ﬁ → fi letters printed as one sign, 1 ×') ? true : undefined;
+    });
+    await screenshot(editor, 'paste-changes');
+    await editor.page.keyboard.press('Escape');
+  });
+});
+
+describe('renaming', () => {
+  it('changes the id in every file', async () => {
+    await openFile(editor, 'devices/pale-forceps.ifu.yaml');
+    await goToWords(editor, 2, 'pale-forceps');
+    await editor.page.keyboard.press('F2');
+    const box = editor.page.locator('.rename-box input');
+    await box.waitFor();
+    await box.fill('light-forceps');
+    await editor.page.keyboard.press('Enter');
+    await until('the new name', async () => ((await text(editor)).includes('id: light-forceps') ? true : undefined));
+    await openFile(editor, 'sets/tray-a.ifu.yaml');
+    expect(await text(editor)).toContain('device: light-forceps');
+    await screenshot(editor, 'renamed');
+  });
+});
+
+describe('a new file', () => {
+  it('is made by answering questions; what is mandatory is open and found', async () => {
+    await focusText(editor);
+    await runCommand(editor, 'Traywright: New Rule File');
+    await asked('What does it describe');
+    await screenshot(editor, 'new-file-kinds');
+    await chooseByName(editor, 'device', ({ label }) => label === 'Device');
+    await asked('Document');
+    await chooseByName(editor, 'PG-12', ({ label }) => label === 'PG-12');
+    await asked('Revision');
+    await answerQuickInput(editor, 'C');
+    await asked('Maker');
+    await answerQuickInput(editor, 'Pale Grove');
+    await asked('Name');
+    await answerQuickInput(editor, 'Suction tube');
+    await asked('Catalogue numbers');
+    await answerQuickInput(editor, 'PG-1401, PG-1402');
+    await asked('Class');
+    await chooseByName(editor, 'critical', ({ label }) => label === 'critical');
+    await asked('Traits');
+    await editor.page.keyboard.type('lumen');
+    await editor.page.keyboard.press('ArrowDown');
+    await editor.page.keyboard.press('Space');
+    await screenshot(editor, 'new-file-traits');
+    await editor.page.keyboard.press('Enter');
+    await asked('Materials');
+    await answerQuickInput(editor, '');
+    await asked('Id');
+    await editor.page.keyboard.press('Enter');
+    await editor.page.locator('.tab.active', { hasText: 'pale-grove-suction-tube.ifu.yaml' }).waitFor();
+    const file = path.join(editor.folder, 'devices/pale-grove-suction-tube.ifu.yaml');
+    const made = await until('the file', () => {
+      const written = readFileSync(file, 'utf8');
+      return written.includes('storage:') ? written : undefined;
+    });
+    expect(made).toContain('covers: [PG-1401, PG-1402]');
+    expect(made).toContain('traits: [lumen]');
+    await problemsWhen(editor, 'its open lines', (found) =>
+      ['lumens', 'cleaning', 'sterilization'].every((stage) =>
+        found.some(
+          ({ file: where, message }) =>
+            where.endsWith('suction-tube.ifu.yaml') && message.includes(`"${stage}" is empty`),
+        ),
+      ),
+    );
+    await screenshot(editor, 'new-file');
+    await typeAt(editor, 1, 1, '');
+  });
+});
