@@ -2,7 +2,9 @@ import { run as runAnswer } from './answer.ts';
 import type { OptionSpec } from './arguments.ts';
 import { run as runCards } from './cards.ts';
 import type { Command } from './command.ts';
+import { run as runReceive } from './receive.ts';
 import { run as runUrgent } from './urgent.ts';
+import { run as runWetLoad } from './wet-load.ts';
 
 const helpOption: OptionSpec = { name: 'help', short: 'h', help: 'Explains the command.' };
 
@@ -101,5 +103,35 @@ export const printCommands: readonly Command[] = [
       'Exit codes: 0 answered; 1 nothing is known of it; 2 the command line cannot be followed; 4 no library.',
     ],
     run: runUrgent,
+  },
+  {
+    name: 'receive',
+    summary: 'Receives trays on loan: go or hold, what is missing, the hours left, the letter to the vendor.',
+    operands: 'SET...',
+    options: [
+      { name: 'needed-by', form: 'text', value: 'TIME', help: 'When surgery needs them: 2025-03-04T07:30.' },
+      {
+        name: 'received',
+        form: 'text',
+        value: 'TIME',
+        help: 'When they arrived; what the file of the set says unless given, else today.',
+      },
+      pageFormatOption,
+      paperOption,
+      libraryOption,
+      todayOption,
+      colourOption,
+      helpOption,
+    ],
+    help: ['Exit codes: 0 go for all; 1 some tray is held; 2 the command line cannot be followed; 4 no library.'],
+    run: runReceive,
+  },
+  {
+    name: 'wet-load',
+    summary: 'Looks for the cause of a wet load: likely causes in order, figures, what changed before.',
+    operands: 'SET',
+    options: [pageFormatOption, paperOption, libraryOption, todayOption, colourOption, helpOption],
+    help: ['Changes are read from the recorded history of the library, where it has one.'],
+    run: runWetLoad,
   },
 ];

@@ -104,7 +104,7 @@ function missingWords(root: string, revision: string, why: string): string {
   return `There is no recorded state "${revision}" in this library’s history.${why === '' ? '' : ` ${why}`}`;
 }
 
-type GitAnswer = { readonly out: Buffer } | { readonly why: string };
+export type GitAnswer = { readonly out: Buffer } | { readonly why: string };
 
 /** Settings of the repository that could start a program, switched off. */
 const harmless = [
@@ -118,7 +118,8 @@ const harmless = [
   'core.pager=cat',
 ];
 
-function git(folder: string, words: readonly string[], input = ''): GitAnswer {
+/** Runs git on a folder directly, with everything off that could start a program; words are given as they are, never through a shell. */
+export function git(folder: string, words: readonly string[], input = ''): GitAnswer {
   const ran = spawnSync(
     'git',
     ['--no-pager', '--no-replace-objects', ...harmless, '-C', realpathSync.native(folder), ...words],

@@ -1,15 +1,10 @@
-import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
-import type { DateValue, Quantity } from '../../model/node.ts';
-import { sayingsOf } from '../../model/saying.ts';
-import { formatIn, formatQuantity } from '../../quantity/format.ts';
-import { unitsOf } from '../../quantity/units.ts';
+import { formatQuantity } from '../../quantity/format.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
-import { hasTrait, membersOf } from '../support/applies.ts';
-import { siteOf } from '../support/site-limits.ts';
+import { hasTimes, inHours, isBorrowed, longestLead, secondsBetween } from '../support/lead-time.ts';
 import { unjudged } from '../support/unjudged.ts';
 
 type LoanSet = EntityOf['set'];
@@ -18,8 +13,6 @@ const message = {
   short: (left: string, lead: string, whose: string) =>
     `This loan set comes ${left} before it is needed, and ${whose} ${lead}. Tell the vendor, or move the case.`,
   late: 'This loan set comes after it is needed. Check both times.',
-  ours: 'the department needs',
-  theirs: (device: string) => `the instruction of "${device}" asks for`,
   does: (received: string, needed: string) => `received ${received}, needed ${needed}`,
 };
 
@@ -111,12 +104,6 @@ id: lakeside
   },
 });
 
-interface Lead {
-  readonly quantity: Quantity;
-  readonly whose: string;
-  readonly says: ReturnType<typeof sayingsOf>;
-}
-
 function checkSet(set: LoanSet, { view, report }: RuleContext): void {
   const { received, needed } = set;
   if (!isBorrowed(set) || received === undefined || needed === undefined) return;
@@ -150,46 +137,4 @@ function checkSite(site: EntityOf['site'], { view, report }: RuleContext): void 
     .all('set')
     .some((set) => isBorrowed(set) && set.received !== undefined && set.needed !== undefined);
   if (isNeeded) report(unjudged(site, 'policies', 'loaner_lead', 'Whether loan sets come early enough'));
-}
-
-function isBorrowed(set: LoanSet): boolean {
-  return set.loaner?.on === true || hasTrait(set, 'loaner');
-}
-
-function longestLead(set: LoanSet, view: LibraryView): Lead | undefined {
-  const ours = siteOf(set, view)?.policies?.loaner_lead;
-  let longest: Lead | undefined =
-    ours === undefined || ours.problem !== undefined ? undefined : { quantity: ours, whose: message.ours, says: [] };
-  for (const device of membersOf(set, view)) {
-    const quantity = device.receipt?.lead_time?.at_least ?? device.receipt?.lead_time?.stated;
-    if (quantity === undefined || quantity.problem !== undefined || quantity.value <= (longest?.quantity.value ?? 0))
-      continue;
-    const says = sayingsOf(device, device.receipt?.lead_time?.src ?? device.receipt?.src);
-    longest = { quantity, whose: message.theirs(device.id?.text ?? ''), says };
-  }
-  return longest;
-}
-
-const secondsADay = 86_400;
-
-/** Seconds from arrival to use. A day without a time of day is taken as long as it can be. */
-function secondsBetween(received: DateValue, needed: DateValue): number {
-  const until = secondsOf(needed) + (needed.text.length > 10 ? 0 : secondsADay);
-  return until - secondsOf(received);
-}
-
-function hasTimes(received: DateValue, needed: DateValue): boolean {
-  return received.text.length > 10 && needed.text.length > 10;
-}
-
-function secondsOf({ text }: DateValue): number {
-  return (
-    Date.parse(text.length > 10 ? `${text.slice(0, 19)}${text.length === 16 ? ':00' : ''}Z` : `${text}T00:00:00Z`) /
-    1000
-  );
-}
-
-function inHours(seconds: number): string {
-  const hour = unitsOf('time').find((unit) => unit.name === 'h');
-  return hour === undefined ? `${seconds} s` : formatIn(seconds, hour);
 }
