@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { root: new URL('..', import.meta.url).pathname, include: ['tests/unit/**/*.test.ts', 'tests/cli/**/*.test.ts'], testTimeout: 20_000 },
+  test: { root: new URL('..', import.meta.url).pathname, include: ['tests/unit/**/*.test.ts', 'tests/cli/**/*.test.ts'], testTimeout: 120_000 },
 });
