@@ -251,6 +251,7 @@ function dryRows(set: InstrumentSet, printing: Printing): readonly Line[][] {
     if (seen.has(words)) continue;
     seen.add(words);
     rows.push([['drying asked for by ', nameOf(by, who.slice(who.indexOf('/') + 1))], demanded(requirement, printing)]);
+  }
   const running = view.sterilizerCycle(fit.cycle);
   if (running?.cycle.dry !== undefined)
     rows.push([['drying of cycle ', screenName(running.cycle, fit.cycle)], [amount(running.cycle.dry, printing)]]);
