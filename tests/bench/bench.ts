@@ -7,6 +7,7 @@ import { availableParallelism, tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { allRules } from '../../server/src/rules/all.generated.ts';
+import type { Completions } from './completions.ts';
 import { generateLibrary } from './generate-library.ts';
 import type { Keystrokes } from './keystrokes.ts';
 import type { Row } from './results.ts';
@@ -22,8 +23,13 @@ const largest = sizes.at(-1) ?? 0;
 const today = ['--today', '2025-03-03', '--quiet'];
 const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
 try {
-  const programs = await bundled(['parse-only', 'bare', 'keystrokes']);
-  const rows = [...coldRows(programs), ...oneFileRows(programs), ...keystrokeRows(programs)];
+  const programs = await bundled(['parse-only', 'bare', 'keystrokes', 'completions']);
+  const rows = [
+    ...coldRows(programs),
+    ...oneFileRows(programs),
+    ...keystrokeRows(programs),
+    ...completionRows(programs),
+  ];
   const results = { node: process.versions.node, processors: availableParallelism(), rules: allRules.length, rows };
   process.stdout.write(page(results));
   if (mode === 'full') {
@@ -131,6 +137,21 @@ function keystrokeRows(programs: ReadonlyMap<string, string>): readonly Row[] {
     const everywhere = 'findings of all files it affects';
     return [row(seen, own, 0.5), row(seen, own, 0.95), row(everywhere, all, 0.5), row(everywhere, all, 0.95)];
   });
+}
+
+/** What may be written at a place, and what stands beside a file, right after an edit of it. */
+function completionRows(programs: ReadonlyMap<string, string>): readonly Row[] {
+  const file = programs.get('completions') ?? '';
+  const program = { name: 'completions', file, args: [join(folder, String(largest)), mode === 'quick' ? '60' : '300'] };
+  const rows = JSON.parse(runOnce(program, root).output) as readonly Completions[];
+  return rows.flatMap(({ name, answer, parse }) =>
+    [0.5, 0.95].map((share) => ({
+      what: `answer: ${name}, ${share === 0.5 ? 'median' : 'p95'}`,
+      ratio: quantile(answer, share) / quantile(parse, share),
+      floor: '`yaml` parsing the same text',
+      measured: `${quantile(answer, share).toFixed(1)} ms`,
+    })),
+  );
 }
 
 function corrected(): ReadonlyMap<string, string> {

@@ -1,9 +1,10 @@
-import type { LibraryView } from '../library/view.ts';
+import type { LibraryView, Query } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { Node } from '../model/node.ts';
 import { fieldOf, nodesIn } from '../model/walk.ts';
+import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
 import { statementIn, whereSaid } from './cited.ts';
 import { firstText } from './target-words.ts';
@@ -40,7 +41,7 @@ const partsUnder: Readonly<Record<string, string>> = {
 /** Every id that a reference of this sort may name, in the order of its files. */
 export function knownIds(refers: string, around: Surroundings): readonly KnownId[] {
   const { view, entity } = around;
-  if (isKind(refers)) return view.all(refers).map((one) => entityId(one, refers));
+  if (isKind(refers)) return view.ask(idsOfKind, refers);
   switch (refers) {
     case 'document-number':
       return documentNumbers(view);
@@ -56,6 +57,12 @@ export function knownIds(refers: string, around: Surroundings): readonly KnownId
       return entity === undefined ? [] : partsOf(entity, partsUnder[refers] ?? '');
   }
 }
+
+/** Worked out once until a file of the kind changes: a large library has thousands. */
+const idsOfKind: Query<Kind, readonly KnownId[]> = {
+  name: 'known-ids',
+  work: (view, kind) => view.all(kind).map((one) => entityId(one, kind)),
+};
 
 function entityId(entity: AnyEntity, kind: string): KnownId {
   const { id, file } = rootOfEntity(entity);

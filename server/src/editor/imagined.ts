@@ -1,0 +1,68 @@
+import type { IsoDate } from '../base/brand.ts';
+import type { LibraryView } from '../library/view.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
+import { departmentOf, idOf } from '../route/equipment.ts';
+import type { Overlay } from '../route/overlay.ts';
+import type { Choice, Choices } from './sheet-model.ts';
+
+/** What can be tried on a set without touching a file. Keys are `leave-out/DEVICE`, `pack-in/PACKAGING`, `qualify/CYCLE`. */
+export function choicesFor(set: EntityOf['set'], view: LibraryView, chosen: ReadonlySet<string>): readonly Choices[] {
+  const all: readonly Choices[] = [
+    { title: 'Leave out', takes: 'many', options: members(set, view) },
+    { title: 'Pack in', takes: 'one', options: packagings(set, view) },
+    { title: 'Qualify', takes: 'many', options: cycles(set, view) },
+  ].map(({ title, takes, options }) => ({
+    title,
+    takes: takes === 'one' ? 'one' : 'many',
+    options: options.map((option) => ({ ...option, on: chosen.has(option.key) })),
+  }));
+  return all.filter(({ options }) => options.length > 0);
+}
+
+type Offered = Omit<Choice, 'on'>;
+
+function members(set: EntityOf['set'], view: LibraryView): readonly Offered[] {
+  const ids = new Set((set.members?.items ?? []).flatMap(({ device }) => device?.text ?? []));
+  return [...ids].map((id) => {
+    const name = view.get('device', id)?.name?.text ?? '';
+    return { key: `leave-out/${id}`, label: id, about: name };
+  });
+}
+
+function packagings(set: EntityOf['set'], view: LibraryView): readonly Offered[] {
+  const { packagings: all } = view.ask(departmentOf, set.site?.text ?? '');
+  return all
+    .filter((one) => one.type?.text !== 'case' && idOf(one) !== set.packaging?.text)
+    .map((one) => ({ key: `pack-in/${idOf(one)}`, label: idOf(one), about: one.name?.text ?? '' }));
+}
+
+/** Cycles that are programmed but for which no date speaks today. */
+function cycles(set: EntityOf['set'], view: LibraryView): readonly Offered[] {
+  const { sterilizing } = view.ask(departmentOf, set.site?.text ?? '');
+  return sterilizing
+    .filter(({ evidence }) => evidence.outcome !== 'meets')
+    .map(({ id, machine, evidence }) => ({
+      key: `qualify/${id}`,
+      label: id,
+      about: `${idOf(machine)}, ${evidence.given}`,
+    }));
+}
+
+/** The choices that are on, as changes of a copy of the library. */
+export function overlayFor(set: string, choices: readonly Choices[], today: IsoDate): Overlay {
+  const keys = choices.flatMap(({ options }) => options.filter(({ on }) => on).map(({ key }) => key));
+  const of = (what: string): readonly string[] =>
+    keys.filter((key) => key.startsWith(`${what}/`)).map((key) => key.slice(what.length + 1));
+  return {
+    without: of('leave-out').map((device) => `member/${set}/${device}`),
+    packed: of('pack-in').map((packaging) => ({ set, packaging })),
+    qualified: { cycles: of('qualify'), on: today },
+  };
+}
+
+/** The same in words. */
+export function imaginedWords(choices: readonly Choices[]): readonly string[] {
+  return choices.flatMap(({ title, options }) =>
+    options.filter(({ on }) => on).map(({ label }) => `${title.toLowerCase()} ${label}`),
+  );
+}

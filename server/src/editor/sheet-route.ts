@@ -1,0 +1,96 @@
+import type { CardCycle, MemberRoute, SetRoute, SterilizationFit } from '../route/model.ts';
+import type { Cell, SheetBlock } from './sheet-model.ts';
+import type { SheetPlaces } from './sheet-places.ts';
+import { markOf, packWords } from './sheet-words.ts';
+
+/** Alternatives after the chosen one that are shown. */
+const furtherWays = 6;
+
+const outcomeWords = {
+  meets: 'fits',
+  'meets-with-note': 'fits, with a note',
+  'needs-answer': 'needs an answer',
+  fails: 'fails',
+} as const;
+
+/** What was derived, and why this way before others. */
+export function routeSection(route: SetRoute, places: SheetPlaces): readonly SheetBlock[] {
+  const { chosen, status, alternatives } = route;
+  const rows = chosen === undefined ? [] : chosenRows(chosen, route, places);
+  const washing = route.washing.baskets.map(({ machine, cycle, devices, outcome }): readonly Cell[] => [
+    { text: 'Wash' },
+    { ...places.cell(`${cycle} on ${machine}: ${devices.join(', ')}`, places.cycle(cycle)), mark: markOf[outcome] },
+  ]);
+  const further = alternatives.slice(0, furtherWays).map((option): readonly Cell[] => [
+    { text: 'Also possible' },
+    {
+      ...places.cell(`${packWords(option)} on ${option.cycle}`, places.cycle(option.cycle)),
+      mark: markOf[option.outcome],
+    },
+  ]);
+  const all = [...rows, ...washing, ...further];
+  if (all.length === 0) return [];
+  const lead: readonly SheetBlock[] =
+    status === 'none' && chosen !== undefined
+      ? [{ is: 'text', text: 'Sterilization alone has a way; something else stands against it.' }]
+      : [];
+  return [...lead, { is: 'table', head: ['Step', 'How'], rows: all }];
+}
+
+function chosenRows(chosen: SterilizationFit, route: SetRoute, places: SheetPlaces): readonly (readonly Cell[])[] {
+  const { packagingChange: change, machines } = route;
+  const packed = places.cell(packWords(chosen), places.entity('packaging', chosen.packaging));
+  const cycle = places.cell(`${chosen.cycle} on ${chosen.machine}`, places.cycle(chosen.cycle));
+  const rows: (readonly Cell[])[] = [
+    [{ text: 'Pack' }, packed],
+    [{ text: 'Sterilize' }, { ...cycle, mark: markOf[chosen.outcome] }],
+  ];
+  if (change !== undefined)
+    rows.push([{ text: 'Instead of' }, { text: `${change.from}, as the file names it: packed there it fails` }]);
+  if (machines.length === 1)
+    rows.push([{ text: 'Take care' }, { text: `Only ${machines[0]} can do it: one fault stops the set` }]);
+  rows.push([{ text: 'Chosen by' }, { text: chosen.choice.map(({ words }) => words).join('; ') }]);
+  return rows;
+}
+
+export function cleaningSection({ members }: SetRoute, places: SheetPlaces): readonly SheetBlock[] {
+  const rows = members.flatMap((member) => (member.cleaning === undefined ? [] : [cleaningRow(member, places)]));
+  return rows.length === 0 ? [] : [{ is: 'table', head: ['Member', 'Pieces', 'Way', 'Stages', 'Outcome'], rows }];
+}
+
+function cleaningRow({ device, quantity, at, cleaning }: MemberRoute, places: SheetPlaces): readonly Cell[] {
+  const stages =
+    cleaning?.stages.map(({ stage, machine, means }) =>
+      [stage, means || machine].filter((word) => word !== '').join(' '),
+    ) ?? [];
+  const outcome = cleaning?.outcome ?? 'meets';
+  return [
+    places.cell(device, at),
+    { text: String(quantity) },
+    { text: cleaning?.alternative ?? '' },
+    { text: stages.join(', then ') },
+    { text: outcomeWords[outcome], mark: markOf[outcome] },
+  ];
+}
+
+/** What the set's card names, against what was derived. */
+export function cardSection({ card }: SetRoute, places: SheetPlaces): readonly SheetBlock[] {
+  const named = [card.cycle, card.washerCycle].filter((one) => one !== undefined);
+  if (named.length === 0) return [];
+  return [{ is: 'list', ordered: false, items: named.map((cycle) => cardItem(cycle, places)) }];
+}
+
+function cardItem(cycle: CardCycle, places: SheetPlaces): Extract<SheetBlock, { is: 'list' }>['items'][number] {
+  const place = places.at(cycle.at);
+  if (!cycle.known)
+    return { text: `${cycle.id}: no machine here has a cycle of this name`, mark: 'fails', place, details: [] };
+  const reasons = cycle.judgements
+    .filter(({ outcome }) => outcome === 'fails')
+    .map(({ demandedBy, required, given, gap }) => {
+      const short = gap === undefined ? '' : ` (${gap})`;
+      return `${demandedBy.slice(demandedBy.indexOf('/') + 1)}: ${required}; here ${given === '' ? 'nothing known' : given}${short}`;
+    });
+  const derived = cycle.derived ? 'among the derived ways' : 'not among the derived ways without open question';
+  const text = `${cycle.id}: as filed it ${outcomeWords[cycle.outcome]}; ${derived}`;
+  return { text, mark: markOf[cycle.outcome], place, details: [...new Set(reasons)] };
+}
