@@ -18,6 +18,8 @@ export interface ClientAbilities {
   readonly folderChanges: boolean;
   /** The client shows how many files and findings there are. */
   readonly status: boolean;
+  readonly refreshesLenses: boolean;
+  readonly refreshesHints: boolean;
   readonly snippets: boolean;
   readonly markdownCompletion: boolean;
   /** A few words are shown beside each entry, not only beside the one in focus. */
@@ -52,6 +54,8 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     folderChanges: workspace?.workspaceFolders === true,
     status: options.status === true,
+    refreshesLenses: workspace?.codeLens?.refreshSupport === true,
+    refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     snippets: textDocument?.completion?.completionItem?.snippetSupport === true,
     markdownCompletion:
       textDocument?.completion?.completionItem?.documentationFormat?.includes(MarkupKind.Markdown) === true,

@@ -14,6 +14,7 @@ import { TextDocumentSyncKind, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { catalogueOf } from '../check/catalogue.ts';
 import { explanationPage } from '../report/explanation-page.ts';
+import { Beside } from './beside.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { abilitiesOf } from './client-abilities.ts';
 import { DocumentPlaces } from './document-places.ts';
@@ -87,8 +88,10 @@ function attach(
       ? new Pull(connection, workbench, reports, abilities)
       : new Push(connection, workbench, reports);
   const status = abilities.status ? new StatusReporter(connection, workbench, reports) : undefined;
+  const beside = new Beside(connection, abilities);
   workbench.onTouched = (addresses) => {
     delivery.touched(addresses);
+    beside.touched(addresses);
     status?.touched(addresses);
   };
   if (delivery instanceof Pull) {
