@@ -116,6 +116,10 @@ function inspectCitation(tree: Tree, name: string, problems: Problem[]): void {
 }
 
 function inspectScalar(tree: ScalarTree, shape: Shape, name: string, problems: Problem[]): void {
+  if (tree.text === '' && shape.form !== 'flag') {
+    problems.push(emptyValue(tree, name));
+    return;
+  }
   const hazard = scalarHazard(tree, expected(shape));
   if (hazard !== undefined) problems.push(hazard);
   else if (shape.form === 'words' && !shape.words.has(tree.text)) {
