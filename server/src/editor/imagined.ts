@@ -1,4 +1,3 @@
-import type { IsoDate } from '../base/brand.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import { departmentOf, idOf } from '../route/equipment.ts';
@@ -48,16 +47,29 @@ function cycles(set: EntityOf['set'], view: LibraryView): readonly Offered[] {
     }));
 }
 
-/** The choices that are on, as changes of a copy of the library. */
-export function overlayFor(set: string, choices: readonly Choices[], today: IsoDate): Overlay {
+/**
+ * The choices that are on, as changes of a copy of the library. Who packs the set in something else means this and nothing else: the other
+ * packagings are left out, or the derivation would choose among them.
+ */
+export function overlayFor(set: EntityOf['set'], choices: readonly Choices[], view: LibraryView): Overlay {
+  const id = idOf(set);
   const keys = choices.flatMap(({ options }) => options.filter(({ on }) => on).map(({ key }) => key));
   const of = (what: string): readonly string[] =>
     keys.filter((key) => key.startsWith(`${what}/`)).map((key) => key.slice(what.length + 1));
+  const [packaging] = of('pack-in');
+  const others = packaging === undefined ? [] : otherPackagings(set, packaging, view);
   return {
-    without: of('leave-out').map((device) => `member/${set}/${device}`),
-    packed: of('pack-in').map((packaging) => ({ set, packaging })),
-    qualified: { cycles: of('qualify'), on: today },
+    without: [...of('leave-out').map((device) => `member/${id}/${device}`), ...others],
+    packed: packaging === undefined ? [] : [{ set: id, packaging }],
+    qualified: { cycles: of('qualify'), on: view.today },
   };
+}
+
+function otherPackagings(set: EntityOf['set'], packaging: string, view: LibraryView): readonly string[] {
+  const { packagings: all } = view.ask(departmentOf, set.site?.text ?? '');
+  return all
+    .filter((one) => one.type?.text !== 'case' && idOf(one) !== packaging)
+    .map((one) => `packaging/${idOf(one)}`);
 }
 
 /** The same in words. */

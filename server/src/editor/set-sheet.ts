@@ -27,7 +27,7 @@ export function setSheet(from: Imaginable, id: string, keys: ReadonlySet<string>
   const choices = choicesFor(set, real, keys);
   const imagined = imaginedWords(choices);
   const { view, problems } =
-    imagined.length === 0 ? { view: real, problems: [] } : asIfChanged(from, overlayFor(id, choices, real.today));
+    imagined.length === 0 ? { view: real, problems: [] } : asIfChanged(from, overlayFor(set, choices, real));
   const explanation = view.ask(explanationOfSet, id);
   if (explanation === undefined) return undefined;
   const places = new SheetPlaces(view);

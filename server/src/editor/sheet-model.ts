@@ -55,9 +55,12 @@ export interface SheetSection {
 
 export type SheetBlock =
   | { readonly is: 'text'; readonly text: string }
-  | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly Cell[])[] }
+  | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly Row[] }
   | { readonly is: 'list'; readonly ordered: boolean; readonly items: readonly SheetItem[] }
   | { readonly is: 'bars'; readonly bars: readonly Bars[] };
+
+/** Cells of a row; each holds one part, or several that lead to different places. */
+export type Row = readonly (readonly Cell[])[];
 
 export interface Cell {
   readonly text: string;

@@ -1,5 +1,5 @@
 import type { CardCycle, MemberRoute, SetRoute, SterilizationFit } from '../route/model.ts';
-import type { Cell, SheetBlock } from './sheet-model.ts';
+import type { Cell, Row, SheetBlock } from './sheet-model.ts';
 import type { SheetPlaces } from './sheet-places.ts';
 import { markOf, packWords } from './sheet-words.ts';
 
@@ -17,17 +17,14 @@ const outcomeWords = {
 export function routeSection(route: SetRoute, places: SheetPlaces): readonly SheetBlock[] {
   const { chosen, status, alternatives } = route;
   const rows = chosen === undefined ? [] : chosenRows(chosen, route, places);
-  const washing = route.washing.baskets.map(({ machine, cycle, devices, outcome }): readonly Cell[] => [
-    { text: 'Wash' },
-    { ...places.cell(`${cycle} on ${machine}: ${devices.join(', ')}`, places.cycle(cycle)), mark: markOf[outcome] },
-  ]);
-  const further = alternatives.slice(0, furtherWays).map((option): readonly Cell[] => [
-    { text: 'Also possible' },
-    {
-      ...places.cell(`${packWords(option)} on ${option.cycle}`, places.cycle(option.cycle)),
-      mark: markOf[option.outcome],
-    },
-  ]);
+  const washing = route.washing.baskets.map(({ machine, cycle, devices, outcome }): Row => {
+    const words = `${cycle} on ${machine}: ${devices.join(', ')}`;
+    return rowOf('Wash', { ...places.cell(words, places.cycle(cycle)), mark: markOf[outcome] });
+  });
+  const further = alternatives.slice(0, furtherWays).map((option): Row => {
+    const words = `${packWords(option)} on ${option.cycle}`;
+    return rowOf('Also possible', { ...places.cell(words, places.cycle(option.cycle)), mark: markOf[option.outcome] });
+  });
   const all = [...rows, ...washing, ...further];
   if (all.length === 0) return [];
   const lead: readonly SheetBlock[] =
@@ -37,19 +34,20 @@ export function routeSection(route: SetRoute, places: SheetPlaces): readonly She
   return [...lead, { is: 'table', head: ['Step', 'How'], rows: all }];
 }
 
-function chosenRows(chosen: SterilizationFit, route: SetRoute, places: SheetPlaces): readonly (readonly Cell[])[] {
+function rowOf(step: string, how: Cell): Row {
+  return [[{ text: step }], [how]];
+}
+
+function chosenRows(chosen: SterilizationFit, route: SetRoute, places: SheetPlaces): readonly Row[] {
   const { packagingChange: change, machines } = route;
   const packed = places.cell(packWords(chosen), places.entity('packaging', chosen.packaging));
   const cycle = places.cell(`${chosen.cycle} on ${chosen.machine}`, places.cycle(chosen.cycle));
-  const rows: (readonly Cell[])[] = [
-    [{ text: 'Pack' }, packed],
-    [{ text: 'Sterilize' }, { ...cycle, mark: markOf[chosen.outcome] }],
-  ];
+  const rows: Row[] = [rowOf('Pack', packed), rowOf('Sterilize', { ...cycle, mark: markOf[chosen.outcome] })];
   if (change !== undefined)
-    rows.push([{ text: 'Instead of' }, { text: `${change.from}, as the file names it: packed there it fails` }]);
+    rows.push(rowOf('Instead of', { text: `${change.from}, as the file names it: packed there it fails` }));
   if (machines.length === 1)
-    rows.push([{ text: 'Take care' }, { text: `Only ${machines[0]} can do it: one fault stops the set` }]);
-  rows.push([{ text: 'Chosen by' }, { text: chosen.choice.map(({ words }) => words).join('; ') }]);
+    rows.push(rowOf('Take care', { text: `Only ${machines[0]} can do it: one fault stops the set` }));
+  rows.push(rowOf('Chosen by', { text: chosen.choice.map(({ words }) => words).join('; ') }));
   return rows;
 }
 
@@ -58,18 +56,18 @@ export function cleaningSection({ members }: SetRoute, places: SheetPlaces): rea
   return rows.length === 0 ? [] : [{ is: 'table', head: ['Member', 'Pieces', 'Way', 'Stages', 'Outcome'], rows }];
 }
 
-function cleaningRow({ device, quantity, at, cleaning }: MemberRoute, places: SheetPlaces): readonly Cell[] {
+function cleaningRow({ device, quantity, at, cleaning }: MemberRoute, places: SheetPlaces): Row {
   const stages =
     cleaning?.stages.map(({ stage, machine, means }) =>
       [stage, means || machine].filter((word) => word !== '').join(' '),
     ) ?? [];
   const outcome = cleaning?.outcome ?? 'meets';
   return [
-    places.cell(device, at),
-    { text: String(quantity) },
-    { text: cleaning?.alternative ?? '' },
-    { text: stages.join(', then ') },
-    { text: outcomeWords[outcome], mark: markOf[outcome] },
+    [places.cell(device, at)],
+    [{ text: String(quantity) }],
+    [{ text: cleaning?.alternative ?? '' }],
+    [{ text: stages.join(', then ') }],
+    [{ text: outcomeWords[outcome], mark: markOf[outcome] }],
   ];
 }
 

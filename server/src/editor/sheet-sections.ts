@@ -1,8 +1,8 @@
 import { citationWords } from '../route/clash-words.ts';
 import type { RouteExplanation } from '../route/explanation.ts';
-import type { Clash, GoverningRow, MakerLetter, NotOffered, Repair, SetRoute } from '../route/model.ts';
+import type { Clash, GoverningRow, Governor, MakerLetter, NotOffered, Repair, SetRoute } from '../route/model.ts';
 import { nearMissBars } from './sheet-bars.ts';
-import type { SheetBlock, SheetItem, SheetSection } from './sheet-model.ts';
+import type { Cell, Row, SheetBlock, SheetItem, SheetSection } from './sheet-model.ts';
 import type { SheetPlaces } from './sheet-places.ts';
 import { idIn } from './sheet-places.ts';
 import { cardSection, cleaningSection, routeSection } from './sheet-route.ts';
@@ -96,28 +96,29 @@ function repairBlocks(repairs: readonly Repair[]): readonly SheetBlock[] {
 
 function governingBlocks(rows: readonly GoverningRow[], places: SheetPlaces): readonly SheetBlock[] {
   if (rows.length === 0) return [];
-  const head = ['What', 'Required', 'Governed by', 'Our route gives', 'Room left', 'Without the governor'];
-  const cells = rows.map(({ parameter, required, governedBy, gives, givenAt, slack, ifLeft }) => {
-    const [first] = governedBy;
-    const names = governedBy.map(({ who, says }) => `${idIn(who)}${cited(citationWords(says))}`);
-    return [
-      { text: parameter },
-      places.cell(required, first?.at),
-      { ...places.cell(shortened(names), first?.says[0]?.at ?? first?.at) },
-      places.cell(gives, givenAt),
-      { text: slack },
-      { text: ifLeft },
-    ];
-  });
+  const head = ['What', 'Required', 'Governed by', 'Here it is', 'Room left', 'Without the governor'];
+  const cells = rows.map(
+    ({ parameter, required, governedBy, gives, givenAt, slack, ifLeft }): Row => [
+      [{ text: parameter }],
+      [places.cell(required, governedBy[0]?.at)],
+      governorCells(governedBy, places),
+      [places.cell(gives, givenAt)],
+      [{ text: slack }],
+      [{ text: ifLeft }],
+    ],
+  );
   return [{ is: 'table', head, rows: cells }];
 }
 
-function cited(citation: string): string {
-  return citation === '' ? '' : ` (${citation})`;
-}
+const governorsShown = 4;
 
-function shortened(names: readonly string[]): string {
-  return names.length <= 3 ? names.join(', ') : `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`;
+function governorCells(governors: readonly Governor[], places: SheetPlaces): readonly Cell[] {
+  const cells = governors.slice(0, governorsShown).map(({ who, says, at }): Cell => {
+    const citation = citationWords(says);
+    return { text: `${idIn(who)}${citation === '' ? '' : ` (${citation})`}`, place: places.said(says, at) };
+  });
+  const left = governors.length - governorsShown;
+  return left > 0 ? [...cells, { text: `and ${left} more` }] : cells;
 }
 
 function barBlocks(bars: ReturnType<typeof nearMissBars>): readonly SheetBlock[] {

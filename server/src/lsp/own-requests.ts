@@ -12,6 +12,7 @@ import { shapeOf } from '../schema/shapes.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';
+import { fieldIn } from './params.ts';
 import { offsetOf, rangeOf } from './places.ts';
 import type { Session } from './session.ts';
 import { addressOf } from './uris.ts';
@@ -129,10 +130,4 @@ function answersIn(given: unknown): Answers {
     if (Array.isArray(value)) answers[key] = value.filter((one) => typeof one === 'string').slice(0, 200);
   }
   return answers;
-}
-
-function fieldIn(value: unknown, name: string): unknown {
-  return typeof value === 'object' && value !== null && Object.hasOwn(value, name)
-    ? (value as Readonly<Record<string, unknown>>)[name]
-    : undefined;
 }

@@ -27,6 +27,7 @@ import { Reports } from './reports.ts';
 import { Session } from './session.ts';
 import { StatusReporter } from './status.ts';
 import { addressOf } from './uris.ts';
+import { attachViews } from './views.ts';
 import { changesOf, watchRuleFiles } from './watching.ts';
 import { Workbench } from './workbench.ts';
 import { attachReading, attachWriting, writingCapabilities } from './writing.ts';
@@ -34,8 +35,11 @@ import { attachReading, attachWriting, writingCapabilities } from './writing.ts'
 /** Request of our own: the explanation of a rule (`{rule}`) as a Markdown page, or null when there is no such rule. */
 export const explainRequest = 'traywright/explainRule';
 
-/** Serves one client over `connection`, whatever carries it. Returns at once; the work is done as messages come in. */
-export function serve(connection: Connection, outside: Outside): void {
+/**
+ * Serves one client over `connection`, whatever carries it. Returns at once what is open, for whoever feeds the disk; the work is done as
+ * messages come in.
+ */
+export function serve(connection: Connection, outside: Outside): Workbench {
   const session = new Session();
   const workbench = new Workbench(outside);
   workbench.onFailure = (reason) =>
@@ -53,6 +57,7 @@ export function serve(connection: Connection, outside: Outside): void {
   connection.onRequest((method) => session.unknown(method));
   connection.onShutdown(session.request(() => session.end()));
   connection.listen();
+  return workbench;
 }
 
 function foldersOf({ workspaceFolders, rootUri }: InitializeParams): readonly string[] {
@@ -89,10 +94,13 @@ function attach(
       : new Push(connection, workbench, reports);
   const status = abilities.status ? new StatusReporter(connection, workbench, reports) : undefined;
   const beside = new Beside(connection, abilities);
+  const places = new DocumentPlaces(workbench, reports);
+  const views = attachViews(connection, session, reports, places);
   workbench.onTouched = (addresses) => {
     delivery.touched(addresses);
     beside.touched(addresses);
     status?.touched(addresses);
+    views.touched();
   };
   if (delivery instanceof Pull) {
     connection.languages.diagnostics.on(session.request((params, token) => delivery.document(params, token)));
@@ -110,7 +118,6 @@ function attach(
   );
   connection.onDidChangeWatchedFiles(session.notification(({ changes }) => workbench.diskChanged(changesOf(changes))));
   attachDocuments(connection, session, workbench, reports, delivery);
-  const places = new DocumentPlaces(workbench, reports);
   attachLookups(connection, session, new Lookups(places, abilities), outside);
   const parts = { places, abilities, rules: outside.rules, versions: delivery.versions };
   attachWriting(connection, session, parts);

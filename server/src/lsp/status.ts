@@ -13,13 +13,12 @@ export interface Status {
 
 export const statusNotification = 'traywright/status';
 
-/** Tells the client how many files are in view and what was found in them, after each change that moves the numbers. */
+/** Tells the client how many files are in view and what was found in them, after each check: also that there was one. */
 export class StatusReporter {
   readonly #connection: Connection;
   readonly #workbench: Workbench;
   readonly #reports: Reports;
   readonly #waiting = new Set<string>();
-  #told = '';
   #running = false;
 
   constructor(connection: Connection, workbench: Workbench, reports: Reports) {
@@ -49,9 +48,6 @@ export class StatusReporter {
   #tell(): void {
     const { error, warning, advice } = this.#reports.counts();
     const status: Status = { files: this.#workbench.addresses().size, errors: error, warnings: warning, advice };
-    const told = JSON.stringify(status);
-    if (told === this.#told) return;
-    this.#told = told;
     void this.#connection.sendNotification(statusNotification, status);
   }
 }

@@ -43,7 +43,8 @@ export function newCycleName(
   return `${idOf(machine)} ${method} ${[...parts, times.dry === undefined ? '' : `dry ${formatQuantity(times.dry)}`].filter((part) => part !== '').join(', ')}`;
 }
 
-function qualifiedToday(cycle: SterilizerCycle, today: string): SterilizerCycle {
+/** The cycle as it would be after a qualification on this day. */
+export function qualifiedToday(cycle: SterilizerCycle, today: string): SterilizerCycle {
   const { qualified_until: _until, changed: _changed, withdrawn_on: _withdrawn, ...rest } = cycle;
   const qualified: DateValue = { node: 'date', at: cycle.qualified?.at ?? cycle.at, text: today };
   return { ...rest, qualified };

@@ -4,6 +4,7 @@ import { formatIn, formatInterval } from '../quantity/format.ts';
 import type { Interval } from '../quantity/interval.ts';
 import { intersectAll } from '../quantity/interval.ts';
 import type { Unit } from '../quantity/unit-list.ts';
+import type { Allowed } from './bounds-at.ts';
 import { allowedBy } from './bounds-at.ts';
 import type { Department } from './equipment.ts';
 import { idOf } from './equipment.ts';
@@ -65,10 +66,15 @@ function washJudgements({ route }: Derivation): readonly Judgement[] {
   );
 }
 
-function demandOf(judgement: Judgement, { subject, department }: Derivation): readonly Demand[] {
-  const entity = entityOf(judgement.demandedBy, subject, department);
-  const allowed = entity === undefined ? undefined : allowedBy(judgement, entity, department.setting);
+function demandOf(judgement: Judgement, derivation: Derivation): readonly Demand[] {
+  const allowed = allowedIn(judgement, derivation);
   return allowed === undefined ? [] : [{ judgement, ...allowed }];
+}
+
+/** What the demand of a judgement allows, in the base unit; undefined where it is no number. */
+export function allowedIn(judgement: Judgement, { subject, department }: Derivation): Allowed | undefined {
+  const entity = entityOf(judgement.demandedBy, subject, department);
+  return entity === undefined ? undefined : allowedBy(judgement, entity, department.setting);
 }
 
 function entityOf(who: string, subject: Derivation['subject'], department: Department): Node | undefined {
@@ -96,11 +102,13 @@ function rowOf(title: string, demands: readonly Demand[]): GoverningRow {
       (Number.isFinite(common.high) && interval.high === common.high),
   );
   const governors = governorsOf(governing);
+  const givenAt = demands.find(({ judgement }) => judgement.factAt !== undefined)?.judgement.factAt;
   return {
     parameter: title,
     required: intervalWords(common, unit),
     governedBy: governors,
     gives: demands[0]?.judgement.given ?? '',
+    ...(givenAt && { givenAt }),
     slack: slackWords(common, demands, unit),
     ifLeft: ifLeftWords(demands, governors, common, unit),
   };

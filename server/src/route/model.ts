@@ -186,6 +186,8 @@ export interface GoverningRow {
   readonly governedBy: readonly Governor[];
   /** What the chosen route gives: `30 min`. */
   readonly gives: string;
+  /** Where our side of it stands: the cycle, the set's mass. */
+  readonly givenAt?: Place;
   /** How much room is left, in words; empty where it has no meaning. */
   readonly slack: string;
   /** What would be required if the governor left the set: `20 min`, or empty when nothing would change. */
@@ -304,6 +306,11 @@ export interface NearMissRow {
   readonly parameter: Judgement['parameter'];
   readonly required: string;
   readonly who: string;
+  /** Where the demand stands. */
+  readonly at: Place;
+  readonly says: readonly Saying[];
+  /** The required numbers in the base unit, where they are numbers. */
+  readonly allowed?: Interval;
   readonly cycles: readonly NearMissCycle[];
 }
 
@@ -312,6 +319,8 @@ export interface NearMissCycle {
   readonly packaging: string;
   readonly outcome: Outcome;
   readonly given: string;
+  /** The same in the base unit, from lowest to highest. */
+  readonly givenRange?: Interval;
   readonly gap: string;
 }
 

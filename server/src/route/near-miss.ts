@@ -1,6 +1,7 @@
 import type { Judgement } from '../judge/outcome.ts';
 import { isSterilized } from './candidates.ts';
 import { commonJudgements, optionFits } from './fits.ts';
+import { allowedIn } from './governing.ts';
 import type { NearMissCycle, NearMissRow } from './model.ts';
 import { packingsOf } from './packings.ts';
 import { bestFit, hasGate, rankOf } from './ranks.ts';
@@ -46,7 +47,8 @@ export function nearMisses(derivation: Derivation): readonly NearMissRow[] {
       judgements.push(...(best?.judgements ?? []));
     }
     for (const judgement of judgements)
-      if (byCycle.has(judgement.parameter)) addTo(rows, judgement, means.id, packing.packaging?.id?.text ?? '');
+      if (byCycle.has(judgement.parameter))
+        addTo(rows, judgement, derivation, { cycle: means.id, packaging: packing.packaging?.id?.text ?? '' });
   }
   return [...rows.values()]
     .filter(({ cycles }) => cycles.some(({ outcome }) => rankOf(outcome) > 1))
@@ -56,13 +58,19 @@ export function nearMisses(derivation: Derivation): readonly NearMissRow[] {
 function addTo(
   rows: Map<string, { row: Omit<NearMissRow, 'cycles'>; cycles: NearMissCycle[] }>,
   judgement: Judgement,
-  cycle: string,
-  packaging: string,
+  derivation: Derivation,
+  means: Pick<NearMissCycle, 'cycle' | 'packaging'>,
 ): void {
-  const { parameter, required, demandedBy: who, outcome, given, gap } = judgement;
+  const { parameter, required, demandedBy: who, outcome, given, givenRange, gap } = judgement;
   const key = `${who} ${parameter} ${required}`;
-  const known = rows.get(key) ?? { row: { parameter, required, who }, cycles: [] };
-  if (known.cycles.every((one) => one.cycle !== cycle))
-    known.cycles.push({ cycle, packaging, outcome, given, gap: gap ?? '' });
+  const known = rows.get(key) ?? { row: rowOf(judgement, derivation), cycles: [] };
+  if (known.cycles.every((one) => one.cycle !== means.cycle))
+    known.cycles.push({ ...means, outcome, given, ...(givenRange && { givenRange }), gap: gap ?? '' });
   rows.set(key, known);
+}
+
+function rowOf(judgement: Judgement, derivation: Derivation): Omit<NearMissRow, 'cycles'> {
+  const { parameter, required, demandedBy: who, demandAt: at, says } = judgement;
+  const allowed = allowedIn(judgement, derivation)?.interval;
+  return { parameter, required, who, at, says, ...(allowed && { allowed }) };
 }

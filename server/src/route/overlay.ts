@@ -1,10 +1,12 @@
-import type { FileId } from '../base/brand.ts';
+import type { FileId, IsoDate } from '../base/brand.ts';
 import { exportsOf } from '../library/exports.ts';
 import { type FileRecord, readRuleFile } from '../library/file-record.ts';
 import { entityKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
+import type { Text } from '../model/node.ts';
+import { qualifiedToday } from './altered.ts';
 
 /** Changes to a library that are only imagined. Texts are rule files; nothing is read from or written to a disk. */
 export interface Overlay {
@@ -14,6 +16,10 @@ export interface Overlay {
   readonly cycles?: readonly OverlayFile[];
   /** `packaging/P3`, `washer/W1`, `cycle/S1-pv132-4-20`, `washer-cycle/W1-std`, `member/SET/DEVICE`. */
   readonly without?: readonly string[];
+  /** Sets packed in something else than their files name. */
+  readonly packed?: readonly { readonly set: string; readonly packaging: string }[];
+  /** Ids of sterilizer cycles as they would be after a qualification on that day. */
+  readonly qualified?: { readonly cycles: readonly string[]; readonly on: IsoDate };
 }
 
 export interface OverlayFile {
@@ -39,6 +45,13 @@ export function overlaid(library: Library, overlay: Overlay): Overlaid {
   for (const file of overlay.cycles ?? []) addCycles(copy, file, problems);
   for (const name of overlay.without ?? [])
     if (!takeAway(copy, name)) problems.push(`There is no "${name}" to leave out.`);
+  for (const { set, packaging } of overlay.packed ?? [])
+    if (!edit(copy, entityKey('set', set), (entity) => packedIn(entity, packaging)))
+      problems.push(`There is no set "${set}" to pack in "${packaging}".`);
+  const { cycles, on } = overlay.qualified ?? { cycles: [], on: undefined };
+  for (const id of cycles)
+    if (on === undefined || !edit(copy, entityKey('cycle', id), (entity) => withQualifiedCycle(entity, id, on)))
+      problems.push(`There is no cycle "${id}" to qualify.`);
   return { library: copy, problems };
 }
 
@@ -136,4 +149,16 @@ function withoutMember(entity: AnyEntity, device: string): AnyEntity | undefined
   return items.length === entity.members.items.length
     ? undefined
     : { ...entity, members: { ...entity.members, items } };
+}
+
+function packedIn(entity: AnyEntity, packaging: string): AnyEntity | undefined {
+  if (!isOfKind(entity, 'set')) return undefined;
+  const word: Text = { ...(entity.packaging ?? { node: 'text', at: entity.at }), text: packaging };
+  return { ...entity, packaging: word };
+}
+
+function withQualifiedCycle(entity: AnyEntity, id: string, on: IsoDate): AnyEntity | undefined {
+  if (!isOfKind(entity, 'sterilizer') || entity.cycles === undefined) return undefined;
+  const items = entity.cycles.items.map((cycle) => (cycle.id?.text === id ? qualifiedToday(cycle, on) : cycle));
+  return { ...entity, cycles: { ...entity.cycles, items } };
 }

@@ -20,6 +20,15 @@ export const openLetters: Query<string, readonly MakerLetter[]> = {
   },
 };
 
+/** The same for what is open in one set alone: cheap enough for every change. */
+export const lettersOfSet: Query<string, readonly MakerLetter[]> = {
+  name: 'letters-of-set',
+  work: (view, id) => {
+    const set = view.get('set', id);
+    return set === undefined ? [] : lettersOf(view, [deriveSet(view, set)]);
+  },
+};
+
 interface Gathered {
   readonly judgement: Judgement;
   readonly openIn: Set<string>;
