@@ -2,6 +2,7 @@ import { run as runAnswer } from './answer.ts';
 import type { OptionSpec } from './arguments.ts';
 import { run as runCards } from './cards.ts';
 import type { Command } from './command.ts';
+import { run as runPosters } from './posters.ts';
 import { run as runReceive } from './receive.ts';
 import { run as runUrgent } from './urgent.ts';
 import { run as runWetLoad } from './wet-load.ts';
@@ -133,5 +134,15 @@ export const printCommands: readonly Command[] = [
     options: [pageFormatOption, paperOption, libraryOption, todayOption, colourOption, helpOption],
     help: ['Changes are read from the recorded history of the library, where it has one.'],
     run: runWetLoad,
+  },
+  {
+    name: 'posters',
+    summary: 'Writes wall posters for this department: one claim each, with drawings, exceptions and sources.',
+    operands: '[NAME...]',
+    options: [outOption, paperOption, languageOption, pdfOption, libraryOption, todayOption, helpOption],
+    help: [
+      'NAME is one of: indicators, aim, dry-before-steam, immediate-use, same-for-all, bound-words, units. All unless some are named.',
+    ],
+    run: runPosters,
   },
 ];

@@ -7,11 +7,12 @@ import type { Line, Piece } from '../piece.ts';
 import { lineIf, originOf, said } from '../piece.ts';
 import type { SignKind } from '../words/card-words.ts';
 import { termIn } from '../words/words.ts';
-import type { Band, CoolAim, Drawing } from './card.ts';
+import type { Band, Drawing } from './card.ts';
 import { block } from './card.ts';
 import { memberTitle } from './cleaning.ts';
 import { nameOf } from './cleaning-stages.ts';
 import { packagingOf, packKind } from './packing.ts';
+import { coolAimOf } from './places.ts';
 import type { CardSource } from './source.ts';
 
 /** Fifth band: how long and to which temperature it cools, where the thermometer points, what holds it back, how it is stored. */
@@ -110,17 +111,10 @@ function deviceStorage({ members }: CardSource, printing: Printing): readonly Li
   return members.flatMap(({ device }) => [demanded(device?.storage?.time, printing)]);
 }
 
-const aims: Readonly<Record<string, CoolAim>> = {
-  'fold-closure': 'fold',
-  vents: 'vents',
-  'porous-side': 'porous',
-  'paper-side': 'porous',
-};
-
 export function aimDrawing(source: CardSource): Drawing | undefined {
   const packaging: EntityOf['packaging'] | undefined = packagingOf(source);
   const pack = packKind(packaging);
   const decision = packaging === undefined ? undefined : coolAim(packaging, source.printing.view.site());
-  const aim = decision === undefined ? undefined : aims[decision.words[0] ?? ''];
+  const aim = coolAimOf(decision?.words[0]);
   return pack === undefined || aim === undefined ? undefined : { shows: 'aim', pack, aim };
 }

@@ -9,11 +9,12 @@ import { type Printing, term, terms } from '../amounts.ts';
 import type { Line, Piece, Value } from '../piece.ts';
 import { amountAs, joined, lineIf, originOf, said } from '../piece.ts';
 import { termIn } from '../words/words.ts';
-import type { Band, Block, Drawing, IndicatorPlace, PackKind } from './card.ts';
+import type { Band, Block, Drawing, PackKind } from './card.ts';
 import { block } from './card.ts';
 import { memberTitle } from './cleaning.ts';
 import { nameOf } from './cleaning-stages.ts';
 import { citationLine } from './foot.ts';
+import { placeOf } from './places.ts';
 import type { CardSource } from './source.ts';
 
 /** Third band: how each member lies, in what it is packed, and where the indicators go in this pack. */
@@ -144,15 +145,6 @@ export function packKind(packaging: EntityOf['packaging'] | undefined): PackKind
   return packaging?.type === undefined ? undefined : kinds[packaging.type.text];
 }
 
-const placeKinds: Readonly<Record<string, IndicatorPlace>> = {
-  'geometric-centre-per-level': 'centre',
-  centre: 'centre',
-  'two-opposed-corners-per-level': 'opposed-corners',
-  'two-corners-of-one-side-per-level': 'side-corners',
-  'one-corner-per-level': 'one-corner',
-  'inside-visible': 'visible',
-};
-
 /** The places of this pack and this many levels; nothing is drawn for a place whose name has no geometry. */
 export function indicatorDrawing(source: CardSource): Drawing | undefined {
   const { set, printing } = source;
@@ -162,7 +154,7 @@ export function indicatorDrawing(source: CardSource): Drawing | undefined {
   const levels = Math.max(1, Math.min(6, Math.round(set.levels?.value ?? 1)));
   const stated = indicatorPlaces(packaging, printing.view.site());
   const name = stated?.words[0] ?? computedPlace(pack, levels);
-  const places = name === undefined ? undefined : placeKinds[name];
+  const places = placeOf(name);
   if (places === undefined) return undefined;
   const levelsFrom = set.levels === undefined ? [] : [originOf(set.levels.at)];
   return { shows: 'indicators', pack, by: stated === undefined ? 'computed' : 'stated', places, levels, levelsFrom };

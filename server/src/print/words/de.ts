@@ -1,6 +1,7 @@
 import { cardDe } from './card-de.ts';
 import type { BoundWords } from './card-words.ts';
 import { line } from './line.ts';
+import { posterDe } from './poster-de.ts';
 import { termsDe } from './terms-de.ts';
 import type { Words } from './words.ts';
 
@@ -25,4 +26,12 @@ const units = new Map([
 ]);
 
 /** German. */
-export const de: Words = { language: 'de', decimalMark: ',', bounds, units, terms: termsDe, card: cardDe };
+export const de: Words = {
+  language: 'de',
+  decimalMark: ',',
+  bounds,
+  units,
+  terms: termsDe,
+  card: cardDe,
+  poster: posterDe,
+};

@@ -1,6 +1,7 @@
 import { cardEn } from './card-en.ts';
 import type { BoundWords } from './card-words.ts';
 import { line } from './line.ts';
+import { posterEn } from './poster-en.ts';
 import { termsEn } from './terms-en.ts';
 import type { Words } from './words.ts';
 
@@ -17,4 +18,12 @@ const bounds: BoundWords = {
 const units = new Map([['d', 'days']]);
 
 /** English. */
-export const en: Words = { language: 'en', decimalMark: '.', bounds, units, terms: termsEn, card: cardEn };
+export const en: Words = {
+  language: 'en',
+  decimalMark: '.',
+  bounds,
+  units,
+  terms: termsEn,
+  card: cardEn,
+  poster: posterEn,
+};

@@ -1,6 +1,7 @@
 import type { BoundWords, CardWords } from './card-words.ts';
 import { de } from './de.ts';
 import { en } from './en.ts';
+import type { PosterWords } from './poster-words.ts';
 
 /** Everything that is printed in one language. A further language is one more object of this form. */
 export interface Words {
@@ -13,6 +14,7 @@ export interface Words {
   /** Closed words of the rule files: places, methods, tests. A word that is not in it is printed as the file writes it. */
   readonly terms: ReadonlyMap<string, string>;
   readonly card: CardWords;
+  readonly poster: PosterWords;
 }
 
 const languages: ReadonlyMap<string, Words> = new Map([

@@ -1,0 +1,29 @@
+import { sayingsOf } from '../../model/saying.ts';
+import { offersImmediateUse } from '../../rules/support/iuss.ts';
+import type { Printing } from '../amounts.ts';
+import { nameOf } from '../card/cleaning-stages.ts';
+import type { Line } from '../piece.ts';
+import { joined } from '../piece.ts';
+import { citationOf } from '../sayings.ts';
+import type { PosterBody } from './build.ts';
+
+/** The path of an urgent item, and the only items whose instruction offers it. */
+export function immediateUse({ view, words }: Printing): PosterBody {
+  const { urgent } = words.poster;
+  const devices = view.all('device').filter(offersImmediateUse);
+  const names = joined(
+    devices.map((device): Line => [nameOf(device, device.id?.text ?? '')]),
+    ', ',
+  );
+  const sources = devices.flatMap((device) =>
+    (device.sterilization?.any_of?.items ?? [])
+      .filter(({ context }) => context?.text === 'iuss')
+      .flatMap(({ src }) => sayingsOf(device, src).slice(0, 1).map(citationOf)),
+  );
+  return {
+    path: urgent.steps,
+    loud: [urgent.afterwards],
+    exceptions: [devices.length === 0 ? [urgent.offeredByNone] : urgent.offeredBy(names)],
+    sources,
+  };
+}
