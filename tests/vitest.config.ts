@@ -1,5 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { root: new URL('..', import.meta.url).pathname, include: ['tests/unit/**/*.test.ts', 'tests/cli/**/*.test.ts'], testTimeout: 120_000 },
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/unit/**/*.test.ts', 'tests/cli/**/*.test.ts'],
+    testTimeout: 120_000,
+  },
 });

@@ -20,12 +20,23 @@ const bundles = [
   { name: 'server', entry: 'server/src/lsp/main.ts', out: 'dist/server.cjs', format: 'cjs', platform: 'node' },
   {
     name: 'client',
-    entry: 'client/src/extension.ts',
+    entry: 'client/src/node.ts',
     out: 'dist/client.cjs',
     format: 'cjs',
     platform: 'node',
     external: ['vscode'],
   },
+  { name: 'worker', entry: 'server/src/lsp/worker.ts', out: 'dist/server-worker.js', format: 'iife', platform: 'browser' },
+  {
+    name: 'browser-client',
+    entry: 'client/src/browser.ts',
+    out: 'dist/client-browser.cjs',
+    format: 'cjs',
+    platform: 'browser',
+    external: ['vscode'],
+  },
+  // Beside the other media: the page may load nothing from any other folder.
+  { name: 'page', entry: 'client/page/main.ts', out: 'client/media/set-sheet.js', format: 'iife', platform: 'browser' },
 ];
 
 /** The schemas as text that is parsed one by one when asked for: a check of one file needs two or three of them. */

@@ -4,7 +4,7 @@ import { entityTypes } from './entity-types.ts';
 import { ruleList } from './rule-list.ts';
 import { snippets } from './snippets.ts';
 import type { Sources } from './sources.ts';
-import { validatorName, validators } from './validators.ts';
+import { validators } from './validators.ts';
 
 /** Path (from the repository's root) to content of every file made from the schemas. Deterministic. */
 export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, string> {
@@ -21,8 +21,8 @@ export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, str
 export const banner = '// Generated from schemas/ by `npm run generate`. Do not edit.\n';
 
 function validatorTypes(): string {
-  const lines = kinds.map((kind) => `export declare const ${validatorName(kind)}: Validator;`);
-  return `${banner}export interface Validator {\n  (data: unknown): boolean;\n  errors?: { instancePath: string; message?: string }[] | null;\n}\n${lines.join('\n')}\n`;
+  const lines = kinds.map((kind) => `  readonly '${kind}': Validator;`);
+  return `${banner}export interface Validator {\n  (data: unknown): boolean;\n  errors?: { instancePath: string; message?: string }[] | null;\n}\nexport declare const validators: {\n${lines.join('\n')}\n};\n`;
 }
 
 function schemaImports(schemas: ReadonlyMap<string, SchemaPart>): string {

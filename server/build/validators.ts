@@ -21,12 +21,11 @@ export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
   });
   for (const [name, schema] of bareSchemas(schemas))
     ajv.addSchema({ ...(schema as object), $id: `${name}.schema.json` });
-  const names = Object.fromEntries(
-    kinds.map((kind) => [validatorName(kind), `${kind}.schema.json`]),
-  );
-  return `// @ts-nocheck\n// Generated from schemas/ by \`npm run generate\`. Do not edit.\n${standaloneCode(ajv, names)}\n`;
+  const names = Object.fromEntries(kinds.map((kind) => [validatorName(kind), `${kind}.schema.json`]));
+  const table = kinds.map((kind) => `'${kind}': ${validatorName(kind)}`).join(', ');
+  return `// @ts-nocheck\n// Generated from schemas/ by \`npm run generate\`. Do not edit.\n${standaloneCode(ajv, names)}\nexport const validators = { ${table} };\n`;
 }
 
-export function validatorName(kind: string): string {
+function validatorName(kind: string): string {
   return `validate_${kind.replaceAll('-', '_')}`;
 }

@@ -1,10 +1,10 @@
 import type { ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Kind } from './kinds.ts';
-import * as validators from './validators.generated.js';
+import { validators } from './validators.generated.js';
 
 /** Undefined when the compiled schema of `kind` takes the tree, else its reason in the schema library's words. */
 export function passesSchema(tree: Tree, kind: Kind): string | undefined {
-  const validator = validators[`validate_${kind.replaceAll('-', '_')}` as keyof typeof validators];
+  const validator = validators[kind];
   if (validator(plainOf(tree))) return undefined;
   const first = validator.errors?.[0];
   return `${first?.instancePath ?? ''} ${first?.message ?? 'is refused'}`.trim();
