@@ -2,7 +2,9 @@ import { run as runAnswer } from './answer.ts';
 import type { OptionSpec } from './arguments.ts';
 import { run as runCards } from './cards.ts';
 import type { Command } from './command.ts';
+import { run as runCycleRecord } from './cycle-record.ts';
 import { run as runPosters } from './posters.ts';
+import { run as runQuiz } from './quiz.ts';
 import { run as runReceive } from './receive.ts';
 import { run as runUrgent } from './urgent.ts';
 import { run as runWetLoad } from './wet-load.ts';
@@ -144,5 +146,67 @@ export const printCommands: readonly Command[] = [
       'NAME is one of: indicators, aim, dry-before-steam, immediate-use, same-for-all, bound-words, units. All unless some are named.',
     ],
     run: runPosters,
+  },
+  {
+    name: 'quiz',
+    summary: 'Makes competency questions from the live library, with key, reasons and pages.',
+    operands: '[LIBRARY]',
+    options: [
+      { name: 'seed', form: 'text', value: 'TEXT', help: 'The same seed gives the same sheet; the day unless given.' },
+      { name: 'count', form: 'text', value: 'NUMBER', help: 'How many questions; 12 unless given.' },
+      {
+        name: 'stage',
+        values: ['decontamination', 'inspection', 'packing', 'sterilizing', 'cooling'],
+        help: 'Only questions of this stage of the work.',
+      },
+      {
+        name: 'format',
+        values: ['text', 'html', 'csv', 'qti'],
+        help: 'Form of the output; text unless given. html is a sheet to print, csv and qti are for learning systems.',
+      },
+      { ...outOption, help: 'The folder for the files of a qti package.' },
+      paperOption,
+      libraryOption,
+      todayOption,
+      colourOption,
+      helpOption,
+    ],
+    help: [
+      'Nothing is asked that the files leave open or that an error concerns, and every wrong answer has been judged wrong.',
+      'Exit codes: 0 made; 1 nothing could be asked; 2 the command line cannot be followed; 4 no library.',
+    ],
+    run: runQuiz,
+  },
+  {
+    name: 'cycle-record',
+    summary: 'Holds a logged curve of a cycle against the cycle and the instructions. It releases nothing.',
+    operands: 'FILE',
+    options: [
+      { name: 'cycle', form: 'text', value: 'ID', help: 'The cycle that ran: its id in the file of the machine.' },
+      { name: 'set', form: 'text', value: 'SET', help: 'A set of the load, to see what its pages ask.' },
+      {
+        name: 'uncertainty',
+        form: 'text',
+        value: 'KELVIN',
+        help: 'Measuring uncertainty, taken off every reading; 0 unless given.',
+      },
+      {
+        name: 'gap',
+        form: 'text',
+        value: 'SECONDS',
+        help: 'Readings further apart are a gap; two and a half times the usual step unless given.',
+      },
+      pageFormatOption,
+      paperOption,
+      libraryOption,
+      todayOption,
+      colourOption,
+      helpOption,
+    ],
+    help: [
+      'FILE is a table with one line of names and units: "time (s), temperature (°C), pressure (kPa abs)". Times may be seconds, minutes or clock times (hh:mm:ss).',
+      'Several columns of temperature are several probes; the coldest counts.',
+    ],
+    run: runCycleRecord,
   },
 ];

@@ -22,7 +22,10 @@ export function aimDrawing({ pack, aim }: Aim, words: Words): Markup {
     thermometer(gun),
     arrow({ x: gun.x - 4, y: gun.y + 8 }, target),
     cross(wrong, 7),
-    caption({ x: wrong.x + 12, y: wrong.y + 4 }, words.card.cooling.notHere),
+    caption(
+      pack === 'pouch' ? { x: wrong.x - 8, y: wrong.y - 14 } : { x: wrong.x + 12, y: wrong.y + 4 },
+      words.card.cooling.notHere,
+    ),
   );
 }
 

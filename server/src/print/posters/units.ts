@@ -18,7 +18,8 @@ export function units(printing: Printing): PosterBody {
   const { units: words, cautions, cautionAltitude } = printing.words.poster;
   const air = airOf(printing);
   const temps = steamTemperatures(printing);
-  if (air === undefined) return { lines: [[printing.words.poster.unstated]], cautions: [...cautions, cautionAltitude] };
+  if (air === undefined || temps.length === 0)
+    return { lines: [[printing.words.poster.unstated]], cautions: [...cautions, cautionAltitude] };
   const [low, high] = [Math.floor(Math.min(...temps)), Math.ceil(Math.max(...temps)) + 3];
   const rows: (readonly Line[])[] = [];
   const boiling = saturationTemperatureC(air.kPa);
@@ -27,6 +28,7 @@ export function units(printing: Printing): PosterBody {
   return {
     table: { head: words.head, rows },
     lines: air.altitude === undefined ? [] : [words.altitude(amount(air.altitude, printing), air.shown)],
+    sources: [[words.source]],
     cautions: [...cautions, cautionAltitude],
   };
 }
@@ -63,7 +65,7 @@ function steamTemperatures({ view }: Printing): readonly number[] {
     for (const { modality, temp } of machine.cycles?.items ?? [])
       if (isSteam((modality ?? machine.modality)?.text) && temp !== undefined && temp.problem === undefined)
         temps.push(temp.value);
-  return temps.length === 0 ? [121, 134] : temps;
+  return temps;
 }
 
 function rowOf(temp: number, { kPa, from }: Air, { words }: Printing, name = ''): readonly Line[] {
@@ -79,8 +81,14 @@ function rowOf(temp: number, { kPa, from }: Air, { words }: Printing, name = '')
   return [
     ...cells,
     pressure === undefined ? [] : [computed(String(Math.round(pressure)))],
-    pressure === undefined ? [] : [computed(fromBase(pressure, psi()).toFixed(1))],
+    pressure === undefined ? [] : [computed(shownAs(fromBase(pressure, psi())))],
   ];
+}
+
+/** One decimal, never `-0.0`. */
+function shownAs(value: number): string {
+  const text = value.toFixed(1);
+  return Number(text) === 0 ? '0.0' : text;
 }
 
 function bare(text: string): string {

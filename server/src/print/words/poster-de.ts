@@ -90,6 +90,7 @@ export const posterDe: PosterWords = {
   units: {
     head: ['°C', '°F', 'Manometer, kPa', 'Manometer, psi'],
     boils: 'Wasser siedet',
+    source: 'Dampftafeln nach der Industrieformulierung IAPWS-IF97; Luftdruck nach der Datei des Hauses.',
     altitude: (altitude, atmosphere) => line`In ${altitude} Höhe drückt die Luft mit ${atmosphere}.`,
   },
   cautions: [

@@ -91,6 +91,7 @@ export const posterEn: PosterWords = {
   units: {
     head: ['°C', '°F', 'gauge, kPa', 'gauge, psi'],
     boils: 'water boils',
+    source: 'Steam tables by the industrial formulation IAPWS-IF97; air pressure by the site file.',
     altitude: (altitude, atmosphere) => line`At ${altitude} the air presses with ${atmosphere}.`,
   },
   cautions: [

@@ -52,6 +52,7 @@ export interface PosterWords {
   readonly units: {
     readonly head: readonly string[];
     readonly boils: string;
+    readonly source: string;
     altitude(altitude: Piece, atmosphere: Piece): Line;
   };
   readonly cautions: readonly string[];

@@ -1,0 +1,63 @@
+import type { Judgement } from '../../judge/outcome.ts';
+import { asking, failing } from '../../route/ranks.ts';
+import { fitOf } from '../../route/sterilizing.ts';
+import { nameOf, screenName } from '../card/cleaning-stages.ts';
+import type { Line } from '../piece.ts';
+import { plain } from '../piece.ts';
+import { citationOf } from '../sayings.ts';
+import type { Ground, GroundSet } from './ground.ts';
+import { askFirst, type Draft } from './question.ts';
+
+const yes: Line = ['Yes: every page allows it.'];
+const no: Line = ['No: some page does not allow it.'];
+
+/** May this set, packed as it is, run on another of our cycles? All three answers are judged, so that two are wrong for certain. */
+export function mayIDrafts(ground: Ground): readonly Draft[] {
+  return ground.sets.flatMap(draftsOf);
+}
+
+function draftsOf({ set, derivation, fit }: GroundSet): readonly Draft[] {
+  const { subject, sterilizing, department } = derivation;
+  const drafts: Draft[] = [];
+  for (const cell of sterilizing.table.cells) {
+    const means = department.sterilizing[cell.cycle];
+    const isOther = cell.packing.asFiled && means !== undefined && means.id !== fit.cycle;
+    if (!isOther || means.cycle.context?.text === 'iuss') continue;
+    const judged = fitOf(subject, sterilizing, cell, department);
+    if (judged === undefined) continue;
+    const judgements = [...judged.common, ...judged.members.flatMap((member) => member.judgements)];
+    const rank = cell.rank;
+    const right = rank === failing ? no : rank === asking ? askFirst : yes;
+    const decisive = judgements.filter(({ outcome }) => outcome === (rank === failing ? 'fails' : 'needs-answer'));
+    const [first] = decisive;
+    if (rank >= asking && first === undefined) continue;
+    drafts.push({
+      key: `may-i set/${set.id?.text} ${means.id}`,
+      template: 'may-i',
+      stage: 'sterilizing',
+      text: [
+        'May ',
+        nameOf(set, set.id?.text ?? ''),
+        ', packed as it is, run in cycle ',
+        screenName(means.cycle, means.id),
+        ' of ',
+        nameOf(means.machine, ''),
+        '?',
+      ],
+      right,
+      wrong: [yes, no, askFirst].filter((line) => plain(line) !== plain(right)),
+      asking: 'not-offered',
+      why:
+        first === undefined ? ['Each of its pages, and the packaging, allows what this cycle gives.'] : reasonOf(first),
+      citation: first?.says[0] === undefined ? [] : citationOf(first.says[0]),
+      difficulty: Math.min(4, 1 + derivation.route.members.length),
+    });
+  }
+  return drafts;
+}
+
+function reasonOf({ reason, required, given, demandedBy }: Judgement): Line {
+  return [
+    `${demandedBy.slice(demandedBy.indexOf('/') + 1)} asks for ${required}; the cycle gives ${given === '' ? 'nothing of the kind' : given}. ${reason}`,
+  ];
+}
