@@ -3,20 +3,26 @@
  * rule or a unit. No network, no telemetry, nothing run from a workspace, no notification unless something is broken.
  */
 import { type Disposable, type ExtensionContext, window } from 'vscode';
+import { registerDemo } from './demo.ts';
+import { registerDoubleReading } from './double-reading.ts';
+import { registerLibraryView } from './library-view.ts';
 import { registerNewFile } from './new-file.ts';
 import { registerPaste } from './paste.ts';
 import { registerQuoteToFields } from './quote-to-fields.ts';
 import { registerRulePages } from './rule-pages.ts';
-import { ServerConnection } from './server-connection.ts';
+import { type Launch, ServerConnection } from './server-connection.ts';
+import { registerSetSheet } from './set-sheet.ts';
+import { registerStartLibrary } from './start-library.ts';
 import { StatusItem } from './status-item.ts';
 import { registerUses } from './uses.ts';
 
 let server: ServerConnection | undefined;
 
-export async function activate(context: ExtensionContext): Promise<void> {
+/** Starts everything; node.ts and browser.ts say how the server is reached. */
+export async function begin(context: ExtensionContext, launch: Launch): Promise<void> {
   const log = window.createOutputChannel('Traywright', { log: true });
   const status = new StatusItem();
-  const started = new ServerConnection(context, log, status);
+  const started = new ServerConnection(launch, log, status);
   server = started;
   context.subscriptions.push(
     log,
@@ -24,14 +30,26 @@ export async function activate(context: ExtensionContext): Promise<void> {
     ...registerRulePages(started),
     ...started.commands(),
     ...registerWriting(started),
+    ...registerViews(context, started),
+    ...(launch.beside?.(started) ?? []),
   );
   await started.start();
 }
 
 function registerWriting(started: ServerConnection): readonly Disposable[] {
-  return [registerQuoteToFields(started), registerNewFile(started), registerUses(), ...registerPaste(started)];
+  return [registerQuoteToFields(started), registerNewFile(started), registerUses(started), ...registerPaste(started)];
 }
 
-export async function deactivate(): Promise<void> {
+function registerViews(context: ExtensionContext, started: ServerConnection): readonly Disposable[] {
+  return [
+    ...registerLibraryView(started),
+    ...registerSetSheet(context, started),
+    ...registerDoubleReading(started),
+    ...registerDemo(context),
+    registerStartLibrary(started),
+  ];
+}
+
+export async function end(): Promise<void> {
   await server?.stop();
 }

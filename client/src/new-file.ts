@@ -10,8 +10,8 @@ export function registerNewFile(server: ServerConnection): Disposable {
 async function newFile(server: ServerConnection, given: string): Promise<void> {
   const kind = given === '' ? await askKind(server) : given;
   if (kind === undefined) return;
-  const near = nearUri();
-  const asked = recordIn(await server.ask('traywright/newFileQuestions', { kind, near: near?.toString() }));
+  const near = nearText(server);
+  const asked = recordIn(await server.ask('traywright/newFileQuestions', { kind, near }));
   const answers: Record<string, readonly string[]> = {};
   const questions = listIn(asked.questions).map(recordIn);
   for (const [index, question] of questions.entries()) {
@@ -21,7 +21,7 @@ async function newFile(server: ServerConnection, given: string): Promise<void> {
     if (answer === undefined) return;
     if (answer.length > 0) answers[textIn(question.key)] = answer;
   }
-  const made = recordIn(await server.ask('traywright/newFile', { kind, near: near?.toString(), answers }));
+  const made = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
   await open(textIn(made.text), textIn(asked.folder), answers.id?.[0] ?? kind);
 }
 
@@ -130,7 +130,7 @@ async function askId(
   answers: Readonly<Record<string, readonly string[]>>,
   step: string,
 ): Promise<readonly string[] | undefined> {
-  const near = nearUri()?.toString();
+  const near = nearText(server);
   const { proposed } = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
   const id = await window.showInputBox({
     title: `Id (${step})`,
@@ -147,6 +147,12 @@ async function askId(
     },
   });
   return id === undefined ? undefined : [id];
+}
+
+/** Any file of the library, as the server knows it. */
+function nearText(server: ServerConnection): string | undefined {
+  const near = nearUri();
+  return near === undefined ? undefined : server.uriText(near);
 }
 
 function nearUri(): Uri | undefined {

@@ -4,7 +4,6 @@ import {
   Range,
   SnippetString,
   SnippetTextEdit,
-  Uri,
   WorkspaceEdit,
   window,
   workspace,
@@ -24,11 +23,11 @@ export function registerQuoteToFields(server: ServerConnection): Disposable {
 
 async function quoteToFields(server: ServerConnection, given: unknown, statement: unknown): Promise<void> {
   const editor = window.activeTextEditor;
-  const uri = textIn(given) === '' ? editor?.document.uri : Uri.parse(textIn(given));
+  const uri = textIn(given) === '' ? editor?.document.uri : server.uriOf(textIn(given));
   if (editor === undefined || uri === undefined) return;
   const document = await workspace.openTextDocument(uri);
   const { line, character } = editor.selection.active;
-  const params = { uri: uri.toString(), statement, position: { line, character } };
+  const params = { uri: server.uriText(uri), statement, position: { line, character } };
   const answer = recordIn(await server.ask('traywright/quoteToFields', params));
   const edits = listIn(answer.insertions).flatMap(snippetEdit);
   if (edits.length === 0) {

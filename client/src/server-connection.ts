@@ -1,13 +1,11 @@
-import path from 'node:path';
-import { commands, type Disposable, type ExtensionContext, type LogOutputChannel, window, workspace } from 'vscode';
+import { commands, type Disposable, type LogOutputChannel, Uri, window, workspace } from 'vscode';
 import {
+  type BaseLanguageClient,
   CloseAction,
   ErrorAction,
-  LanguageClient,
   type LanguageClientOptions,
   State,
-  TransportKind,
-} from 'vscode-languageclient/node';
+} from 'vscode-languageclient';
 import { fieldsCommand } from './quote-to-fields.ts';
 import { ruleScheme } from './rule-pages.ts';
 import type { StatusItem } from './status-item.ts';
@@ -18,19 +16,24 @@ import { usesCommand } from './uses.ts';
 const mostCrashes = 5;
 const crashSpan = 180_000;
 
-/** The language server as a process of its own: started, started again when it ends by itself, stopped. */
+/** How the server is reached: as a process of its own, or as a worker in a browser. */
+export interface Launch {
+  client(options: LanguageClientOptions): BaseLanguageClient;
+  /** What else the client has to do while the server runs. */
+  beside?(server: ServerConnection): readonly Disposable[];
+}
+
+/** The language server: started, started again when it ends by itself, stopped. */
 export class ServerConnection {
   readonly #log: LogOutputChannel;
   readonly #status: StatusItem;
-  readonly #client: LanguageClient;
+  readonly #client: BaseLanguageClient;
   readonly #crashes: number[] = [];
 
-  constructor(context: ExtensionContext, log: LogOutputChannel, status: StatusItem) {
+  constructor(launch: Launch, log: LogOutputChannel, status: StatusItem) {
     this.#log = log;
     this.#status = status;
-    const module = context.asAbsolutePath(path.join('dist', 'server.cjs'));
-    const run = { module, transport: TransportKind.ipc };
-    this.#client = new LanguageClient('traywright', 'Traywright', { run, debug: run }, this.#options());
+    this.#client = launch.client(this.#options());
     this.#client.onNotification(statusNotification, (params: unknown) => {
       if (isStatus(params)) status.show(params);
     });
@@ -70,11 +73,38 @@ export class ServerConnection {
     }
   }
 
+  /** Told what the server says without being asked. */
+  on(method: string, take: (params: unknown) => void): Disposable {
+    return this.#client.onNotification(method, take);
+  }
+
+  /** Says something to the server that it does not answer. */
+  async tell(method: string, params: unknown): Promise<void> {
+    if (this.#client.isRunning()) await this.#client.sendNotification(method, params);
+  }
+
+  /** Called each time when the server has begun to run. */
+  onRunning(then: () => void): Disposable {
+    return this.#client.onDidChangeState(({ newState }) => {
+      if (newState === State.Running) then();
+    });
+  }
+
+  /** A file as the server knows it, and back. In a browser the two differ. */
+  uriText(uri: Uri): string {
+    return this.#client.code2ProtocolConverter.asUri(uri);
+  }
+
+  uriOf(text: string): Uri {
+    return this.#client.protocol2CodeConverter.asUri(text) ?? Uri.parse(text);
+  }
+
   commands(): readonly Disposable[] {
     return [
       commands.registerCommand('traywright.restartChecker', async () => {
         this.#crashes.length = 0;
-        await this.#client.restart();
+        await this.stop();
+        await this.start();
       }),
       commands.registerCommand('traywright.showLog', () => this.#log.show()),
     ];

@@ -26,7 +26,13 @@ const bundles = [
     platform: 'node',
     external: ['vscode'],
   },
-  { name: 'worker', entry: 'server/src/lsp/worker.ts', out: 'dist/server-worker.js', format: 'iife', platform: 'browser' },
+  {
+    name: 'worker',
+    entry: 'server/src/lsp/worker.ts',
+    out: 'dist/server-worker.js',
+    format: 'iife',
+    platform: 'browser',
+  },
   {
     name: 'browser-client',
     entry: 'client/src/browser.ts',

@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { listFolder } from '../../server/src/host/folder-walk.ts';
-import { loadFile, ruleFilesOf } from '../../server/src/host/library-files.ts';
+import { loadFile } from '../../server/src/host/library-files.ts';
+import { ruleFilesOf } from '../../server/src/library/listed-files.ts';
 import { badText, cli, findingsIn, folderWith, goodText, libraryText, namesIn } from '../support/cli.ts';
 
 const withoutFindings = { 'library.ifu.yaml': libraryText, 'a.ifu.yaml': goodText };

@@ -69,7 +69,7 @@ function sourceAt(path: string): Source {
   return { path, text, folder, imports };
 }
 
-const sources = [...sourcesUnder('server/src'), ...sourcesUnder('client/src')];
+const sources = [...sourcesUnder('server/src'), ...sourcesUnder('client/src'), ...sourcesUnder('client/page')];
 
 function layerOf(folder: string): number {
   return layers.findIndex((row) => row.includes(folder));

@@ -1,11 +1,11 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
 import { dayOf } from '../check/day.ts';
 import { Engine } from '../check/engine.ts';
-import type { ListedFile } from '../host/library-files.ts';
-import { loadFile, ruleFilesOf } from '../host/library-files.ts';
-import { libraryFileName } from '../host/library-paths.ts';
+import { loadFile } from '../host/library-files.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow, leftOutFolders } from '../library/left-out.ts';
+import type { ListedFile } from '../library/listed-files.ts';
+import { libraryFileName, ruleFilesOf } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { Progress } from './progress.ts';

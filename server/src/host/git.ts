@@ -1,10 +1,11 @@
 import { spawnSync } from 'node:child_process';
 import { realpathSync } from 'node:fs';
 import { dirname, posix } from 'node:path';
+import { fileIdOf } from '../library/listed-files.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
 import { fileProblem } from '../library/loaded-file.ts';
 import { decodeBytes } from '../syntax/decode.ts';
-import { fileIdOf, isRuleFileName, staysInside } from './library-paths.ts';
+import { isRuleFileName, staysInside } from './library-paths.ts';
 import { byteLimit } from './read-text.ts';
 
 /** What a recorded state of a library holds, or why it can't be read, in plain words. */

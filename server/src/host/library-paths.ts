@@ -4,11 +4,6 @@
  * link out of a library, runs nothing from it and never reaches for the network.
  */
 import { sep } from 'node:path';
-import type { FileId } from '../base/brand.ts';
-import { fileId } from '../base/brand.ts';
-
-/** Its folder is a library. */
-export const libraryFileName = 'library.ifu.yaml';
 
 export function isRuleFileName(name: string): boolean {
   return name.endsWith('.ifu.yaml');
@@ -24,9 +19,4 @@ export function staysInside(path: string): boolean {
   if (path === '' || path.includes('\0') || path.startsWith('/')) return false;
   if (sep === '\\' && /[\\:]/.test(path)) return false;
   return path.split('/').every((part) => part !== '' && part !== '.' && part !== '..');
-}
-
-/** The id of the file at a relative path as the disk spells it. */
-export function fileIdOf(path: string): FileId {
-  return fileId(path.normalize('NFC'));
 }

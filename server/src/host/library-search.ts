@@ -1,8 +1,9 @@
 import { lstatSync, realpathSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { libraryFileName } from '../library/listed-files.ts';
 import type { FolderListing } from './folder-walk.ts';
 import { listFolder } from './folder-walk.ts';
-import { isRuleFileName, libraryFileName } from './library-paths.ts';
+import { isRuleFileName } from './library-paths.ts';
 
 /** A library that was asked for, whole or in part. */
 export interface FoundLibrary {

@@ -1,8 +1,9 @@
 import { lstatSync, realpathSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
+import { ruleFilesOf } from '../library/listed-files.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
 import { type FolderListing, listFolder } from './folder-walk.ts';
-import { loadFile, ruleFilesOf } from './library-files.ts';
+import { loadFile } from './library-files.ts';
 import { isRuleFileName } from './library-paths.ts';
 import { holdsLibraryFile } from './library-search.ts';
 

@@ -1,8 +1,9 @@
-import type { ListedFile } from '../host/library-files.ts';
-import { loadFile, ruleFilesOf } from '../host/library-files.ts';
+import { loadFile } from '../host/library-files.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
 import { realFolder } from '../host/real-folder.ts';
+import type { ListedFile } from '../library/listed-files.ts';
+import { ruleFilesOf } from '../library/listed-files.ts';
 import type { Disk, FileOnDisk, LibraryOnDisk } from './disk.ts';
 
 /** The computer's own disk. */
