@@ -31,6 +31,8 @@ function blocksOf(part: Part): readonly Block[] {
       return [{ is: 'text', text: plain(part.line) }];
     case 'small':
       return [{ is: 'faint', text: plain(part.line) }];
+    case 'contents':
+      return [{ is: 'list', items: part.items.map(({ line }) => plain(line)) }];
     case 'list':
       return [{ is: 'list', items: part.items.map(plain) }];
     case 'numbered':

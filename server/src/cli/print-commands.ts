@@ -1,5 +1,6 @@
 import { run as runAnswer } from './answer.ts';
 import type { OptionSpec } from './arguments.ts';
+import { run as runBinder } from './binder.ts';
 import { run as runCards } from './cards.ts';
 import type { Command } from './command.ts';
 import { run as runCycleRecord } from './cycle-record.ts';
@@ -208,5 +209,26 @@ export const printCommands: readonly Command[] = [
       'Several columns of temperature are several probes; the coldest counts.',
     ],
     run: runCycleRecord,
+  },
+  {
+    name: 'binder',
+    summary: 'Writes the audit binder: status, documents, devices, sets, equipment, decisions and every finding.',
+    operands: '[LIBRARY]',
+    options: [
+      { name: 'day', form: 'date', help: 'The day as of which everything is looked at.' },
+      outOption,
+      {
+        name: 'from',
+        form: 'text',
+        value: 'STATE',
+        help: 'A recorded state (a branch, tag or commit) in place of the files as they are.',
+      },
+      paperOption,
+      pdfOption,
+      libraryOption,
+      helpOption,
+    ],
+    help: ['The same state, day and program give the same file, byte for byte.'],
+    run: runBinder,
   },
 ];

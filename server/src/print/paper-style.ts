@@ -20,6 +20,7 @@ th, td { border: .07em solid #000; padding: .2em .4em; text-align: left; vertica
 th { background: #e6e6e6; } thead { display: table-header-group; } tr { break-inside: avoid; }
 figure { margin: .4em 0; break-inside: avoid; text-align: center; } figure svg { max-width: 100%; height: auto; }
 figcaption { font-size: .9em; font-weight: 700; }
+.contents a { color: #000; }
 .small { font-size: .86em; }
 .blank { border-bottom: .07em solid #000; height: 1.9em; font-size: .9em; }
 .new-page { break-before: page; }

@@ -6,7 +6,9 @@ import type { Line } from './piece.ts';
 
 /** A page or letter as parts in reading order: one layout for everything that is read rather than worked from. */
 export type Part =
-  | { readonly is: 'heading'; readonly level: 1 | 2 | 3; readonly line: Line }
+  | { readonly is: 'heading'; readonly level: 1 | 2 | 3; readonly line: Line; readonly anchor?: string }
+  /** Links to headings of the same page. */
+  | { readonly is: 'contents'; readonly items: readonly { readonly line: Line; readonly anchor: string }[] }
   /** The answer itself: large and framed. */
   | { readonly is: 'verdict'; readonly line: Line; readonly under: readonly Line[] }
   | { readonly is: 'text'; readonly line: Line }
@@ -43,7 +45,13 @@ export function paperHtml(paper: Paper, size: PaperSize): string {
 function partMarkup(part: Part): Markup {
   switch (part.is) {
     case 'heading':
-      return element(`h${part.level}`, {}, lineMarkup(part.line));
+      return element(`h${part.level}`, { id: part.anchor }, lineMarkup(part.line));
+    case 'contents':
+      return element(
+        'ol',
+        { class: 'contents' },
+        part.items.map(({ line, anchor }) => element('li', {}, element('a', { href: `#${anchor}` }, lineMarkup(line)))),
+      );
     case 'verdict':
       return element(
         'div',

@@ -33,24 +33,35 @@ export function deviceAnswer(
   findings: readonly TellingFinding[],
 ): Paper {
   const id = device.id?.text ?? '';
-  const name = nameOf(device, id);
   return {
     title: `${device.name?.text ?? id} (${id})`,
     language: 'en',
     facts: { 'page-kind': 'answer', 'page-about': `device/${id}`, 'page-day': day },
     parts: [
-      { is: 'heading', level: 1, line: line`${name}` },
+      { is: 'heading', level: 1, line: line`${nameOf(device, id)}` },
       { is: 'text', line: identityLine(device, looked) },
       ...scanParts(looked),
-      ...documentParts(device, printing, day),
-      ...quoteParts(device),
-      ...routeParts(device, printing),
-      ...practiceParts(device, printing),
-      ...reviewParts(device, day),
-      ...openParts(device, printing, day, findings),
+      ...answerParts(device, printing, day, findings),
       ...cautionParts(printing.view),
     ],
   };
+}
+
+/** The answer itself, without a title and without cautions. */
+export function answerParts(
+  device: Device,
+  printing: Printing,
+  day: string,
+  findings: readonly TellingFinding[],
+): readonly Part[] {
+  return [
+    ...documentParts(device, printing, day),
+    ...quoteParts(device),
+    ...routeParts(device, printing),
+    ...practiceParts(device, printing),
+    ...reviewParts(device, day),
+    ...openParts(device, printing, day, findings),
+  ];
 }
 
 function identityLine(device: Device, { asked }: Looked): Line {

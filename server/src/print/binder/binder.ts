@@ -1,0 +1,131 @@
+import type { Coverage } from '../../check/coverage.ts';
+import type { Printing } from '../amounts.ts';
+import { cautionParts } from '../answer/cautions.ts';
+import { answerParts } from '../answer/device-answer.ts';
+import { nameOf } from '../card/cleaning-stages.ts';
+import type { Paper, Part } from '../paper.ts';
+import type { Line } from '../piece.ts';
+import { said } from '../piece.ts';
+import { equipmentParts } from './equipment.ts';
+import { findingParts, statusParts } from './findings.ts';
+import { procedureParts, signOffParts, trainingParts, waiverParts } from './people.ts';
+import { documentRegister, responseRegister, thresholdParts } from './registers.ts';
+import { setParts } from './sets.ts';
+
+/** A finding as the binder prints it: nothing is left out because it is ugly. */
+export interface BinderFinding {
+  readonly rule: string;
+  readonly severity: 'error' | 'warning' | 'advice';
+  readonly entity: string;
+  readonly message: string;
+  /** `devices/x.ifu.yaml:12`. */
+  readonly place: string;
+  readonly settledBy: string;
+}
+
+/** Where the binder came from, so that it can be made again to the byte. */
+export interface BinderOrigin {
+  /** `YYYY-MM-DD`: everything is looked at as of this day. */
+  readonly day: string;
+  readonly version: string;
+  readonly commit: string | undefined;
+  /** `changed-since`: files differ from the commit, so the commit alone does not give this binder back. */
+  readonly state: 'as-recorded' | 'changed-since' | 'not-recorded';
+  readonly files: number;
+}
+
+export interface BinderContent {
+  readonly origin: BinderOrigin;
+  readonly findings: readonly BinderFinding[];
+  /** Findings that the library's settings keep back, by rule. */
+  readonly heldBack: ReadonlyMap<string, number>;
+  readonly coverage: Coverage;
+}
+
+interface Section {
+  readonly title: string;
+  readonly parts: readonly Part[];
+}
+
+/** The audit binder: twelve sections, a contents page, and its own open items. */
+export function binder(content: BinderContent, printing: Printing): Paper {
+  const sections = sectionsOf(content, printing);
+  const { origin } = content;
+  const library = printing.view.all('library')[0];
+  const name: Line = library === undefined ? ['Library'] : [nameOf(library, '')];
+  return {
+    title: `Binder of ${origin.day}`,
+    language: 'en',
+    facts: { 'page-kind': 'binder', 'page-day': origin.day, 'binder-commit': origin.commit ?? '' },
+    parts: [
+      { is: 'heading', level: 1, line: ['Binder: ', ...name] },
+      { is: 'text', line: [`As of ${origin.day}. It shows its own open items: sections 1 and 10.`] },
+      { is: 'contents', items: sections.map(({ title }, index) => ({ line: [title], anchor: anchorOf(index) })) },
+      ...cautionParts(printing.view),
+      ...sections.flatMap(({ title, parts }, index): readonly Part[] => [
+        { is: 'new-page' },
+        { is: 'heading', level: 1, line: [`${index + 1}. ${title}`], anchor: anchorOf(index) },
+        ...parts,
+      ]),
+    ],
+  };
+}
+
+function anchorOf(index: number): string {
+  return `section-${index + 1}`;
+}
+
+function sectionsOf(content: BinderContent, printing: Printing): readonly Section[] {
+  const { findings, origin } = content;
+  return [
+    { title: 'Status of the library', parts: statusParts(content, printing) },
+    { title: 'Documents and answers of makers', parts: [...documentRegister(printing), ...responseRegister(printing)] },
+    { title: 'Devices, a minute each', parts: deviceParts(content, printing) },
+    { title: 'Sets: route and who governs', parts: setParts(printing) },
+    { title: 'Equipment and qualification', parts: equipmentParts(printing) },
+    { title: 'Procedures', parts: procedureParts(findings, printing) },
+    { title: 'Waivers', parts: waiverParts(printing, origin.day) },
+    { title: 'Decisions on revisions', parts: signOffParts(printing) },
+    { title: 'Training and competency, counts only', parts: trainingParts(printing, origin.day) },
+    { title: 'All findings', parts: findingParts(findings) },
+    { title: 'Adopted numbers and their sources', parts: thresholdParts(printing) },
+    { title: 'How to make this binder again', parts: originParts(origin) },
+  ];
+}
+
+function deviceParts({ findings, origin }: BinderContent, printing: Printing): readonly Part[] {
+  return printing.view.all('device').flatMap((device): readonly Part[] => [
+    {
+      is: 'heading',
+      level: 2,
+      line: [nameOf(device, ''), ...(device.id === undefined ? [] : [' (', said(device.id), ')'])],
+    },
+    ...answerParts(device, printing, origin.day, findings).map(lower),
+  ]);
+}
+
+/** A part of a page of its own, one step further down. */
+function lower(part: Part): Part {
+  return part.is === 'heading' ? { ...part, level: 3 } : part;
+}
+
+function originParts({ day, version, commit, state, files }: BinderOrigin): readonly Part[] {
+  const recorded: Line =
+    commit === undefined
+      ? ['The library has no recorded history, so this binder can be made again only from the same files.']
+      : [
+          `Recorded state ${commit}${state === 'changed-since' ? ', but files differ from it: this binder cannot be made again from that state alone' : ''}.`,
+        ];
+  return [
+    {
+      is: 'list',
+      items: [recorded, [`Day: ${day}.`], [`Program: Traywright ${version}.`], [`Rule files read: ${files}.`]],
+    },
+    {
+      is: 'text',
+      line: [
+        `The same state, day and program give the same file, byte for byte: traywright binder --day ${day}${commit === undefined ? '' : ` --from ${commit}`} --out DIR`,
+      ],
+    },
+  ];
+}
