@@ -87,13 +87,16 @@ function dimensionOfText(text: string): Dimension {
 function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
   const record: Record<string, unknown> =
     shape.dimension === undefined ? { node: 'record', at } : { node: 'record', at, dimension: shape.dimension };
+  const unread: string[] = [];
   for (const { key, value } of tree.entries) {
     const field = shape.fields.get(key.text);
     if (field === undefined || Object.hasOwn(record, key.text)) continue;
     const lowered = lowerNode(value, field.shape, placeUnder(key, value, at));
-    if (lowered !== undefined) record[key.text] = lowered;
+    if (lowered === undefined) unread.push(key.text);
+    else record[key.text] = lowered;
   }
-  return record as unknown as Rec;
+  const lowered = record as unknown as Rec;
+  return unread.length === 0 ? lowered : { ...lowered, unread };
 }
 
 function lowerList(tree: Tree, item: Shape, at: Place): List<Node> | undefined {

@@ -111,6 +111,8 @@ export interface Row<Value> {
 export interface Rec {
   readonly node: 'record';
   readonly at: Place;
+  /** Fields that the file has in a form that can't be read. schema/ says so; that they are absent would be an echo. */
+  readonly unread?: readonly string[];
 }
 
 export type BoundWord = 'at_least' | 'at_most' | 'between' | 'exactly' | 'stated' | 'about';

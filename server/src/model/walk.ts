@@ -60,8 +60,13 @@ export function rowOf<Value>(table: Table<Value> | undefined, key: string): Valu
   return table?.rows.get(key)?.value;
 }
 
+/** Whether the file holds the field, be it in a form that can't be read. */
+export function isWritten(record: Rec, key: string): boolean {
+  return fieldOf(record, key) !== undefined || record.unread?.includes(key) === true;
+}
+
 /** A field of a record by name, for walkers that serve every kind. */
 export function fieldOf(record: Rec, key: string): Node | undefined {
-  if (key === 'node' || key === 'at' || !Object.hasOwn(record, key)) return undefined;
+  if (key === 'node' || key === 'at' || key === 'unread' || !Object.hasOwn(record, key)) return undefined;
   return (record as unknown as Record<string, Node | undefined>)[key] ?? undefined;
 }

@@ -90,7 +90,11 @@ export function emptyValue(tree: Tree, name: string): Problem {
 /** A value of another form than its field has: a list where one value belongs, text where fields belong, ... */
 export function unfitting(tree: Tree, shape: Shape, name: string): Problem {
   const at = tree.node === 'map' ? headOf(tree) : tree.span;
-  return error('wrong-form', at, `${capital(name)} should be ${wanted(shape)}, but ${found(tree)} stands here.`);
+  return error(
+    'wrong-form',
+    at,
+    `${capital(name)} should be ${wanted(shape)}, but ${found(tree, shape)} stands here.${remedy(tree, shape)}`,
+  );
 }
 
 function wanted(shape: Shape): string {
@@ -116,12 +120,14 @@ function wanted(shape: Shape): string {
   }
 }
 
-function found(tree: Tree): string {
+function found(tree: Tree, shape: Shape): string {
   switch (tree.node) {
     case 'map':
       return 'a group of fields';
     case 'list':
-      return 'a list (square brackets or dashes make one; put quotation marks around text that holds them)';
+      return shape.form === 'record' || shape.form === 'table'
+        ? 'a list'
+        : 'a list (square brackets or dashes make one; put quotation marks around text that holds them)';
     case 'scalar':
       return `"${shortened(tree.text)}"`;
     case 'empty':
@@ -129,9 +135,18 @@ function found(tree: Tree): string {
   }
 }
 
+/** What makes a list fit where fields of their own belong. */
+function remedy(tree: Tree, shape: Shape): string {
+  if (tree.node !== 'list' || shape.form !== 'record' || shape.dimension !== undefined) return '';
+  const one = shape.fields.has('any_of') ? 'under "any_of:" when one of them is enough' : undefined;
+  const all = shape.fields.has('all_of') ? 'under "all_of:" when each of them is done' : undefined;
+  const places = [one, all].filter((place) => place !== undefined);
+  return places.length === 0 ? ' Write its fields without dashes.' : ` Put the list ${places.join(', ')}.`;
+}
+
 function listing(known: readonly string[]): string {
   const shown = known.slice(0, 12).join(', ');
-  return ` It can be: ${shown}${known.length > 12 ? ', ...' : ''}.`;
+  return ` It can be: ${shown}${known.length > 12 ? ` and ${known.length - 12} more` : ''}.`;
 }
 
 function shortened(text: string): string {

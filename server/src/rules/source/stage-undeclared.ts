@@ -2,7 +2,7 @@ import type { Fix } from '../../base/problem.ts';
 import { outOfScopeTraits } from '../../judge/vocabulary.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Place } from '../../model/node.ts';
-import { fieldOf } from '../../model/walk.ts';
+import { fieldOf, isWritten } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
 import { isFlow } from '../support/flow-edits.ts';
 import type { MandatoryStage } from '../support/mandatory-stages.ts';
@@ -99,7 +99,7 @@ function isForClass(stage: MandatoryStage, device: Device): boolean {
 }
 
 function isDeclared(stage: MandatoryStage, device: Device): boolean {
-  if (stage.fields.some((field) => fieldOf(device, field) !== undefined)) return true;
+  if (stage.fields.some((field) => isWritten(device, field))) return true;
   return (
     stage.inOptions !== undefined &&
     device.sterilization?.any_of?.items.some((option) => fieldOf(option, stage.inOptions ?? '') !== undefined) === true

@@ -5,7 +5,7 @@ import type { Judgement, Parameter } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import { isSteam } from '../../judge/vocabulary.ts';
 import type { CleaningNode, EntityOf, Override, ProcedureStep } from '../../model/entities.generated.ts';
-import type { Citation, Quantity, Requirement } from '../../model/node.ts';
+import type { Citation, Quantity, Rec, Requirement } from '../../model/node.ts';
 import { waysThrough } from './cleaning-ways.ts';
 import { flushing, soaking } from './cleaning-words.ts';
 import { isAct } from './steps.ts';
@@ -18,7 +18,7 @@ export interface OwnValue {
   readonly quantity: Quantity;
 }
 
-export type OwnField = Exclude<keyof Override, 'node' | 'at'>;
+export type OwnField = Exclude<keyof Override, keyof Rec>;
 
 /** How the fields are called in a sentence. */
 export const ownTitles: Readonly<Record<OwnField, string>> = {
