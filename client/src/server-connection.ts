@@ -29,12 +29,13 @@ export class ServerConnection {
   readonly #status: StatusItem;
   readonly #client: BaseLanguageClient;
   readonly #crashes: number[] = [];
+  readonly #listeners = new Map<string, Set<(params: unknown) => void>>();
 
   constructor(launch: Launch, log: LogOutputChannel, status: StatusItem) {
     this.#log = log;
     this.#status = status;
     this.#client = launch.client(this.#options());
-    this.#client.onNotification(statusNotification, (params: unknown) => {
+    this.on(statusNotification, (params) => {
       if (isStatus(params)) status.show(params);
     });
     this.#client.onDidChangeState(({ newState }) => {
@@ -73,9 +74,18 @@ export class ServerConnection {
     }
   }
 
-  /** Told what the server says without being asked. */
+  /** Told what the server says without being asked, beside whoever else listens: the client itself keeps one listener a method. */
   on(method: string, take: (params: unknown) => void): Disposable {
-    return this.#client.onNotification(method, take);
+    const known = this.#listeners.get(method);
+    const listeners = known ?? new Set<(params: unknown) => void>();
+    listeners.add(take);
+    if (known === undefined) {
+      this.#listeners.set(method, listeners);
+      this.#client.onNotification(method, (params: unknown) => {
+        for (const listener of listeners) listener(params);
+      });
+    }
+    return { dispose: () => void listeners.delete(take) };
   }
 
   /** Says something to the server that it does not answer. */
@@ -123,7 +133,7 @@ export class ServerConnection {
       },
       markdown: { isTrusted: false, supportHtml: false },
       diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },
-      errorHandler: { error: () => ({ action: ErrorAction.Continue }), closed: () => this.#ended() },
+      errorHandler: { error: () => ({ action: ErrorAction.Continue, handled: true }), closed: () => this.#ended() },
     };
   }
 
