@@ -14,11 +14,14 @@ export interface Outside {
 /** Told the files (by their real URI) whose findings may differ now. */
 export type TouchedFiles = (library: OpenLibrary, files: Iterable<FileId>) => void;
 
-/** A change that the disk reports. Of a new or lost name the folder is listed again; of a mere change the file is read. */
+/**
+ * A change that the disk reports. Of a new or lost name the folder is listed again; of a mere change the file is read. What came under
+ * a name that is no rule file's matters when it is a folder: its files may come without a word about each.
+ */
 export interface DiskChange {
   /** Where it really lies. */
   readonly path: string;
-  readonly how: 'written' | 'came-or-went';
+  readonly how: 'written' | 'came-or-went' | 'other-came';
 }
 
 /** The libraries that are open, by the real path of their root. */
@@ -77,15 +80,18 @@ export class Libraries {
   }
 
   /** Takes in what changed on disk. Answers `scan` when libraries may have come or gone. */
-  async takeIn(changes: readonly DiskChange[]): Promise<'done' | 'scan'> {
-    if (changes.some(({ path, how }) => how === 'came-or-went' && this.#movesLibraries(path))) return 'scan';
+  async takeIn(reported: readonly DiskChange[]): Promise<'done' | 'scan'> {
+    const changes = reported.filter(
+      ({ path, how }) => how !== 'other-came' || this.#outside.disk.realFolder(path) !== undefined,
+    );
+    if (changes.some((change) => this.#movesLibraries(change))) return 'scan';
     const written = new Map<OpenLibrary, Set<FileId>>();
     const listAgain = new Set<OpenLibrary>();
     for (const { path, how } of changes) {
       const library = this.around(path);
       if (library === undefined) continue;
       const file = library.fileAt(path);
-      if (how === 'came-or-went' || !library.isListed(file)) listAgain.add(library);
+      if (how !== 'written' || !library.isListed(file)) listAgain.add(library);
       else written.set(library, (written.get(library) ?? new Set()).add(file));
     }
     for (const [library, files] of written) this.#touched(library, await library.reread(files));
@@ -111,7 +117,10 @@ export class Libraries {
     for (const library of this.#open.values()) this.#touched(library, library.useDay(today));
   }
 
-  #movesLibraries(path: string): boolean {
+  #movesLibraries({ path, how }: DiskChange): boolean {
+    if (how === 'written') return false;
+    if (how === 'other-came' && this.around(path) === undefined)
+      return this.#outside.disk.librariesFor(path).length > 0;
     return path.endsWith('/library.ifu.yaml') || [...this.#open.keys()].some((root) => isWithin(path, root));
   }
 

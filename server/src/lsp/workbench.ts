@@ -82,7 +82,7 @@ export class Workbench {
       const path = this.folders.realPathOf(uri);
       if (path === undefined) continue;
       if (this.#onDisk.size === 0) this.#queue(() => this.#takeInDisk());
-      if (this.#onDisk.get(path)?.how !== 'came-or-went') this.#onDisk.set(path, { path, how });
+      if (weightOf(this.#onDisk.get(path)?.how) < weightOf(how)) this.#onDisk.set(path, { path, how });
     }
     this.#changes++;
   }
@@ -210,4 +210,9 @@ export class Workbench {
   #noteTouched(library: OpenLibrary, files: Iterable<FileId>): void {
     for (const file of files) this.#touched.add(this.folders.addressOfReal(library.uriOf(file)));
   }
+}
+
+/** Of several changes of one path the one with the widest effect counts. */
+function weightOf(how: DiskChange['how'] | undefined): number {
+  return how === undefined ? 0 : { written: 1, 'other-came': 2, 'came-or-went': 3 }[how];
 }

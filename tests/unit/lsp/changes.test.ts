@@ -54,6 +54,16 @@ describe('findings follow what happens to files', () => {
     expect(client.saidOf(folder.uri('more/hip.ifu.yaml'))).toEqual([]);
   });
 
+  it('a folder that comes brings everything in it, told by its name alone; other new files change nothing', async () => {
+    folder.write('copied/toe.ifu.yaml', setText('toe', 'gone'));
+    folder.write('notes', 'not a rule file');
+    await client.onDisk([
+      { uri: folder.uri('notes'), type: 1 },
+      { uri: folder.uri('copied'), type: 1 },
+    ]);
+    await eventually('the file in it', () => client.saidOf(folder.uri('copied/toe.ifu.yaml')).length === 1);
+  });
+
   it('a deleted folder takes everything in it along, told by its name alone', async () => {
     folder.delete('more');
     await client.onDisk([{ uri: folder.uri('more'), type: 3 }]);
