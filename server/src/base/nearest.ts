@@ -15,6 +15,11 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   return best;
 }
 
+/** True when one letter too many, too few or wrong, or two that changed places, make one word of the other. */
+export function isOneSlipFrom(word: string, other: string): boolean {
+  return word !== other && editsBetween(word.slice(0, 200), other.slice(0, 200)) === 1;
+}
+
 /** Two neighbouring letters that changed places count as one slip. */
 function editsBetween(a: string, b: string): number {
   if (a === b) return 0;

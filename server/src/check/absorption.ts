@@ -61,6 +61,8 @@ export const absorptions: readonly Absorption[] = [
     ],
     within: 'entity',
   },
+  // A cool-down without one of its two limits is told with what the site has adopted.
+  { cause: 'cool-criterion-missing', symptoms: ['cool-short-of-policy'], within: 'field' },
   { cause: 'container-not-validated-for-cycle', symptoms: ['card-cycle-not-derived'], within: 'entity' },
   // Paper in peroxide is the reason why its maker does not cover the cycle.
   {

@@ -2,7 +2,7 @@ import type { Mistake, MistakeKind } from './mistake.ts';
 import { removed, renamedKey, replaced, rewritten } from './mistake.ts';
 import { decimalSlips, digitSlips, otherUnits, transpositions, writtenNumber } from './numbers.ts';
 import type { Site } from './rule-files.ts';
-import { entryOf, isBelow, scalarsOf, sitesOf, textAt, valueAt } from './rule-files.ts';
+import { entryOf, isBelow, itemsOf, scalarsOf, sitesOf, textAt, valueAt } from './rule-files.ts';
 
 /** Slips of who copies a page of an instruction into a file. They happen where something is copied from a page. */
 const copied = ['device', 'packaging', 'chemistry'];
@@ -80,7 +80,8 @@ function neighbouringRow(site: Site): readonly Mistake[] {
 }
 
 function structureSwapped(site: Site): readonly Mistake[] {
-  if (!isCopied(site)) return [];
+  // Of one alone all is the same as any.
+  if (!isCopied(site) || itemsOf(site.value).length < 2) return [];
   if (site.key === 'all_of') return renamedKey(site, 'any_of');
   return site.key === 'any_of' && site.above?.key === 'cleaning' ? renamedKey(site, 'all_of') : [];
 }

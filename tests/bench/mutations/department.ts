@@ -193,8 +193,11 @@ function stepNumberMore(site: Site): readonly Mistake[] {
 
 function lessTraining(site: Site): readonly Mistake[] {
   if (site.of.kind !== 'training') return [];
-  if (site.key === 'done') return [replaced(site, '0')];
   return site.key === 'readers' && site.holder.node === 'map' ? [rewritten(site, '[]')] : [];
+}
+
+function trainingNotHad(site: Site): readonly Mistake[] {
+  return site.of.kind === 'training' && site.key === 'done' ? [replaced(site, '0')] : [];
 }
 
 function sheetDrifted(site: Site): readonly Mistake[] {
@@ -245,7 +248,11 @@ export const departmentSlips: readonly MistakeKind[] = [
   kind('step-chemistry-other', 'another detergent in a step', stepChemistry),
   kind('step-number-less', 'a time, volume or count of a step cut to a quarter', stepNumberLess),
   kind('step-number-more', 'a temperature, pressure or carrying time of a step three times as high', stepNumberMore),
-  kind('training-less', 'a training that nobody has had', lessTraining),
+  kind('training-without-readers', 'a training for nobody', lessTraining),
+  {
+    ...kind('training-not-had', 'a training that nobody has had yet', trainingNotHad),
+    unnoticeable: 'until the day on which it is due, nobody is late',
+  },
   kind('sheet-drifted', 'a quiz with the wrong key, a poster with a part left out', sheetDrifted),
   kind(
     'place-mixed-up',

@@ -2,6 +2,7 @@ import type { FileId, IsoDate } from '../../../server/src/base/brand.ts';
 import type { Severity } from '../../../server/src/base/problem.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
 import type { Finding } from '../../../server/src/check/finding.ts';
+import { fingerprintOf } from '../../../server/src/check/finding.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
@@ -56,12 +57,12 @@ export type Libraries = ReadonlyMap<string, ReadonlyMap<FileId, string>>;
 /** Makes at most `each` mistakes of every kind, chosen by the seed among all that can be made, and takes each back again. */
 export function runTrial(libraries: Libraries, today: IsoDate, choice: { seed: number; each: number }): Trial {
   const engines = new Map([...libraries].map(([name, texts]) => [name, checked(texts, today)]));
-  const before = countOf(engines);
+  const before = new Set([...engines.values()].flatMap(findingsOf).map(nameOf));
   const outcomes = chosen(libraries, choice).flatMap((candidate) => {
     const engine = engines.get(candidate.library);
-    return engine === undefined ? [] : [outcomeOf(candidate, engine)];
+    return engine === undefined ? [] : [outcomeOf(candidate, engine, before)];
   });
-  return { seed: choice.seed, untouched: before + countOf(engines), outcomes };
+  return { seed: choice.seed, untouched: before.size + countOf(engines), outcomes };
 }
 
 function checked(texts: ReadonlyMap<FileId, string>, today: IsoDate): Engine {
@@ -72,6 +73,10 @@ function checked(texts: ReadonlyMap<FileId, string>, today: IsoDate): Engine {
 
 function countOf(engines: ReadonlyMap<string, Engine>): number {
   return [...engines.values()].reduce((sum, engine) => sum + findingsOf(engine).length, 0);
+}
+
+function nameOf(finding: Finding): string {
+  return `${finding.file}: ${fingerprintOf(finding)}`;
 }
 
 function findingsOf(engine: Engine): readonly Finding[] {
@@ -118,11 +123,12 @@ function isFair(candidate: Candidate): boolean {
   throw new Error(`${candidate.kind.id} in ${candidate.file} at ${candidate.path} leaves nothing to read`);
 }
 
-function outcomeOf(candidate: Candidate, engine: Engine): Outcome {
+/** What was said before the mistake does not count. */
+function outcomeOf(candidate: Candidate, engine: Engine, before: ReadonlySet<string>): Outcome {
   const applied = applyEdits(candidate.text, candidate.edits);
   if ('refused' in applied) throw new Error(applied.refused);
   engine.set(candidate.file, applied.text);
-  const found = findingsOf(engine);
+  const found = findingsOf(engine).filter((finding) => !before.has(nameOf(finding)));
   engine.set(candidate.file, candidate.text);
   const { kind, library, file, path, was, becomes } = candidate;
   const severity = (['error', 'warning', 'advice'] as const).find((one) => found.some((each) => each.severity === one));

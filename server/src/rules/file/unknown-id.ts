@@ -1,4 +1,4 @@
-import { nearest } from '../../base/nearest.ts';
+import { isOneSlipFrom, nearest } from '../../base/nearest.ts';
 import { kinds } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
 import { isNamed, namesOf, referencesIn } from '../support/references.ts';
@@ -20,10 +20,11 @@ export const rule = defineRule({
   check(entity, { view, report }) {
     for (const reference of referencesIn(entity)) {
       const { refers, text } = reference;
-      if (reference.open === true || refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view)))
-        continue;
+      if (refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view))) continue;
       const known = refers.flatMap((sort) => [...(namesOf(sort, entity, view) ?? [])]);
       const suggestion = nearest(text, known);
+      // Where a plain word is fine too, only one that looks like a slip of a name is told.
+      if (reference.open === true && !known.some((name) => isLikeId(name) && isOneSlipFrom(text, name))) continue;
       report({
         at: reference.at,
         message: message.unknown(refers.join(' or '), text, suggestion),
@@ -55,6 +56,16 @@ limits:
 statements:
   s1: {doc: PF-1, rev: A, page: 2, quote: "Do not exceed 140 °C."}
 `,
+      `
+=== procedures/tips.ifu.yaml
+kind: procedure
+id: tips
+steps: [{stage: manual, do: rinse, water: R0-1}]
+                                          ^^^^ There is no water "R0-1". Did you mean "RO-1"?
+=== water/ro.ifu.yaml
+kind: water
+id: RO-1
+`,
     ],
     good: [
       `
@@ -76,6 +87,20 @@ limits:
 statements:
   s1: {doc: PF-1, rev: A, page: 2, quote: "Do not exceed 140 °C."}
 `,
+      `
+=== procedures/tips.ifu.yaml
+kind: procedure
+id: tips
+steps: [{stage: manual, do: rinse, water: taps}]
+=== water/tap.ifu.yaml
+kind: water
+id: tap
+`,
     ],
   },
 });
+
+/** Everyday words have no figure and no hyphen. */
+function isLikeId(text: string): boolean {
+  return /[\d-]/.test(text.slice(0, 100));
+}

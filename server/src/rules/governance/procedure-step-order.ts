@@ -45,6 +45,16 @@ steps:
   - {stage: packaging, do: pack}
   - {stage: steam, do: sterilize}
 `,
+      `
+kind: procedure
+id: tubes
+steps:
+  - {stage: manual, do: rinse}
+  - {stage: drying, do: dry}
+  - {stage: packaging, do: pack}
+  - {stage: inspection, do: visual}
+            ^^^^^^^^^^ Inspection stands after packing here, but has to be done before it: each stage prepares the next.
+`,
     ],
     good: [
       `
@@ -77,13 +87,14 @@ steps:
  */
 const ranks: ReadonlyMap<string, number> = new Map([
   ...rank(1, ['disassembly', 'manual', 'ultrasonic', 'mechanical', 'rinse', 'disinfection']),
-  ...rank(2, ['drying', 'inspection', 'lubrication', 'assembly']),
-  ...rank(3, ['packaging']),
-  ...rank(4, ['loading']),
-  ...rank(5, ['steam', 'low-temperature', 'sterilization']),
-  ...rank(6, ['aeration', 'cooling']),
-  ...rank(7, ['release']),
-  ...rank(8, ['storage']),
+  ...rank(2, ['drying']),
+  ...rank(3, ['inspection', 'lubrication', 'assembly']),
+  ...rank(4, ['packaging']),
+  ...rank(5, ['loading']),
+  ...rank(6, ['steam', 'low-temperature', 'sterilization']),
+  ...rank(7, ['aeration', 'cooling']),
+  ...rank(8, ['release']),
+  ...rank(9, ['storage']),
 ]);
 
 function rank(number: number, stages: readonly string[]): readonly (readonly [string, number])[] {
@@ -98,11 +109,16 @@ function outOfOrder(procedure: EntityOf['procedure']): { readonly late: Text; re
     if (own === undefined || step.stage === undefined || step.when !== undefined) continue;
     const earlier = before.filter((other) => isForSame(other, step));
     const early = earlier.find(({ stage }) => (ranks.get(stage?.text ?? '') ?? 0) > own)?.stage;
-    const isRepeated = earlier.some(({ stage }) => ranks.get(stage?.text ?? '') === own);
+    const isRepeated = earlier.some(({ stage }) => stage?.text === step.stage?.text || isCleaningAgain(stage, own));
     if (early !== undefined && !isRepeated) return { late: step.stage, early };
     before.push(step);
   }
   return undefined;
+}
+
+/** Cleaning goes back and forth between the sink, the bath and the machine. */
+function isCleaningAgain(stage: Text | undefined, own: number): boolean {
+  return own === 1 && ranks.get(stage?.text ?? '') === 1;
 }
 
 function isForSame(a: ProcedureStep, b: ProcedureStep): boolean {

@@ -1,10 +1,10 @@
-import type { EntityOf, Room } from '../../model/entities.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Place, Quantity } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
-import type { Demand } from '../support/limits-of.ts';
+import { coolingRooms } from '../support/cooling-rooms.ts';
 import { demandOf } from '../support/limits-of.ts';
 import { shown } from '../support/shown.ts';
 import { siteOf } from '../support/site-limits.ts';
@@ -94,24 +94,4 @@ function judge(release: Quantity, at: Place, site: Site, { report }: RuleContext
     });
     return;
   }
-}
-
-interface CoolingRoom {
-  readonly room: Room;
-  readonly name: string;
-  readonly demand: Demand;
-}
-
-/** Rooms in which packs cool: those that say so, or where none does, those that give no stages. */
-function coolingRooms(site: Site): readonly CoolingRoom[] {
-  const rooms = [...(site.rooms?.rows ?? [])].map(([key, { value }]) => ({
-    room: value,
-    name: value.name?.text ?? key,
-  }));
-  const cooling = rooms.filter(({ room }) => room.stages?.items.some(({ text }) => text === 'cooling') === true);
-  const meant = cooling.length > 0 ? cooling : rooms.filter(({ room }) => room.stages === undefined);
-  return meant.flatMap(({ room, name }) => {
-    const demand = demandOf(room.temp);
-    return demand === undefined ? [] : [{ room, name, demand }];
-  });
 }

@@ -1,8 +1,9 @@
 /** rules/support/: small helpers that several rules share. They report nothing. */
 import type { LibraryView } from '../../library/view.ts';
+import type { Statement } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
-import type { Node, Text } from '../../model/node.ts';
+import type { Node, Table, Text } from '../../model/node.ts';
 import { nodesIn } from '../../model/walk.ts';
 import { isKind } from '../../schema/kinds.ts';
 
@@ -25,19 +26,20 @@ export function namesOf(sort: string, entity: AnyEntity, view: LibraryView): Rea
       return idsIn(view.all('washer').flatMap((machine) => machine.cycles?.items ?? []));
     case 'document-number':
       return undefined;
+    case 'statement':
+      return new Set(statementsOf(entity)?.rows.keys());
     default:
       return isOfKind(entity, 'device') ? namesInDevice(sort, entity) : undefined;
   }
 }
 
-function namesInDevice(
-  sort: string,
-  device: AnyEntity & { readonly statements?: unknown },
-): ReadonlySet<string> | undefined {
+function statementsOf(entity: AnyEntity & { readonly statements?: Table<Statement> }): Table<Statement> | undefined {
+  return entity.statements;
+}
+
+function namesInDevice(sort: string, device: AnyEntity): ReadonlySet<string> | undefined {
   if (!isOfKind(device, 'device')) return undefined;
   switch (sort) {
-    case 'statement':
-      return new Set(device.statements?.rows.keys());
     case 'lumen':
       return idsIn(device.lumens?.items ?? []);
     case 'part':

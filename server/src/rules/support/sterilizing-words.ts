@@ -71,3 +71,15 @@ export const earlyRelease: readonly Phrase[] = [
 
 /** Words that take dryness of steam for saturation. */
 export const saturationWords: readonly Phrase[] = [['saturat*'], ['sättigung*']];
+
+/** A page that asks for packaging with a property, whoever makes it. */
+export const clearedWords: readonly Phrase[] = [
+  ['cleared', 'for'],
+  ['cleared'],
+  ['ce', 'marked'],
+  ['legally', 'marketed'],
+  ['suitable', 'for', 'the', 'cycle'],
+  ['zugelassen*'],
+  ['zyklus', 'geeignet*'],
+  ['autorisé*'],
+];

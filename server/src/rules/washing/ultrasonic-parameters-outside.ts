@@ -1,5 +1,5 @@
 import type { Query } from '../../library/view.ts';
-import type { EntityOf } from '../../model/entities.generated.ts';
+import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
@@ -117,11 +117,12 @@ const isValue = isAbout('ultrasonic', 'heat-limit');
 
 function checkProcedure(procedure: EntityOf['procedure'], { view, report }: RuleContext): void {
   for (const step of stepsOf(procedure)) {
-    const bath = step.stage?.text === 'ultrasonic' ? bathOf(step, view) : undefined;
-    if (bath === undefined || step.when !== undefined) continue;
-    const failures = devicesOfStep(step, procedure, view).flatMap(
-      (device) => bathFailure(device, inBath(device, bath, step, view), isValue) ?? [],
-    );
+    if (step.stage?.text !== 'ultrasonic' || step.when !== undefined) continue;
+    const baths = bathsFor(step, view);
+    const failures = devicesOfStep(step, procedure, view).flatMap((device) => {
+      const inEach = baths.map((bath) => bathFailure(device, inBath(device, bath, step, view), isValue));
+      return inEach.includes(undefined) ? [] : (inEach[0] ?? []);
+    });
     if (failures.length === 0) continue;
     const own = failures.map(({ judgement }) => judgement.factAt).find((at) => isInFile(at, procedure.at));
     report({
@@ -131,6 +132,12 @@ function checkProcedure(procedure: EntityOf['procedure'], { view, report }: Rule
       ...evidenceOf(failures),
     });
   }
+}
+
+/** The bath that the step means, else every one in service: what fails in each of them is the step's own. */
+function bathsFor(step: ProcedureStep, view: RuleContext['view']): readonly Bath[] {
+  const bath = bathOf(step, view);
+  return bath === undefined && step.machine === undefined ? bathsInService(view) : bath === undefined ? [] : [bath];
 }
 
 function isInFile(at: Place | undefined, file: Place): at is Place {
