@@ -8,16 +8,16 @@ import type { FileId, IsoDate } from '../../server/src/base/brand.ts';
 import { fileId } from '../../server/src/base/brand.ts';
 import { page } from './mutations/page.ts';
 import type { Libraries } from './mutations/trial.ts';
-import { mistakeKinds, runTrial } from './mutations/trial.ts';
+import { mistakeGroups, runTrial } from './mutations/trial.ts';
 
 const root = process.cwd();
 const [each = '12', seed = '20250303'] = process.argv.slice(2);
 const names = ['lanternfield-corrected', 'saltmere-eye-clinic-corrected'];
 const libraries: Libraries = new Map(names.map((name) => [name, textsOf(join(root, 'samples', name))]));
 const trial = runTrial(libraries, '2025-03-03' as IsoDate, { seed: Number(seed), each: Number(each) });
-process.stdout.write(page(trial, mistakeKinds));
+process.stdout.write(page(trial, mistakeGroups));
 if (process.argv.length <= 2) {
-  writeFileSync(join(root, 'server/docs/mutation-trial.md'), page(trial, mistakeKinds));
+  writeFileSync(join(root, 'server/docs/mutation-trial.md'), page(trial, mistakeGroups));
   writeFileSync(join(root, 'server/docs/mutation-trial.json'), `${JSON.stringify(trial, undefined, 2)}\n`);
 }
 

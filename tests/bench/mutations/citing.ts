@@ -1,3 +1,4 @@
+import type { MapTree } from '../../../server/src/syntax/tree.ts';
 import type { Mistake, MistakeKind } from './mistake.ts';
 import { removed, renamedKey, replaced, withoutKey } from './mistake.ts';
 import { digitSlips } from './numbers.ts';
@@ -37,7 +38,15 @@ function pageWrong(site: Site, department: Department): readonly Mistake[] {
 
 function locatorDropped(site: Site): readonly Mistake[] {
   if (site.above?.key !== 'statements' || site.value.node !== 'map') return [];
-  return [...withoutKey(site, site.value, 'page'), ...withoutKey(site, site.value, 'quote')];
+  return [...withoutPlace(site, site.value), ...withoutKey(site, site.value, 'quote')];
+}
+
+/** Without the page, and without the section that would do in its place. */
+function withoutPlace(site: Site, statement: MapTree): readonly Mistake[] {
+  const [page] = withoutKey(site, statement, 'page');
+  if (page === undefined) return [];
+  const sections = withoutKey(site, statement, 'section').flatMap(({ edits }) => edits);
+  return [{ ...page, edits: [...page.edits, ...sections] }];
 }
 
 function statementDropped(site: Site): readonly Mistake[] {
@@ -169,10 +178,20 @@ function answerUnchecked(site: Site): readonly Mistake[] {
   return site.key === 'signed' ? [replaced(site, 'false')] : [];
 }
 
-function signOffGone(site: Site): readonly Mistake[] {
+function signOffGone(site: Site, department: Department): readonly Mistake[] {
+  const needed = ['second_reader', 'manager', 'reviewer', 'shelf_stock', 'training', 'on'];
+  if (site.of.kind === 'sign-off') return site.above === undefined && needed.includes(site.key) ? removed(site) : [];
   if (site.of.kind !== 'document' || (site.above !== undefined && site.key !== 'impact_ack')) return [];
+  if (hasRecord(site, department)) return [];
   if (['sign_off', 'training', 'impact_ack'].includes(site.key) && site.holder.node === 'map') return removed(site);
   return site.key === 'impact_ack' && itemsOf(site.above?.value).length > 1 ? removed(site) : [];
+}
+
+/** A record of the decision says all that the document's own lines repeat. */
+function hasRecord(site: Site, department: Department): boolean {
+  return department.files.some(
+    ({ kind, tree }) => kind === 'sign-off' && textAt(tree, 'doc') === textAt(site.of.tree, 'doc'),
+  );
 }
 
 function kind(id: string, what: string, mistakes: MistakeKind['mistakes']): MistakeKind {

@@ -52,14 +52,32 @@ function lostNegation(site: Site): readonly Mistake[] {
 
 function lostProhibition(site: Site): readonly Mistake[] {
   if (!isCopied(site)) return [];
-  if (site.key === 'not' && site.holder.node === 'list') return removed(site);
+  if (site.key === 'not' && site.holder.node === 'list') return saidOnce(site) ? removed(site) : [];
   const negative = ['without', 'forbidden', 'never'];
-  if (negative.includes(site.key) && site.holder.node === 'map') return removed(site);
-  return textAt(site.value, 'use') === 'forbidden' ? removed(site) : [];
+  if (negative.includes(site.key) && site.holder.node === 'map') return isUnderNot(site) ? [] : removed(site);
+  return textAt(site.value, 'use') === 'forbidden' && saidOnce(site) ? removed(site) : [];
 }
 
 function emptiedProhibitions(site: Site): readonly Mistake[] {
-  return isCopied(site) && site.key === 'not' && site.holder.node === 'map' ? removed(site) : [];
+  if (!isCopied(site) || site.key !== 'not' || site.holder.node !== 'map') return [];
+  const items = sitesOf(site.of).filter(({ above }) => above?.path === site.path);
+  return items.some(saidOnce) ? removed(site) : [];
+}
+
+/** A prohibition that stands in the file twice is not lost with one of its places. */
+function saidOnce(site: Site): boolean {
+  const src = textAt(site.value, 'src');
+  const prohibits = (other: Site): boolean =>
+    textAt(other.value, 'use') === 'forbidden' || (other.key === 'not' && other.holder.node === 'list');
+  return !sitesOf(site.of).some(
+    (other) => other.path !== site.path && prohibits(other) && textAt(other.value, 'src') === src,
+  );
+}
+
+/** Every word of the list stands among what the file forbids altogether too. */
+function isUnderNot(site: Site): boolean {
+  const forbidden = itemsOf(valueAt(site.of.tree, 'not')).map((item) => textAt(item, 'what'));
+  return scalarsOf(site.value).every(({ text }) => forbidden.includes(text));
 }
 
 function otherUnit(site: Site): readonly Mistake[] {

@@ -12,7 +12,8 @@ export function shareOf(outcomes: readonly Outcome[]): Share {
 }
 
 /** The page server/docs/mutation-trial.md. */
-export function page(trial: Trial, kinds: readonly MistakeKind[]): string {
+export function page(trial: Trial, groups: ReadonlyMap<string, readonly MistakeKind[]>): string {
+  const kinds = [...groups.values()].flat();
   const noticeable = trial.outcomes.filter(
     ({ kind }) => kinds.find(({ id }) => id === kind)?.unnoticeable === undefined,
   );
@@ -25,6 +26,7 @@ The kinds and places are chosen without regard to what any rule looks for.
 - Mistakes made: ${trial.outcomes.length}, of ${kinds.length} kinds
 - Found: ${words(shareOf(trial.outcomes))}
 - Without the kinds that nothing in a library contradicts: ${words(shareOf(noticeable))}
+${[...groups].map(([group, own]) => `  - ${group}: ${words(shareOf(outcomesOf(own, noticeable)))}`).join('\n')}
 - Findings on the untouched libraries: ${trial.untouched}
 
 ## By kind
@@ -43,6 +45,10 @@ ${ruleCounts(trial.outcomes)
   .map(([rule, count]) => `- ${rule}: ${count}`)
   .join('\n')}
 `;
+}
+
+function outcomesOf(kinds: readonly MistakeKind[], outcomes: readonly Outcome[]): readonly Outcome[] {
+  return outcomes.filter(({ kind }) => kinds.some(({ id }) => id === kind));
 }
 
 function words({ found, of }: Share): string {

@@ -14,12 +14,15 @@ import type { Mistake, MistakeKind } from './mistake.ts';
 import { Department, sitesOf } from './rule-files.ts';
 import { typingSlips } from './typing.ts';
 
-export const mistakeKinds: readonly MistakeKind[] = [
-  ...copyingSlips,
-  ...citingSlips,
-  ...departmentSlips,
-  ...typingSlips,
-];
+/** The kinds by what the person was doing. */
+export const mistakeGroups: ReadonlyMap<string, readonly MistakeKind[]> = new Map([
+  ['copying an instruction', copyingSlips],
+  ['citing documents, pages and names', citingSlips],
+  ['describing the department (some of these still meet every instruction)', departmentSlips],
+  ['typing', typingSlips],
+]);
+
+export const mistakeKinds: readonly MistakeKind[] = [...mistakeGroups.values()].flat();
 
 /** One mistake made in one file, and what the check of the whole library said about it. */
 export interface Outcome {

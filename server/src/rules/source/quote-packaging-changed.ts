@@ -2,7 +2,7 @@ import type { EntityOf, SterilizationOption } from '../../model/entities.generat
 import type { Text } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
-import { packagingWords } from '../support/packaging-words.ts';
+import { packagingWords, specialPackaging } from '../support/packaging-words.ts';
 import { passagesOf, sourceOf } from '../support/quoted-words.ts';
 import { isMentioned } from '../support/wording.ts';
 
@@ -59,6 +59,16 @@ sterilization:
       packaging: {relation: restricted_to, allowed: [rigid-container], src: s2}
                                                      ^^^^^^^^^^^^^^^ The page does not name "rigid-container" where it says how to pack for this choice.
 `,
+      `
+kind: device
+id: camera-head
+statements:
+  s1: {doc: CV-8, rev: G, page: 6, quote: "Hydrogen peroxide, in a non-cellulose pouch only."}
+sterilization:
+  any_of:
+    - {id: surface, modality: vh2o2, packaging: {relation: restricted_to, allowed: [non-cellulose-pouch, pouch]}, src: s1}
+                                                                                                         ^^^^^ The page does not name "pouch" where it says how to pack for this choice.
+`,
     ],
     good: [
       `
@@ -89,7 +99,9 @@ function namedFor(device: EntityOf['device'], option: SterilizationOption) {
   const quotes = packaging === undefined ? [] : passagesOf(device, packaging, sourceOf(option));
   const names = new Set<string>();
   for (const { quote } of quotes) {
-    for (const [type, words] of packagingWords) if (isMentioned(quote.text, words)) names.add(type);
+    const hidden = specialPackaging.flatMap(({ words, hides }) => (isMentioned(quote.text, words) ? hides : []));
+    for (const [type, words] of packagingWords)
+      if (isMentioned(quote.text, words) && !hidden.includes(type)) names.add(type);
   }
   return { quotes, names };
 }

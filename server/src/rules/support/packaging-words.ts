@@ -32,3 +32,21 @@ export const packagingWords: ReadonlyMap<string, readonly Phrase[]> = new Map([
   ['rigid-container', container],
   ['iuss-container', container],
 ]);
+
+/**
+ * Names of one sort that hold the name of another: where the page has only these, the other is not meant. The words that stand for the
+ * special sort come first, then the sorts whose plain name is part of it.
+ */
+export const specialPackaging: readonly { readonly words: readonly Phrase[]; readonly hides: readonly string[] }[] = [
+  {
+    words: [
+      ['non', 'cellulose'],
+      ['cellulose', 'free'],
+      ['ohne', 'zellulose'],
+      ['zellulosefrei*'],
+      ['sans', 'cellulose'],
+    ],
+    hides: ['pouch'],
+  },
+  { words: [['immediate', 'use'], ['iuss']], hides: ['rigid-container'] },
+];
