@@ -16,12 +16,13 @@ export interface Surroundings {
   readonly cwd: string;
   readonly env?: Readonly<Record<string, string>>;
   readonly terminal?: 'terminal' | 'pipe';
+  readonly pdfReader?: string;
 }
 
 /** Runs one command line in this process. */
 export async function cli(
   words: readonly string[],
-  { cwd, env = {}, terminal = 'pipe' }: Surroundings,
+  { cwd, env = {}, terminal = 'pipe', pdfReader }: Surroundings,
 ): Promise<Outcome> {
   let out = '';
   let err = '';
@@ -44,6 +45,7 @@ export async function cli(
     env,
     cwd,
     today: () => '2025-03-03' as IsoDate,
+    ...(pdfReader !== undefined && { pdfReader }),
   };
   const code = await run(words, io);
   return { code, out, err };

@@ -4,6 +4,7 @@ import type { Span } from '../../server/src/base/span.ts';
 import { Engine } from '../../server/src/check/engine.ts';
 import { readMarked } from '../../server/src/rules/examples.ts';
 import type { AnyRule } from '../../server/src/rules/rule.ts';
+import { takeExample } from './kept-example.ts';
 
 export const testDay = '2025-03-03' as IsoDate;
 
@@ -18,7 +19,7 @@ export interface ExampleOutcome {
 export function runExample(rule: AnyRule, example: string): ExampleOutcome {
   const files = readMarked(example);
   const engine = new Engine({ rules: [rule], today: testDay });
-  for (const { file, text } of files) engine.set(file, text);
+  for (const { file, text } of files) takeExample(engine, file, text);
   const problems: string[] = [];
   const expected: string[] = [];
   const found: string[] = [];

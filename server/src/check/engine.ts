@@ -1,6 +1,7 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
 import type { Problem } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
+import type { KeptFile } from '../library/kept-file.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
 import { LibraryView, QueryAnswers } from '../library/view.ts';
@@ -50,6 +51,11 @@ export class Engine {
     return this.#changed(record.file, this.library.put(record));
   }
 
+  /** Takes in what a file named by rule files holds. Returns the rule files that may now have other findings. */
+  keep(path: string, found: KeptFile | undefined): readonly FileId[] {
+    return this.#affectedBy(this.library.keep(path, found));
+  }
+
   /** Forgets the file. Returns the other files that may now have other findings. */
   delete(file: FileId): readonly FileId[] {
     return this.#changed(file, this.library.delete(file));
@@ -90,7 +96,12 @@ export class Engine {
   }
 
   #changed(file: FileId, keys: ReadonlySet<IndexKey>): readonly FileId[] {
-    const affected = new Set<FileId>([file]);
+    this.#forget(file);
+    return [...new Set([file, ...this.#affectedBy(keys)])];
+  }
+
+  #affectedBy(keys: ReadonlySet<IndexKey>): readonly FileId[] {
+    const affected = new Set<FileId>();
     for (const key of this.#answers.forget(keys))
       for (const reader of this.#readers.get(key) ?? []) affected.add(reader);
     for (const reader of affected) this.#forget(reader);

@@ -48,7 +48,8 @@ function renew(found: FoundLibrary, io: CommandIo, given: Arguments): ExitCode {
 function everythingIn(found: FoundLibrary, io: CommandIo, given: Arguments): Baseline {
   const asked = given.values.get('today') as IsoDate | undefined;
   const progress = progressOn(io, 'Reading', 'speaks');
-  const { engine, files } = openLibrary(found, { rules: allRules, asked, clock: io.today(), progress });
+  const { pdfReader } = io;
+  const { engine, files } = openLibrary(found, { rules: allRules, asked, clock: io.today(), progress, pdfReader });
   return baselineOf(files.flatMap(({ file }) => engine.findings(file)));
 }
 

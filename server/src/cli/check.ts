@@ -40,6 +40,7 @@ function judge(found: FoundLibrary, io: CommandIo, given: Arguments): Judged {
     rules: allRules,
     asked,
     clock: io.today(),
+    pdfReader: io.pdfReader,
     progress: progressOn(io, 'Reading', speaks),
   });
   const old = baselineOf(found, io);

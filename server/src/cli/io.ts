@@ -19,6 +19,8 @@ export interface CommandIo {
   /** Absolute. */
   readonly cwd: string;
   today(): IsoDate;
+  /** The program that reads PDFs, an absolute path. Without one, kept documents are not looked at. */
+  readonly pdfReader?: string;
 }
 
 export const exit = {

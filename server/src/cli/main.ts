@@ -1,3 +1,4 @@
+import { besideProgram } from '../host/beside-program.ts';
 import { todayByClock } from '../host/clock.ts';
 import { standardStream } from '../host/standard-streams.ts';
 import { run } from './run.ts';
@@ -8,6 +9,7 @@ run(process.argv.slice(2), {
   env: process.env,
   cwd: process.cwd(),
   today: todayByClock,
+  pdfReader: besideProgram('pdf-reader.cjs'),
 }).then((code) => {
   process.exitCode = code;
 });

@@ -9,6 +9,7 @@ import { libraryFileName, ruleFilesOf } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { Progress } from './progress.ts';
+import { takeDocuments } from './take-documents.ts';
 
 /** A library read into an engine. Nothing has been judged yet. */
 export interface OpenLibrary {
@@ -26,10 +27,15 @@ export interface OpenOptions {
   readonly asked: IsoDate | undefined;
   readonly clock: IsoDate;
   readonly progress: Progress;
+  /** The program that reads PDFs. */
+  readonly pdfReader?: string | undefined;
 }
 
 /** Reads every rule file of the library; one that can't be read is a finding and the others are read all the same. */
-export function openLibrary(found: FoundLibrary, { rules, asked, clock, progress }: OpenOptions): OpenLibrary {
+export function openLibrary(
+  found: FoundLibrary,
+  { rules, asked, clock, progress, pdfReader }: OpenOptions,
+): OpenLibrary {
   let engine = new Engine({ rules, today: asked ?? clock });
   const unread = new Set<FileId>();
   const take = (listed: ListedFile): void => {
@@ -52,5 +58,6 @@ export function openLibrary(found: FoundLibrary, { rules, asked, clock, progress
     progress.step(index + 1, files.length);
   }
   progress.end();
+  if (pdfReader !== undefined) takeDocuments(engine, found.root, pdfReader);
   return { engine, files, unread, leftOut: listed.length - files.length };
 }

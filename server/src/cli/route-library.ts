@@ -31,6 +31,7 @@ export function libraryAt(path: string, io: CommandIo, given: Arguments): OpenLi
     rules: allRules,
     asked,
     clock: io.today(),
+    pdfReader: io.pdfReader,
     progress: progressOn(io, 'Reading', 'speaks'),
   });
 }

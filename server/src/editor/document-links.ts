@@ -1,5 +1,5 @@
-import type { FileId } from '../base/brand.ts';
 import type { Span } from '../base/span.ts';
+import { pathFrom } from '../library/kept-file.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
@@ -42,18 +42,4 @@ function fileOfDocument(number: string, revision: string, view: LibraryView): st
   const document = view.revisions(number).find(({ rev }) => rev?.text === revision);
   if (document?.file === undefined) return undefined;
   return pathFrom(rootOfEntity(document).file, document.file.text);
-}
-
-/** The path below the library's root that `link` means in `file`. Undefined for whatever leads out of the library or is no plain path. */
-export function pathFrom(file: FileId, link: string): string | undefined {
-  const isOdd = /[\\?#%]|\p{Cc}/u.test(link);
-  if (link === '' || link.length > 500 || isOdd || link.startsWith('/') || /^[a-z][a-z0-9+.-]*:/i.test(link))
-    return undefined;
-  const parts = file.split('/').slice(0, -1);
-  for (const part of link.split('/')) {
-    if (part === '' || part === '.') continue;
-    if (part !== '..') parts.push(part);
-    else if (parts.pop() === undefined) return undefined;
-  }
-  return parts.length === 0 ? undefined : parts.join('/');
 }

@@ -42,6 +42,11 @@ export function catalogueKey(number: string): IndexKey {
   return `catalogue:${/^[^0-9]{0,16}/.exec(number)?.[0] ?? ''}` as IndexKey;
 }
 
+/** A file that a rule file names and the library keeps, by its path below the root. */
+export function keptKey(path: string): IndexKey {
+  return `kept:${path}` as IndexKey;
+}
+
 /** A shared answer: whoever used it is judged again when it is dropped, and need not repeat all that it rests on. */
 export function answerKey(name: string): IndexKey {
   return `answer:${name}` as IndexKey;

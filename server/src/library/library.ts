@@ -2,8 +2,9 @@ import type { FileId } from '../base/brand.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import type { FileRecord } from './file-record.ts';
 import { readRuleFile } from './file-record.ts';
+import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
-import { idsKey } from './keys.ts';
+import { idsKey, keptKey } from './keys.ts';
 
 /** All files of one library, and who exports what. Changing it returns the keys whose readers must be judged again. */
 export class Library {
@@ -12,6 +13,8 @@ export class Library {
   /** Lists made from `#exporters`, each until one of its files changes. */
   readonly #entities = new Map<IndexKey, readonly AnyEntity[]>();
   readonly #ids = new Map<IndexKey, ReadonlySet<string>>();
+  /** Documents and the like, by their paths: facts from outside, put here by whoever can open files. */
+  readonly #kept = new Map<string, KeptFile>();
   #sorted: readonly FileId[] | undefined;
 
   /** Adds the file or replaces its text. Unchanged text changes no key. */
@@ -38,6 +41,24 @@ export class Library {
     this.#records.delete(file);
     this.#sorted = undefined;
     return changedKeys(old, undefined);
+  }
+
+  /** Notes what was found in a file that rule files name. `undefined`: it has not been looked at, or no longer. */
+  keep(path: string, found: KeptFile | undefined): ReadonlySet<IndexKey> {
+    if (found === undefined) this.#kept.delete(path);
+    else this.#kept.set(path, found);
+    return new Set([keptKey(path)]);
+  }
+
+  keptFile(path: string): KeptFile | undefined {
+    return this.#kept.get(path);
+  }
+
+  /** A library without rule files that knows the same kept files: the beginning of a copy. */
+  emptyCopy(): Library {
+    const copy = new Library();
+    for (const [path, found] of this.#kept) copy.keep(path, found);
+    return copy;
   }
 
   record(file: FileId): FileRecord | undefined {

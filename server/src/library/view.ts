@@ -3,8 +3,9 @@ import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
+import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
-import { answerKey, catalogueKey, documentKey, entityKey, idsKey, kindKey, usersKey } from './keys.ts';
+import { answerKey, catalogueKey, documentKey, entityKey, idsKey, keptKey, kindKey, usersKey } from './keys.ts';
 import type { Library } from './library.ts';
 
 export type SterilizerCycle = NonNullable<EntityOf['sterilizer']['cycles']>['items'][number];
@@ -95,6 +96,12 @@ export class LibraryView {
   /** Devices whose `covers` could overlap this catalogue number: those that share its leading letters. */
   devicesNear(catalogueNumber: string): readonly EntityOf['device'][] {
     return this.#ofKind(this.#entities(catalogueKey(catalogueNumber)), 'device');
+  }
+
+  /** What a file that rule files name holds; undefined where nobody has looked. `path` is below the library's root. */
+  keptFile(path: string): KeptFile | undefined {
+    this.#reads.add(keptKey(path));
+    return this.#library.keptFile(path);
   }
 
   /** The department: the first site file, if there is one. */

@@ -2,7 +2,7 @@ import type { IsoDate } from '../base/brand.ts';
 import { exportsOf } from '../library/exports.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { entityKey } from '../library/keys.ts';
-import { Library } from '../library/library.ts';
+import type { Library } from '../library/library.ts';
 import { LibraryView, QueryAnswers } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
@@ -12,11 +12,12 @@ import { rootOfEntity } from '../model/entity.ts';
  * both sides of a comparison are taken as encoded.
  */
 export class Trials {
-  readonly #library = new Library();
+  readonly #library: Library;
   readonly #today: IsoDate;
 
   constructor(library: Library, today: IsoDate) {
     this.#today = today;
+    this.#library = library.emptyCopy();
     for (const file of library.files()) {
       const record = library.record(file);
       if (record !== undefined) this.#library.put(record);

@@ -2,7 +2,7 @@ import type { FileId, IsoDate } from '../base/brand.ts';
 import { exportsOf } from '../library/exports.ts';
 import { type FileRecord, readRuleFile } from '../library/file-record.ts';
 import { entityKey } from '../library/keys.ts';
-import { Library } from '../library/library.ts';
+import type { Library } from '../library/library.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { Text } from '../model/node.ts';
@@ -35,7 +35,7 @@ export interface Overlaid {
 
 /** A copy of the library with the changes made. The original is untouched. */
 export function overlaid(library: Library, overlay: Overlay): Overlaid {
-  const copy = new Library();
+  const copy = library.emptyCopy();
   const problems: string[] = [];
   for (const file of library.files()) {
     const record = library.record(file);

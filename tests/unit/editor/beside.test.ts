@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { fileLinksOf, pathFrom } from '../../../server/src/editor/document-links.ts';
+import { fileLinksOf } from '../../../server/src/editor/document-links.ts';
 import { hoverAt } from '../../../server/src/editor/hover.ts';
 import { inlayHintsOf } from '../../../server/src/editor/inlay-hints.ts';
 import { lensesOf } from '../../../server/src/editor/lenses.ts';
 import { asPlainText } from '../../../server/src/editor/text-blocks.ts';
 import { wordMarksOf } from '../../../server/src/editor/word-marks.ts';
+import { pathFrom } from '../../../server/src/library/kept-file.ts';
 import { shapeOf } from '../../../server/src/schema/shapes.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import { sampleEngine } from '../../support/writing.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cleanPaste } from '../../../server/src/editor/paste.ts';
+import { cleanPaste } from '../../../server/src/quantity/prose/clean-paste.ts';
 
 const cleaned: readonly (readonly [string, string])[] = [
   ['di\ufb00erent \ufb01lter', 'different filter'],

@@ -8,6 +8,7 @@ import { readMarked } from '../../../server/src/rules/examples.ts';
 import type { AnyRule } from '../../../server/src/rules/rule.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { testDay } from '../../support/examples.ts';
+import { takeExample } from '../../support/kept-example.ts';
 
 /** Fixes of every bad example, taken one by one: what they may write, what they may touch, and where they end. */
 
@@ -27,7 +28,7 @@ const cases: readonly Case[] = allRules.flatMap((rule) =>
 
 function judged(rule: AnyRule, texts: ReadonlyMap<FileId, string>): readonly Finding[] {
   const engine = new Engine({ rules: [rule], today: testDay });
-  for (const [file, text] of texts) engine.set(file, text);
+  for (const [file, text] of texts) takeExample(engine, file, text);
   return engine.library.files().flatMap((file) => engine.findings(file));
 }
 

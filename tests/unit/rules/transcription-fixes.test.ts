@@ -6,6 +6,7 @@ import { readMarked } from '../../../server/src/rules/examples.ts';
 import type { AnyRule } from '../../../server/src/rules/rule.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { testDay } from '../../support/examples.ts';
+import { takeExample } from '../../support/kept-example.ts';
 
 const sourceRules = allRules.filter((rule) => rule.stage === 'source');
 
@@ -23,7 +24,7 @@ function fixRuns(rule: AnyRule): readonly FixRun[] {
   for (const example of rule.examples.bad) {
     const files = readMarked(example);
     const engine = new Engine({ rules: [rule], today: testDay });
-    for (const { file, text } of files) engine.set(file, text);
+    for (const { file, text } of files) takeExample(engine, file, text);
     for (const { file, text } of files) {
       const findings = engine.findings(file);
       for (const fix of findings.flatMap((finding) => finding.fixes)) {
