@@ -278,6 +278,7 @@ export const categoryRows = {
         'engineering',
       ),
       'grade-undefined': asks('the site does not say what this grade of water must be like', 'engineering'),
+      'not-sterile': fails('water that is not sterile where sterile water is asked for', 'engineering'),
       'plain-water': fails('ordinary tap water where a purer grade is asked for', 'engineering'),
       stale: asks('the last result is missing or too old', 'engineering'),
       withdrawn: fails('this water point is out of use', 'engineering'),

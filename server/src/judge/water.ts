@@ -30,7 +30,7 @@ const titles: Readonly<Record<(typeof measured)[number], string>> = {
   endotoxin: 'Endotoxin in the water',
 };
 
-/** Water is compared value by value, never by the name of a grade: the site's file says what a grade must be like. */
+/** Water is compared value by value, never by the name of a grade, sterile apart: the site's file says what a grade must be like. */
 export function judgeWater(question: WaterQuestion): readonly Judgement[] {
   const { quality, water } = question;
   const grade = quality.grade?.text;
@@ -70,6 +70,9 @@ function judgeValues(question: WaterQuestion, asked: Asked, water: Water, by: De
 }
 
 function judgeGrade(question: WaterQuestion, grade: string, water: Water): readonly Judgement[] {
+  // Whether water is sterile is not to be read from what was measured in it.
+  if (grade === 'sterile' && water.grade !== undefined && water.grade.text !== 'sterile')
+    return [waterCase(question, 'not-sterile', grade)];
   const limits = rowOf(question.setting.site?.water_grades, grade);
   const { site } = question.setting;
   if (limits !== undefined && site !== undefined) return judgeValues(question, limits, water, site);

@@ -1,5 +1,5 @@
 import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
-import type { Text } from '../../model/node.ts';
+import type { List, Text } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { stepsOf } from '../support/steps.ts';
 
@@ -55,6 +55,15 @@ steps:
   - {stage: inspection, do: visual}
             ^^^^^^^^^^ Inspection stands after packing here, but has to be done before it: each stage prepares the next.
 `,
+      `
+kind: procedure
+id: cooling
+steps:
+  - {stage: cooling, do: cool, applies_to_packaging: [container]}
+  - {stage: storage, do: store}
+  - {stage: cooling, do: cool, applies_to_packaging: [pouch]}
+            ^^^^^^^ Cooling stands after storage here, but has to be done before it: each stage prepares the next.
+`,
     ],
     good: [
       `
@@ -77,15 +86,26 @@ steps:
   - {stage: release, do: look}
   - {stage: manual, when: moisture-found, do: send back to cleaning}
 `,
+      `
+kind: procedure
+id: loan
+steps:
+  - {stage: receipt, do: count}
+  - {stage: manual, do: brush}
+  - {stage: use, do: use}
+  - {stage: receipt, do: count}
+  - {stage: manual, do: brush}
+`,
     ],
   },
 });
 
 /**
  * Stages that prepare each other, by rank. Between stages of one rank there is no order, and around the theatre the work begins anew, so
- * that use, case end, transport and receipt have no rank.
+ * that use, case end and transport have no rank, and what stands before them is of an earlier round.
  */
 const ranks: ReadonlyMap<string, number> = new Map([
+  ...rank(0.5, ['receipt']),
   ...rank(1, ['disassembly', 'manual', 'ultrasonic', 'mechanical', 'rinse', 'disinfection']),
   ...rank(2, ['drying']),
   ...rank(3, ['inspection', 'lubrication', 'assembly']),
@@ -97,14 +117,17 @@ const ranks: ReadonlyMap<string, number> = new Map([
   ...rank(9, ['storage']),
 ]);
 
+const aroundTheatre: ReadonlySet<string> = new Set(['point-of-use', 'transport', 'use']);
+
 function rank(number: number, stages: readonly string[]): readonly (readonly [string, number])[] {
   return stages.map((stage) => [stage, number]);
 }
 
 /** The first stage that begins after one that it prepares. A stage that is repeated later is in its place where it was first. */
 function outOfOrder(procedure: EntityOf['procedure']): { readonly late: Text; readonly early: Text } | undefined {
-  const before: ProcedureStep[] = [];
+  let before: ProcedureStep[] = [];
   for (const step of stepsOf(procedure)) {
+    if (aroundTheatre.has(step.stage?.text ?? '')) before = [];
     const own = ranks.get(step.stage?.text ?? '');
     if (own === undefined || step.stage === undefined || step.when !== undefined) continue;
     const earlier = before.filter((other) => isForSame(other, step));
@@ -122,9 +145,14 @@ function isCleaningAgain(stage: Text | undefined, own: number): boolean {
 }
 
 function isForSame(a: ProcedureStep, b: ProcedureStep): boolean {
-  if (a.applies_to === undefined || b.applies_to === undefined) return true;
-  const names = new Set(a.applies_to.items.map(({ text }) => text));
-  return b.applies_to.items.some(({ text }) => names.has(text));
+  return meets(a.applies_to, b.applies_to) && meets(a.applies_to_packaging, b.applies_to_packaging);
+}
+
+/** A step that names nothing is for everything. */
+function meets(a: List<Text> | undefined, b: List<Text> | undefined): boolean {
+  if (a === undefined || b === undefined) return true;
+  const names = new Set(a.items.map(({ text }) => text));
+  return b.items.some(({ text }) => names.has(text));
 }
 
 const names: ReadonlyMap<string, string> = new Map([

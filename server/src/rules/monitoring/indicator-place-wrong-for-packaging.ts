@@ -29,13 +29,27 @@ export const rule = defineRule({
   why: 'The indicator must sit where that packaging is hardest to penetrate; elsewhere it passes too easily.',
   source: 'standard',
   fix: 'Writes the place that the packaging states, when it is the same for all packs meant.',
-  kinds: ['procedure', 'set'],
+  kinds: ['procedure', 'set', 'poster'],
   check(entity: AnyEntity, context) {
     if (isOfKind(entity, 'procedure')) checkProcedure(entity, context);
     else if (isOfKind(entity, 'set')) checkSet(entity, context);
+    else if (isOfKind(entity, 'poster')) checkPoster(entity, context);
   },
   examples: {
     bad: [
+      `
+=== posters/indicators.ifu.yaml
+kind: poster
+id: indicators
+by_packaging:
+  - {packaging: wrap, indicator_places: [two-opposed-corners-per-level]}
+                                        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ "two-opposed-corners-per-level" is not where the indicator goes in every pack meant here: in wrap it goes geometric-centre-per-level (its own instruction).
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+indicator_places: [geometric-centre-per-level]
+`,
       `
 === procedures/indicators.ifu.yaml
 kind: procedure
@@ -127,6 +141,14 @@ function checkSet(set: EntityOf['set'], context: RuleContext): void {
   const packaging = set.packaging === undefined ? undefined : context.view.get('packaging', set.packaging.text);
   if (packaging === undefined || set.indicator_places === undefined || set.indicator_places.items.length === 0) return;
   judge(set.indicator_places.items, set.indicator_places, [packaging], context);
+}
+
+function checkPoster(poster: EntityOf['poster'], context: RuleContext): void {
+  for (const { packaging: name, indicator_places: places } of poster.by_packaging?.items ?? []) {
+    const packaging = name === undefined ? undefined : context.view.get('packaging', name.text);
+    if (packaging !== undefined && places !== undefined && places.items.length > 0)
+      judge(places.items, places, [packaging], context);
+  }
 }
 
 function judge(

@@ -13,6 +13,8 @@ const message = {
     `${monitor} is labelled for ${stated}, and ${cycle} runs ${given}. It passes and fails for another cycle.`,
   outside: (monitor: string) =>
     `${monitor} only shows that a pack has been through a sterilizer. Inside, it says nothing about whether the method reached it.`,
+  test: (monitor: string) =>
+    `${monitor} is for the air-removal test of the empty chamber. Inside a set it shows nothing of the set.`,
   pair: (temp: string, time: string) => `${temp} for ${time}`,
 };
 
@@ -28,10 +30,10 @@ export const rule = defineRule({
     const { indicator } = set;
     const monitor = indicator === undefined ? undefined : view.get('monitor', indicator.text);
     if (indicator === undefined || monitor === undefined) return;
-    if (isForOutside(monitor)) {
+    if (isForOutside(monitor) || isForTest(monitor)) {
       report({
         at: indicator.at,
-        message: message.outside(indicator.text),
+        message: (isForTest(monitor) ? message.test : message.outside)(indicator.text),
         related: [{ at: (monitor.type ?? monitor.use ?? monitor).at, note: 'what it is' }],
       });
       return;
@@ -56,6 +58,20 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+=== sets/hooks.ifu.yaml
+kind: set
+id: hooks
+members: [{device: hook, qty: 4}]
+indicator: helix
+           ^^^^^ helix is for the air-removal test of the empty chamber. Inside a set it shows nothing of the set.
+=== monitors/helix.ifu.yaml
+kind: monitor
+id: helix
+type: 2
+use: air-removal
+pcd: true
+`,
       `
 === sets/hooks.ifu.yaml
 kind: set
@@ -144,6 +160,10 @@ cycles:
 });
 
 /** A process indicator: type 1, or one that is said to be for the outside. */
+function isForTest({ use }: Monitor): boolean {
+  return use?.text === 'air-removal';
+}
+
 function isForOutside({ type, use }: Monitor): boolean {
   return type?.text === '1' || isExternal(use);
 }

@@ -25,7 +25,9 @@ export const rule = defineRule({
   fix: 'Lists the affected sets and procedures, each still to be acknowledged.',
   kinds: ['document'],
   check(document, { view, report }) {
-    if (document.supersedes === undefined || !isCurrent(document) || recordFor(document, view) !== undefined) return;
+    if (document.supersedes === undefined || !isCurrent(document)) return;
+    // A record of the decision answers for all; a list that was begun beside it has to be whole.
+    if (recordFor(document, view) !== undefined && (document.impact_ack?.items.length ?? 0) === 0) return;
     if (view.site()?.policies?.sign_off_required?.on === false) return;
     const affected = affectedBy(document, view);
     const acknowledged = acknowledgedIn(document);
@@ -46,6 +48,40 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+=== documents/ks-1-d.ifu.yaml
+kind: document
+id: ks-1-d
+doc: KS-1
+rev: D
+supersedes: C
+impact_ack: [{what: knee, by: manager, on: 2025-02-20}]
+^^^^^^^^^^ KS-1 rev D is in force, but nobody has acknowledged it for procedure "knee-cleaning". The change must reach the people at the bench.
+sign_off: SO-1
+=== sign-offs/SO-1.ifu.yaml
+kind: sign-off
+id: SO-1
+doc: KS-1
+from_rev: C
+to_rev: D
+reviewer: educator-1
+second_reader: educator-2
+manager: manager
+on: 2025-02-20
+shelf_stock: not-affected
+=== devices/knee.ifu.yaml
+kind: device
+id: knee-system
+sources: [{doc: KS-1, rev: D}]
+=== procedures/knee-cleaning.ifu.yaml
+kind: procedure
+id: knee-cleaning
+applies_to: [knee-system]
+=== sets/knee.ifu.yaml
+kind: set
+id: knee
+members: [{device: knee-system, qty: 1}]
+`,
       `
 === documents/pf-1-b.ifu.yaml
 kind: document

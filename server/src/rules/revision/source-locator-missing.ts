@@ -13,6 +13,7 @@ import { counted } from '../support/lists.ts';
 const message = {
   nowhere: (name: string) =>
     `This passage does not say where in ${name} it stands: give the page, the section or the figure.`,
+  page: (name: string) => `This passage does not say on which page of ${name} it stands.`,
   citation: (name: string) => `This source does not say where in ${name} it stands: give the page or the clause.`,
   beyond: (page: number, name: string, pages: number) =>
     `Page ${page} is cited, but ${name} has only ${counted(pages, 'page')}.`,
@@ -44,6 +45,20 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+=== devices/scissors.ifu.yaml
+kind: device
+id: takeapart-scissors
+statements:
+  s1: {doc: DW-REP-077, rev: D, section: "4.2 Sterilization", quote: "Pre-vacuum 132 °C"}
+  ^^ This passage does not say on which page of DW-REP-077 rev D it stands.
+=== documents/dw.ifu.yaml
+kind: document
+id: dw-rep-077-d
+doc: DW-REP-077
+rev: D
+pages: 12
+`,
       `
 kind: device
 id: takeapart-scissors
@@ -110,6 +125,15 @@ function checkStatement(statement: Statement, { view, report }: RuleContext): vo
     });
   }
   const pages = pagesOf(doc?.text, statement.rev?.text, view);
+  if (page === undefined && pages !== undefined && (section !== undefined || figure !== undefined)) {
+    report({
+      at: statement.at,
+      span: statement.at.keySpan ?? statement.at.span,
+      message: message.page(documentName(statement)),
+      says,
+      related: [{ at: pages.at, note: 'how many pages it has' }],
+    });
+  }
   if (page === undefined || page.problem !== undefined || pages === undefined || page.value <= pages.value) return;
   report({
     at: page.at,

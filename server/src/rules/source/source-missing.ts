@@ -32,6 +32,17 @@ export const rule = defineRule({
     bad: [
       `
 kind: device
+id: suction-tube
+statements:
+  s1: {doc: ST-2, rev: A, page: 2, quote: "The bore is 3.2 mm wide."}
+  s2: {doc: ST-2, rev: A, page: 2, quote: "The side channel is 1.5 mm wide."}
+lumens:
+  - {id: main, bore: 3.2 mm, src: s1}
+  - {id: side, bore: 1.5 mm, ends: open-both}
+         ^^^^ Nothing says where the lumen "side" comes from. Cite the statement that holds it (src).
+`,
+      `
+kind: device
 id: pale-forceps
 sterilization:
   any_of: [{id: pv132, modality: steam-prevac, exposure: {at_least: 4 min}}]
@@ -90,7 +101,8 @@ function messageFor(record: Rec): string {
   if (record.at.keySpan !== undefined) return message.field(fieldName(record.at));
   for (const [key, sort] of namingFields) {
     const name = fieldOf(record, key);
-    if (name?.node === 'text') return message.part(`${sort} "${name.text}"`);
+    const word = record.at.parent?.key === 'lumens' ? 'the lumen' : sort;
+    if (name?.node === 'text') return message.part(`${word} "${name.text}"`);
   }
   return message.part(`this part of "${record.at.parent === undefined ? '' : fieldName(record.at.parent)}"`);
 }

@@ -90,6 +90,12 @@ cleaning:
                              ^^^^^^ -2 min is impossible: it can’t be less than nothing.
 `,
       `
+kind: procedure
+id: forceps
+steps: [{stage: inspection, do: visual, magnification: 1x}]
+                                                       ^^ 1x is impossible: nothing looks larger under it than to the eye alone.
+`,
+      `
 kind: sterilizer
 id: S9
 modality: steam-prevac

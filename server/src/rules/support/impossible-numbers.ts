@@ -24,6 +24,7 @@ const mayBeNegative: ReadonlySet<QuantityValue['dimension']> = new Set([
 export function impossibleIn({ dimension, value }: QuantityValue, kind: Kind): string | undefined {
   if (dimension === 'temperature') return value < absoluteZero ? 'it lies below absolute zero' : undefined;
   if (dimension === 'ph') return value < 0 || value > 14 ? 'a pH lies between 0 and 14' : undefined;
+  if (dimension === 'magnification' && value <= 1) return 'nothing looks larger under it than to the eye alone';
   if (dimension === 'percentage' && value > 100 && shareKinds.has(kind)) return 'a share is 100 % at most';
   if (value >= 0 || mayBeNegative.has(dimension)) return undefined;
   return dimension === 'length' && kind === 'site' ? undefined : 'it can’t be less than nothing';

@@ -39,12 +39,19 @@ function isDemand(record: Rec): boolean {
   if (isRequirement(record)) return amountsIn(record).length > 0 || record.ambiguous !== undefined;
   const use = fieldOf(record, 'use');
   if (use?.node === 'text') return useWords.has(use.text);
+  if (isMeasured(record)) return true;
   return isProhibition(record) || fieldOf(record, 'modality') !== undefined || fieldOf(record, 'stage') !== undefined;
 }
 
 function isProhibition(record: Rec): boolean {
   const list = record.at.parent?.key;
   return list === 'not' || list === 'avoid';
+}
+
+/** A bore with its size: whether a brush or a cycle fits hangs on it. */
+function isMeasured(record: Rec): boolean {
+  const isLumen = record.at.parent?.key === 'lumens';
+  return isLumen && (fieldOf(record, 'bore') !== undefined || fieldOf(record, 'length') !== undefined);
 }
 
 /** The numbers of a requirement that can be read, whichever bound word they stand under. */
