@@ -154,8 +154,11 @@ function cleans(procedure: Procedure): boolean {
   return stepsOf(procedure).some(({ stage }) => isCleaning(stage));
 }
 
+/** Where the indicator goes is told for all packs at once, and packs nothing. */
 function hasStage(procedure: Procedure, stages: readonly string[]): boolean {
-  return stepsOf(procedure).some(({ stage }) => stage !== undefined && stages.includes(stage.text));
+  return stepsOf(procedure).some(
+    (step) => step.stage !== undefined && stages.includes(step.stage.text) && step.do?.text !== 'place-indicator',
+  );
 }
 
 /** True when no procedure for the device has the stage, and this is the first that is concerned with it: told once. */

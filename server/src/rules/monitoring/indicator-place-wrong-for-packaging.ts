@@ -1,4 +1,5 @@
-import type { EntityOf } from '../../model/entities.generated.ts';
+import type { LibraryView } from '../../library/view.ts';
+import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';
@@ -43,7 +44,7 @@ kind: poster
 id: indicators
 by_packaging:
   - {packaging: wrap, indicator_places: [two-opposed-corners-per-level]}
-                                        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ "two-opposed-corners-per-level" is not where the indicator goes in every pack meant here: in wrap it goes geometric-centre-per-level (its own instruction).
+                      ^^^^^^^^^^^^^^^^ "two-opposed-corners-per-level" is not where the indicator goes in every pack meant here: in wrap it goes geometric-centre-per-level (its own instruction).
 === packaging/wrap.ifu.yaml
 kind: packaging
 id: wrap
@@ -133,8 +134,17 @@ indicator_places: [two-opposed-corners-per-level]
 function checkProcedure(procedure: EntityOf['procedure'], context: RuleContext): void {
   for (const step of procedure.steps?.items ?? []) {
     if (step.indicator !== undefined)
-      judge([step.indicator], step.indicator, packagesOfStep(step, procedure, context.view), context);
+      judge([step.indicator], step.indicator, packagesMeant(step, procedure, context.view), context);
   }
+}
+
+/** A step for everything that names no packaging is for all of it. */
+function packagesMeant(step: ProcedureStep, procedure: EntityOf['procedure'], view: LibraryView): readonly Packaging[] {
+  const namesNone = [step.applies_to_packaging, step.packaging, procedure.packaging, step.applies_to].every(
+    (one) => one === undefined,
+  );
+  const isForAll = namesNone && step.cycle === undefined && procedure.applies_to_all?.on === true;
+  return isForAll ? view.all('packaging') : packagesOfStep(step, procedure, view);
 }
 
 function checkSet(set: EntityOf['set'], context: RuleContext): void {

@@ -4,7 +4,13 @@ import type { Setting } from '../../judge/setting.ts';
 import { routineSetting } from '../../judge/setting.ts';
 import { judgeWater } from '../../judge/water.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
-import type { CleaningNode, EntityOf, FinalRinse, WaterQuality } from '../../model/entities.generated.ts';
+import type {
+  CleaningNode,
+  EntityOf,
+  FinalRinse,
+  ProcedureStep,
+  WaterQuality,
+} from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';
@@ -144,15 +150,21 @@ type Quality = WaterQuality | FinalRinse;
 
 /** Only the step that is the last rinse is meant; earlier ones may use plainer water. */
 function checkProcedure(procedure: EntityOf['procedure'], context: RuleContext): void {
-  const step = stepsOf(procedure).findLast(
-    (one) => one.water !== undefined && (one.do?.text === 'final-rinse' || one.do?.text === 'rinse'),
-  );
-  if (step?.water === undefined || step.order?.text === 'first') return;
-  const isLast = !stepsOf(procedure).some((one) => one.stage?.text === 'mechanical');
-  if (!isLast && step.do?.text !== 'final-rinse') return;
   const setting = settingFor({}, context.view);
-  const devices = devicesOfStep(step, procedure, context.view);
-  reportLow(step.water, devices, stepInWords(step), { setting, judge: byHand }, context);
+  for (const step of lastRinses(procedure)) {
+    const devices = devicesOfStep(step, procedure, context.view);
+    if (step.water !== undefined)
+      reportLow(step.water, devices, stepInWords(step), { setting, judge: byHand }, context);
+  }
+}
+
+/** Each channel may have a last rinse of its own. Without any that is called so, the last one, when no machine rinses after it. */
+function lastRinses(procedure: EntityOf['procedure']): readonly ProcedureStep[] {
+  const called = stepsOf(procedure).filter((one) => one.do?.text === 'final-rinse');
+  if (called.length > 0) return called;
+  if (stepsOf(procedure).some((one) => one.stage?.text === 'mechanical')) return [];
+  const last = stepsOf(procedure).findLast((one) => one.water !== undefined && one.do?.text === 'rinse');
+  return last === undefined || last.order?.text === 'first' ? [] : [last];
 }
 
 /** A washer takes whatever its rack takes: every item that its instruction sends through a machine counts. */

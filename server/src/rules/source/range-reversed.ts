@@ -8,6 +8,8 @@ import { defineRule } from '../rule.ts';
 
 const message = {
   between: (low: string, high: string) => `The range begins at ${low} and ends at ${high}: nothing lies between.`,
+  same: (end: string) =>
+    `Both ends of this range are ${end}. One end was copied twice, or the page gives a single number.`,
   limits: (low: string, high: string) => `At least ${low} and at most ${high}: no number is both.`,
 };
 
@@ -24,8 +26,11 @@ export const rule = defineRule({
     for (const node of nodesIn(entity)) {
       if (node.node !== 'record') continue;
       const ends = endsOf(node);
-      if (ends === undefined || ends.low.value <= ends.high.value) continue;
+      if (ends === undefined) continue;
       const { low, high, words } = ends;
+      if (words === 'between' && low.value === high.value)
+        report({ at: high.at, severity: 'warning', message: message.same(high.text) });
+      if (low.value <= high.value) continue;
       report({
         at: node.at,
         span: {
@@ -40,6 +45,16 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+kind: device
+id: aspiration-tip
+statements:
+  s1: {doc: QT-1, rev: A, page: 7, quote: "134 °C, 3 to 5 minutes."}
+sterilization:
+  any_of:
+    - {id: pv134, modality: steam-prevac, temp: {stated: 134 C}, exposure: {between: [5 min, 5 min]}, src: s1}
+                                                                                             ^^^^^ Both ends of this range are 5 min. One end was copied twice, or the page gives a single number.
+`,
       `
 kind: device
 id: pale-forceps
@@ -71,7 +86,7 @@ kind: device
 id: pale-forceps
 statements:
   s9: {doc: PF-1, rev: A, page: 5, quote: "Dry at 80 °C to 230 °F, 20 minutes."}
-drying: {temp: {between: [80 C, 230 F], src: s9}, time: {between: [20 min, 20 min], src: s9}}
+drying: {temp: {between: [80 C, 230 F], src: s9}, time: {between: [20 min, 25 min], src: s9}}
 `,
       `
 kind: device

@@ -48,5 +48,11 @@ export const specialPackaging: readonly { readonly words: readonly Phrase[]; rea
     ],
     hides: ['pouch'],
   },
-  { words: [['immediate', 'use'], ['iuss']], hides: ['rigid-container'] },
+  {
+    words: [
+      ['container*', 'immediate', 'use'],
+      ['iuss', 'container*'],
+    ],
+    hides: ['rigid-container'],
+  },
 ];
