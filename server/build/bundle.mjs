@@ -28,6 +28,13 @@ const bundles = [
     define: { fetch: 'undefined', XMLHttpRequest: 'undefined', WebSocket: 'undefined', 'import.meta.url': 'undefined' },
   },
   {
+    name: 'workbook',
+    entry: 'server/src/host/workbook/workbook.ts',
+    out: 'dist/workbook.cjs',
+    format: 'cjs',
+    platform: 'node',
+  },
+  {
     name: 'client',
     entry: 'client/src/node.ts',
     out: 'dist/client.cjs',

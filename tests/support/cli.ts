@@ -17,12 +17,13 @@ export interface Surroundings {
   readonly env?: Readonly<Record<string, string>>;
   readonly terminal?: 'terminal' | 'pipe';
   readonly pdfReader?: string;
+  readonly workbookPart?: string;
 }
 
 /** Runs one command line in this process. */
 export async function cli(
   words: readonly string[],
-  { cwd, env = {}, terminal = 'pipe', pdfReader }: Surroundings,
+  { cwd, env = {}, terminal = 'pipe', pdfReader, workbookPart }: Surroundings,
 ): Promise<Outcome> {
   let out = '';
   let err = '';
@@ -46,6 +47,7 @@ export async function cli(
     cwd,
     today: () => '2025-03-03' as IsoDate,
     ...(pdfReader !== undefined && { pdfReader }),
+    ...(workbookPart !== undefined && { workbookPart }),
   };
   const code = await run(words, io);
   return { code, out, err };

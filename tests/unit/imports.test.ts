@@ -18,7 +18,7 @@ const layers: readonly (readonly string[])[] = [
   ['rules'],
   ['check'],
   ['revision'],
-  ['print', 'editor', 'report'],
+  ['print', 'editor', 'report', 'sheet'],
   ['host'],
   ['lsp', 'cli'],
 ];

@@ -8,6 +8,7 @@ import { printCommands } from './print-commands.ts';
 import { run as runRoute } from './route.ts';
 import { runQuestions, runRoutes } from './routes.ts';
 import { run as runRules } from './rules.ts';
+import { sheetCommand } from './sheet.ts';
 import { run as runWhatIf } from './whatif.ts';
 
 export const colourOption: OptionSpec = {
@@ -217,5 +218,6 @@ export const commands: readonly Command[] = [
     help: [],
     run: runQuestions,
   },
+  sheetCommand,
   ...printCommands,
 ];

@@ -21,6 +21,8 @@ export interface CommandIo {
   today(): IsoDate;
   /** The program that reads PDFs, an absolute path. Without one, kept documents are not looked at. */
   readonly pdfReader?: string;
+  /** The part that knows workbooks, an absolute path. Without one, tables are read and written as CSV only. */
+  readonly workbookPart?: string;
 }
 
 export const exit = {

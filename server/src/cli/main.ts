@@ -10,6 +10,7 @@ run(process.argv.slice(2), {
   cwd: process.cwd(),
   today: todayByClock,
   pdfReader: besideProgram('pdf-reader.cjs'),
+  workbookPart: besideProgram('workbook.cjs'),
 }).then((code) => {
   process.exitCode = code;
 });

@@ -9,7 +9,7 @@ export type Written = { readonly written: string } | { readonly why: string };
  * half of one: the text goes to a new file beside it, which then takes its name. Refuses links and paths that leave the root. `written`
  * is the absolute path. Keeps the mode of a file that exists.
  */
-export function writeAtomically(root: string, path: string, text: string): Written {
+export function writeAtomically(root: string, path: string, text: string | Uint8Array): Written {
   if (!staysInside(path)) return { why: `"${path}" lies outside the library, so nothing was written.` };
   const target = join(root, path);
   try {
@@ -27,13 +27,13 @@ export function writeAtomically(root: string, path: string, text: string): Writt
   }
 }
 
-function replace(target: string, text: string, mode: number): void {
+function replace(target: string, text: string | Uint8Array, mode: number): void {
   const name = `.${basename(target).slice(0, 100)}.${crypto.randomUUID()}.tmp`;
   const beside = join(dirname(target), name);
   const handle = openSync(beside, 'wx', mode & 0o777);
   try {
     try {
-      writeAll(handle, Buffer.from(text, 'utf8'));
+      writeAll(handle, typeof text === 'string' ? Buffer.from(text, 'utf8') : Buffer.from(text));
       fsyncSync(handle);
     } finally {
       closeSync(handle);

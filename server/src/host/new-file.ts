@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { type Written, writeAtomically } from './atomic-write.ts';
 
 /** Writes a file that does not exist yet into a folder that does. What somebody has written is never replaced. */
-export function writeNew(folder: string, name: string, text: string): Written {
+export function writeNew(folder: string, name: string, text: string | Uint8Array): Written {
   try {
     const root = realpathSync.native(folder);
     if (lstatSync(join(root, name), { throwIfNoEntry: false }) !== undefined)

@@ -1,0 +1,55 @@
+import { basename, dirname, join, resolve } from 'node:path';
+import { printable } from '../base/printable.ts';
+import { writeNew } from '../host/new-file.ts';
+import { outputFolder } from '../host/output-folder.ts';
+import { loadWorkbookPart } from '../host/workbook-part.ts';
+import { counted } from '../report/words.ts';
+import { csvOf } from '../sheet/csv.ts';
+import { cellsOf, type SheetTable, tablesOf } from '../sheet/tables-of.ts';
+import type { Arguments } from './arguments.ts';
+import type { CommandIo, ExitCode } from './io.ts';
+import { exit } from './io.ts';
+import { libraryAt } from './route-library.ts';
+
+/** `sheet export --out FILE`: never over a file that exists. */
+export async function exportSheet(io: CommandIo, given: Arguments): Promise<ExitCode> {
+  const out = given.values.get('out');
+  if (out === undefined) return refuse(io, 'name the file to write with --out: department.xlsx, or a folder for CSV.');
+  const open = libraryAt(given.values.get('library') ?? '.', io, given);
+  if (open === undefined) return exit.nothing;
+  const tables = tablesOf(open.engine.library);
+  const target = resolve(io.cwd, out);
+  const why = /\.xlsx$/i.test(out) ? await writeBook(io, tables, target) : writeCsvFiles(given, tables, target);
+  if (why !== undefined) return refuse(io, why);
+  const rows = tables.map(({ spec, rows: all }) => `${spec.title}: ${counted(all.length, 'row')}`);
+  io.stdout.write(`${printable(out)}\n${rows.map((row) => `  ${row}\n`).join('')}`);
+  return exit.ok;
+}
+
+function refuse(io: CommandIo, why: string): ExitCode {
+  io.stderr.write(`traywright: ${printable(why)}\n`);
+  return exit.usage;
+}
+
+async function writeBook(io: CommandIo, tables: readonly SheetTable[], target: string): Promise<string | undefined> {
+  const part = loadWorkbookPart(io.workbookPart);
+  if (part === undefined) return 'the part that writes workbooks is not installed; name a folder to get CSV files.';
+  const sheets = tables.map((table) => ({
+    title: table.spec.title,
+    widths: table.spec.columns.map(({ width }) => width),
+    rows: cellsOf(table),
+  }));
+  const written = writeNew(dirname(target), basename(target), await part.workbookOf(sheets));
+  return 'why' in written ? written.why : undefined;
+}
+
+function writeCsvFiles(given: Arguments, tables: readonly SheetTable[], target: string): string | undefined {
+  const folder = outputFolder(target);
+  if ('why' in folder) return folder.why;
+  const separator = given.values.get('separator') === 'semicolon' ? ';' : ',';
+  for (const table of tables) {
+    const written = writeNew(join(folder.root), `${table.spec.name}.csv`, csvOf(cellsOf(table), separator));
+    if ('why' in written) return written.why;
+  }
+  return undefined;
+}
