@@ -11,6 +11,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 import type { IsoDate } from '../../server/src/base/brand.ts';
+import type { Disk } from '../../server/src/lsp/disk.ts';
 import { nodeDisk } from '../../server/src/lsp/node-disk.ts';
 import { serve } from '../../server/src/lsp/server.ts';
 import { uriOfPath } from '../../server/src/lsp/uris.ts';
@@ -37,6 +38,7 @@ export interface ClientOptions {
   readonly capabilities?: ClientCapabilities;
   readonly today?: () => IsoDate;
   readonly initializationOptions?: unknown;
+  readonly disk?: Disk;
 }
 
 /** An editor's end of a connection to a server in this process. */
@@ -73,7 +75,11 @@ export class TestClient {
     const client = new TestClient();
     const { input, output } = client.serverEnd;
     const connection = createConnection(new StreamMessageReader(input), new StreamMessageWriter(output));
-    serve(connection, { disk: nodeDisk, rules: options.rules, today: options.today ?? (() => testDay) });
+    serve(connection, {
+      disk: options.disk ?? nodeDisk,
+      rules: options.rules,
+      today: options.today ?? (() => testDay),
+    });
     await client.connection.sendRequest('initialize', {
       processId: null,
       rootUri: null,

@@ -1,5 +1,6 @@
 import type { FileId } from '../base/brand.ts';
 import type { Problem } from '../base/problem.ts';
+import type { KeptFile } from '../library/kept-file.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
 
 /** A rule file as the disk lists it. */
@@ -25,4 +26,6 @@ export interface Disk {
   /** What lies in the library now; undefined when it is no library any more. */
   list(root: string): LibraryOnDisk | undefined;
   load(root: string, file: FileOnDisk): LoadedFile;
+  /** What a document that the library keeps holds; missing where documents can't be opened. `path` is below the root. */
+  keptFile?(root: string, path: string): Promise<KeptFile | undefined>;
 }

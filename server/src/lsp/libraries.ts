@@ -81,7 +81,8 @@ export class Libraries {
 
   /** Takes in what changed on disk. Answers `scan` when libraries may have come or gone. */
   async takeIn(reported: readonly DiskChange[]): Promise<'done' | 'scan'> {
-    const changes = reported.filter(
+    const others = reported.filter(({ path }) => this.around(path)?.keptChanged(path) !== 'document');
+    const changes = others.filter(
       ({ path, how }) => how !== 'other-came' || this.#outside.disk.realFolder(path) !== undefined,
     );
     if (changes.some((change) => this.#movesLibraries(change))) return 'scan';

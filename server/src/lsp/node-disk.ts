@@ -1,7 +1,11 @@
+import { besideProgram } from '../host/beside-program.ts';
+import { readKeptFile } from '../host/kept-files.ts';
 import { loadFile } from '../host/library-files.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
+import { PdfReader } from '../host/pdf/pdf-reader.ts';
 import { realFolder } from '../host/real-folder.ts';
+import type { KeptFile } from '../library/kept-file.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { ruleFilesOf } from '../library/listed-files.ts';
 import type { Disk, FileOnDisk, LibraryOnDisk } from './disk.ts';
@@ -18,6 +22,7 @@ export const nodeDisk: Disk = {
     return found === undefined ? undefined : onDisk(found);
   },
   load: (root, file) => loadFile(root, asListed(file)),
+  keptFile: readKept,
 };
 
 function onDisk({ root, listing }: FoundLibrary): LibraryOnDisk {
@@ -30,4 +35,24 @@ function asListed(file: FileOnDisk): ListedFile {
 
 function slashed(path: string): string {
   return path.replaceAll('\\', '/').replace(/^([A-Z]):/, (_, drive: string) => `${drive.toLowerCase()}:`);
+}
+
+/** One after the other, in a thread that is let go when there is nothing left to read. */
+let lastKept: Promise<KeptFile | undefined> = Promise.resolve(undefined);
+let keptWaiting = 0;
+let pdfs: PdfReader | undefined;
+
+async function readKept(root: string, path: string): Promise<KeptFile | undefined> {
+  keptWaiting++;
+  const found = lastKept.then(async () => {
+    pdfs ??= new PdfReader(besideProgram('pdf-reader.cjs'));
+    return pdfs.isThere ? await readKeptFile(root, path, pdfs) : undefined;
+  });
+  lastKept = found.catch(() => undefined);
+  try {
+    return await found;
+  } finally {
+    keptWaiting--;
+    if (keptWaiting === 0) pdfs?.end();
+  }
 }

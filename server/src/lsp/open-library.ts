@@ -2,6 +2,9 @@ import type { FileId, IsoDate } from '../base/brand.ts';
 import { fileId } from '../base/brand.ts';
 import { dayOf } from '../check/day.ts';
 import { Engine } from '../check/engine.ts';
+import type { KeptFile } from '../library/kept-file.ts';
+import { keptPathsIn } from '../library/kept-file.ts';
+import { kindKey } from '../library/keys.ts';
 import { isBelow, leftOutFolders } from '../library/left-out.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
 import { recordOf } from '../library/loaded-file.ts';
@@ -25,6 +28,9 @@ export class OpenLibrary {
   readonly #uris = new Map<FileId, string>();
   /** Files with something wrong besides their text: these are always taken in anew. */
   readonly #odd = new Set<FileId>();
+  /** The kept documents that were asked for, and the list of documents that they were asked for by. */
+  readonly #kept = new Set<string>();
+  #keptFor: unknown;
   #leftOut: readonly string[] = [];
   #engine: Engine;
   /** The clock's day; the engine's is the library's own `as_of` where it has one. */
@@ -80,6 +86,7 @@ export class OpenLibrary {
     if (day === view.today) return [];
     const old = this.#engine.library;
     this.#engine = new Engine({ rules: this.#rules, today: day });
+    for (const path of this.#kept) this.#engine.keep(path, old.keptFile(path));
     for (const file of old.files()) {
       const record = old.record(file);
       if (record !== undefined) this.#engine.put(record);
@@ -130,6 +137,32 @@ export class OpenLibrary {
     return listed === undefined || this.#isLeftOut(file)
       ? this.#engine.delete(file)
       : this.#put(this.#disk.load(this.root, listed));
+  }
+
+  /** Documents that the library keeps and nobody has asked for yet. Costs nothing until a document's file changes. */
+  newKeptPaths(): readonly string[] {
+    const documents = this.#engine.library.entities(kindKey('document'));
+    if (documents === this.#keptFor) return [];
+    this.#keptFor = documents;
+    const fresh = keptPathsIn(this.#engine.view()).filter((path) => !this.#kept.has(path));
+    for (const path of fresh) this.#kept.add(path);
+    return fresh;
+  }
+
+  /** Something at this absolute path has changed on disk: kept documents there or below will be asked for again. */
+  keptChanged(path: string): 'document' | 'other' {
+    const below = path.slice(this.root.length).replace(/^\//, '');
+    const isDocument = this.#kept.has(below);
+    for (const kept of this.#kept) {
+      if (kept !== below && !kept.startsWith(`${below}/`)) continue;
+      this.#kept.delete(kept);
+      this.#keptFor = undefined;
+    }
+    return isDocument ? 'document' : 'other';
+  }
+
+  keep(path: string, found: KeptFile | undefined): readonly FileId[] {
+    return this.#engine.keep(path, found);
   }
 
   #load(listed: FileOnDisk, touched: Set<FileId>): void {

@@ -7,7 +7,11 @@ import type { DiskChange } from './libraries.ts';
  * files along without a word about each.
  */
 export function watchRuleFiles(connection: Connection): void {
-  const watchers = [{ globPattern: '**/*.ifu.yaml' }, { globPattern: '**', kind: WatchKind.Create | WatchKind.Delete }];
+  const watchers = [
+    { globPattern: '**/*.ifu.yaml' },
+    { globPattern: '**/*.{pdf,PDF}' },
+    { globPattern: '**', kind: WatchKind.Create | WatchKind.Delete },
+  ];
   connection.client.register(DidChangeWatchedFilesNotification.type, { watchers }).catch(() => undefined);
 }
 

@@ -141,7 +141,22 @@ export class Workbench {
         this.onFailure(reason);
       }
       this.#tell();
+      this.#readKept();
     });
+  }
+
+  /** Documents that libraries keep are read beside all other work; what comes of it is taken in like any change. */
+  #readKept(): void {
+    const { disk } = this.#outside;
+    if (disk.keptFile === undefined) return;
+    for (const library of this.libraries.all()) {
+      for (const path of library.newKeptPaths()) {
+        disk.keptFile(library.root, path).then(
+          (found) => this.#queue(async () => this.#noteTouched(library, library.keep(path, found))),
+          (reason) => this.onFailure(reason),
+        );
+      }
+    }
   }
 
   #tell(): void {
