@@ -50,12 +50,25 @@ function flowItems(reading: Reading, token: CST.FlowCollection): Tree[] {
     const front = itemFront(reading, token, index);
     if (front === undefined) continue;
     if (item.sep !== undefined || front.sign !== undefined) {
+      if (front.sign === undefined) reportColonBelow(reading, item);
       const entry = flowEntry(reading, token, item, front);
       if (entry !== undefined) items.push(singleEntry(entry));
     } else if (item.value !== undefined) items.push(reading.compose(item.value, within(token)));
     else items.push({ node: 'empty', span: span(token.offset + 1, token.offset + 1) });
   }
   return items;
+}
+
+/** Between square brackets a key and its colon stand on one line; between braces the colon may stand below. */
+function reportColonBelow(reading: Reading, { sep = [] }: CST.CollectionItem): void {
+  const colon = sep.findIndex(({ type }) => type === 'map-value-ind');
+  const sign = sep[colon];
+  if (sign === undefined || !sep.slice(0, colon).some(({ type }) => type === 'newline')) return;
+  reading.sink.report(
+    'complex-key-not-allowed',
+    span(sign.offset, sign.offset + 1),
+    'A key and its colon stand on one line. If this is text, put it in quotes.',
+  );
 }
 
 function singleEntry(entry: MapEntry): MapTree {

@@ -1,29 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseAllDocuments, Schema } from 'yaml';
 import { LineIndex } from '../../../server/src/base/line-index.ts';
 import type { Problem } from '../../../server/src/base/problem.ts';
 import { decodeBytes } from '../../../server/src/syntax/decode.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
+import { byLibrary, withEmpty } from '../../support/by-library.ts';
 import { hazardRows } from './hazard-rows.ts';
 import { plain } from './plain.ts';
 import { ruleFile } from './rule-file.ts';
 import { structureRows } from './structure-rows.ts';
 
-const textOnly = new Schema({ schema: 'failsafe', resolveKnownTags: false });
-
 /** The library faults a tab on an otherwise blank line; it does no harm, so we do not. */
 const BLANK_WITH_TAB = /^[ ]*\t\s*$/m;
-
-/** What the library makes of a text, every value as text; undefined when it finds a fault. */
-function byLibrary(text: string): unknown {
-  const documents = parseAllDocuments(text, { uniqueKeys: false, schema: textOnly, prettyErrors: false });
-  if (!Array.isArray(documents) || documents.length !== 1) return undefined;
-  const [document] = documents;
-  if (document === undefined || document.errors.length > 0 || document.warnings.length > 0) return undefined;
-  return document.toJS();
-}
 
 /** Small mutations of real files: most of them are the mistakes that people make. */
 const pieces = [
@@ -127,14 +116,6 @@ describe('any text at all', () => {
     );
   });
 });
-
-/** An empty place is '' to the library when all values are text; in our trees it is null. */
-function withEmpty(value: unknown): unknown {
-  if (value === '' || value === null) return null;
-  if (Array.isArray(value)) return value.map(withEmpty);
-  if (typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withEmpty(inner)]));
-}
 
 describe('line ends do not matter', () => {
   const places = (text: string, problems: readonly Problem[]) => {

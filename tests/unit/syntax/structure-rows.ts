@@ -354,4 +354,9 @@ export const structureRows: readonly StructureRow[] = [
     after: 'a: "x" #c\n',
   },
   { id: 'line without colon', text: 'a: 1\nhello\nb: 2\n', expect: [['key-without-colon', 'hello', 'has no colon']] },
+  {
+    id: 'L31 the colon on the next line',
+    text: 'k: [a\n  : 1]\n',
+    expect: [['complex-key-not-allowed', ':', 'on one line']],
+  },
 ];
