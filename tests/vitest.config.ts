@@ -5,5 +5,6 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/unit/**/*.test.ts', 'tests/cli/**/*.test.ts'],
     testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });

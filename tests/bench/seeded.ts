@@ -24,4 +24,12 @@ export class Seeded {
     if (item === undefined) throw new Error('nothing to pick from');
     return item;
   }
+
+  /** The same items in another order. */
+  shuffled<Item>(items: readonly Item[]): readonly Item[] {
+    const left = [...items];
+    const taken: Item[] = [];
+    while (left.length > 0) taken.push(...left.splice(this.below(left.length), 1));
+    return taken;
+  }
 }

@@ -1,23 +1,14 @@
-import { spawnSync } from 'node:child_process';
 import { chmodSync, existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cli, folderWith, libraryText } from '../support/cli.ts';
+import { git } from '../support/git.ts';
 
 const samples = new URL('../../samples', import.meta.url).pathname;
 const day = ['--today', '2025-03-03'];
 
 function device(dry: number): string {
   return `kind: device\nid: pale-forceps\nsterilization:\n  any_of:\n    - {id: pv, modality: steam-prevac, dry: {at_least: ${dry} min}}\n`;
-}
-
-/** git in a folder of the test's own, with nobody's settings. */
-function git(folder: string, ...words: readonly string[]): string {
-  const env = { PATH: process.env.PATH, HOME: folder, GIT_CONFIG_NOSYSTEM: '1' };
-  const names = ['-c', 'user.name=test', '-c', 'user.email=test@example.invalid', '-c', 'commit.gpgsign=false'];
-  const ran = spawnSync('git', [...names, ...words], { cwd: folder, env, encoding: 'utf8' });
-  if (ran.status !== 0) throw new Error(`git ${words.join(' ')}: ${ran.stderr}`);
-  return ran.stdout.trim();
 }
 
 function write(folder: string, files: Readonly<Record<string, string>>): void {

@@ -46,9 +46,18 @@ describe('a rule that fails', () => {
       files: { listed: 1, read: 1, reported: 1, leftOut: 0 },
       findings: findings.map((finding) => placer.placed(finding)),
       coverage: { named: 0, encoded: 0, missing: [], unreadable: [] },
+      checked: [],
+      keptBack: [],
       suppressed: new Map(),
       waived: new Map(),
     };
-    expect(exitCodeOf({ libraries: [library], notices: [] }, [], 'read', 'never')).toBe(3);
+    expect(
+      exitCodeOf({ libraries: [library], notices: [] }, [], 'read', {
+        operands: [],
+        switches: new Set(),
+        values: new Map([['fail-on', 'never']]),
+        lists: new Map(),
+      }),
+    ).toBe(3);
   });
 });

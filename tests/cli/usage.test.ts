@@ -18,7 +18,10 @@ describe('a command line that cannot be followed', () => {
     [['check', '-z'], 'There is no option "-z".'],
     [['check', '--fail-on', 'errors'], '--fail-on can\'t be "errors". Did you mean "error"?'],
     [['check', '--fail-on'], '--fail-on needs one of: error, warning, advice, never.'],
-    [['check', '--format', 'yaml'], '--format can\'t be "yaml". It is one of: text, json.'],
+    [
+      ['check', '--format', 'yaml'],
+      '--format can\'t be "yaml". It is one of: text, json, sarif, junit, annotations, markdown.',
+    ],
     [['check', '--today', '2025-02-30'], '--today needs a date such as 2025-03-03, not "2025-02-30".'],
     [['check', '--today', 'yesterday'], '--today needs a date'],
     [['check', '--quiet=yes'], '--quiet takes no value, but "yes" was given.'],

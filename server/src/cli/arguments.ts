@@ -8,7 +8,7 @@ export interface OptionSpec {
   /** Other spellings that mean the same. */
   readonly alias?: string;
   readonly values?: readonly string[];
-  readonly form?: 'date' | 'text' | 'texts';
+  readonly form?: 'date' | 'count' | 'text' | 'texts';
   /** What the value is, for the help page: `FILE`. */
   readonly value?: string;
   readonly help: string;
@@ -74,6 +74,8 @@ function valueFault(option: OptionSpec, value: string | undefined): string | und
   const wanted = wantedBy(option);
   if (value === undefined || value === '') return `--${option.name} needs ${wanted}.`;
   if (option.form === 'text' || option.form === 'texts') return undefined;
+  if (option.form === 'count')
+    return /^\d{1,9}$/.test(value) ? undefined : `--${option.name} needs ${wanted}, not "${value}".`;
   if (option.values === undefined)
     return isDate(value) ? undefined : `--${option.name} needs ${wanted}, not "${value}".`;
   if (option.values.includes(value)) return undefined;
@@ -83,6 +85,7 @@ function valueFault(option: OptionSpec, value: string | undefined): string | und
 
 function wantedBy({ values, form, value }: OptionSpec): string {
   if (values !== undefined) return `one of: ${values.join(', ')}`;
+  if (form === 'count') return 'a whole number such as 0 or 12';
   return form === 'date' ? 'a date such as 2025-03-03' : `a value: ${value ?? 'TEXT'}`;
 }
 

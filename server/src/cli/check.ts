@@ -1,31 +1,76 @@
-import type { IsoDate } from '../base/brand.ts';
+import type { FileId, IsoDate } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
 import type { Baseline } from '../check/baseline.ts';
 import { baselineIn } from '../host/baseline-file.ts';
 import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
+import { stopwatch } from '../host/stopwatch.ts';
 import { libraryFileName } from '../library/listed-files.ts';
-import { jsonReport } from '../report/json.ts';
 import type { CheckReport, LibraryReport } from '../report/model.ts';
-import { textReport } from '../report/text.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
 import { unreadBaseline } from './baseline.ts';
-import { paletteFor } from './colours.ts';
+import { changedFiles } from './check-changed.ts';
+import { formatIn, outputFault, rendered, writeOutputs } from './check-outputs.ts';
+import { typedSearch } from './check-typed.ts';
+import { watchCheck } from './check-watch.ts';
 import { exitCodeOf } from './exit-code.ts';
 import type { CommandIo, ExitCode } from './io.ts';
+import { exit } from './io.ts';
 import { labelOf, noticesOf, reportOn, someOf } from './library-report.ts';
+import type { OpenLibrary, TypedFile } from './open-library.ts';
 import { openLibrary } from './open-library.ts';
 import { progressOn } from './progress.ts';
 
-export function run(io: CommandIo, given: Arguments): ExitCode {
-  const search = findLibraries(given.operands.length === 0 ? ['.'] : given.operands, io.cwd);
+export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCode> {
+  const fault = outputFault(given) ?? combinationFault(given);
+  if (fault !== undefined) {
+    io.stderr.write(`traywright: ${printable(fault)}\n`);
+    return exit.usage;
+  }
+  if (given.switches.has('watch')) return watchCheck(io, given, (quietly) => checked(io, given, quietly));
+  const { report, code, found } = checked(io, given, 'aloud');
+  if (found > 0) io.stdout.write(rendered(formatIn(given), report, io, given));
+  return writeOutputs(report, io, given) === 'written' ? code : exit.usage;
+}
+
+function combinationFault({ switches, values, operands }: Arguments): string | undefined {
+  if (values.has('stdin') && switches.has('watch')) return '--watch reads files, not standard input.';
+  if (values.has('stdin') && operands.length > 0) return '--stdin names its file itself: no PATH beside it.';
+  if (values.has('stdin') && values.has('changed-since')) return '--stdin and --changed-since do not go together.';
+  return undefined;
+}
+
+/** What one check came to. */
+export interface Checked {
+  readonly report: CheckReport;
+  readonly code: ExitCode;
+  /** How many libraries were found. */
+  readonly found: number;
+  /** Their folders, absolute. */
+  readonly roots: readonly string[];
+}
+
+type Search = LibrarySearch & { readonly typed?: TypedFile };
+
+function checked(io: CommandIo, given: Arguments, speaks: 'aloud' | 'quietly'): Checked {
+  const search = searchFor(io, given);
   for (const failure of search.failures) io.stderr.write(`traywright: ${failureWords(failure)}\n`);
-  const judged = search.libraries.map((found) => judge(found, io, given));
+  const judged = search.libraries.map((found) => judge(found, io, { given, speaks, typed: search.typed }));
   const report: CheckReport = { libraries: judged.map((one) => one.report), notices: noticesFor(search, io) };
-  if (judged.length > 0) io.stdout.write(rendered(report, io, given));
   const settings = judged.every((one) => one.settings === 'read') ? 'read' : 'unread';
-  return exitCodeOf(report, search.failures, settings, given.values.get('fail-on') ?? 'error');
+  return {
+    report,
+    code: exitCodeOf(report, search.failures, settings, given),
+    found: judged.length,
+    roots: search.libraries.map(({ root }) => root),
+  };
+}
+
+function searchFor(io: CommandIo, given: Arguments): Search {
+  const typed = given.values.get('stdin');
+  if (typed !== undefined) return typedSearch(typed, io.cwd);
+  return findLibraries(given.operands.length === 0 ? ['.'] : given.operands, io.cwd);
 }
 
 interface Judged {
@@ -33,22 +78,60 @@ interface Judged {
   readonly settings: 'read' | 'unread';
 }
 
-function judge(found: FoundLibrary, io: CommandIo, given: Arguments): Judged {
-  const speaks = given.switches.has('quiet') ? 'quiet' : 'speaks';
-  const asked = given.values.get('today') as IsoDate | undefined;
+interface Asked {
+  readonly given: Arguments;
+  readonly speaks: 'aloud' | 'quietly';
+  readonly typed: TypedFile | undefined;
+}
+
+function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Asked): Judged {
+  const voice = given.switches.has('quiet') || speaks === 'quietly' ? 'quiet' : 'speaks';
+  const label = labelOf(found.root, io.cwd);
+  const passed = stopwatch();
   const open = openLibrary(found, {
     rules: allRules,
-    asked,
+    asked: given.values.get('today') as IsoDate | undefined,
     clock: io.today(),
     pdfReader: io.pdfReader,
-    progress: progressOn(io, 'Reading', speaks),
+    progress: progressOn(io, 'Reading', voice),
+    ...(typed !== undefined && { typed }),
   });
+  const read = passed();
   const old = baselineOf(found, io);
-  const progress = progressOn(io, 'Checking', speaks);
-  const report = reportOn(found, open, labelOf(found.root, io.cwd), progress, old.baseline);
+  const part = partOf(found, open, io, given);
+  const report = reportOn(found, open, {
+    label,
+    progress: progressOn(io, 'Checking', voice),
+    baseline: old.baseline,
+    among: part.files,
+  });
+  if (given.switches.has('timing')) io.stderr.write(timingWords(label, read, passed()));
+  const isFollowed = old.settings === 'read' && part.settings === 'read' && hasSettings(open);
+  return { report, settings: isFollowed ? 'read' : 'unread' };
+}
+
+function hasSettings(open: OpenLibrary): boolean {
   const settings = open.files.find(({ path }) => path === libraryFileName);
-  const isRead = settings !== undefined && open.engine.library.record(settings.file)?.entity !== undefined;
-  return { report, settings: isRead ? old.settings : 'unread' };
+  return settings !== undefined && open.engine.library.record(settings.file)?.entity !== undefined;
+}
+
+function timingWords(label: string, read: number, all: number): string {
+  return `traywright: ${printable(label)}: read in ${Math.round(read)} ms, checked in ${Math.round(all - read)} ms\n`;
+}
+
+/** The files that `--changed-since` leaves; all of them, with a word about it, when the recorded state can't be read. */
+function partOf(
+  found: FoundLibrary,
+  open: OpenLibrary,
+  io: CommandIo,
+  given: Arguments,
+): { files?: ReadonlySet<FileId>; settings: Judged['settings'] } {
+  const revision = given.values.get('changed-since');
+  if (revision === undefined) return { settings: 'read' };
+  const changed = changedFiles(found, open.engine, revision);
+  if ('files' in changed) return { files: changed.files, settings: 'read' };
+  io.stderr.write(`traywright: ${printable(changed.why)}\n`);
+  return { settings: 'unread' };
 }
 
 /** One that can't be read is said, and holds nothing back. */
@@ -58,16 +141,6 @@ function baselineOf(found: FoundLibrary, io: CommandIo): { baseline?: Baseline; 
   if (old.found === 'baseline') return { baseline: old.baseline, settings: 'read' };
   io.stderr.write(`traywright: ${unreadBaseline(labelOf(found.root, io.cwd), old.why)}\n`);
   return { settings: 'unread' };
-}
-
-function rendered(report: CheckReport, io: CommandIo, given: Arguments): string {
-  if (given.values.get('format') === 'json') return jsonReport(report);
-  const columns = Math.max(40, Math.min(io.stdout.columns ?? 120, 160));
-  return textReport(report, {
-    palette: paletteFor(io, given),
-    columns,
-    detail: given.switches.has('quiet') ? 'brief' : 'full',
-  });
 }
 
 function noticesFor(search: LibrarySearch, io: CommandIo): readonly string[] {

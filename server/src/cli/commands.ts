@@ -1,6 +1,7 @@
 import type { OptionSpec } from './arguments.ts';
 import { run as runBaseline } from './baseline.ts';
 import { run as runCheck } from './check.ts';
+import { checkFormats } from './check-outputs.ts';
 import type { Command } from './command.ts';
 import { run as runCompare } from './compare.ts';
 import { run as runExplain } from './explain.ts';
@@ -38,27 +39,50 @@ const todayOption: OptionSpec = {
   help: 'Works as if it were this day, for output that can be repeated.',
 };
 
+const checkOptions: readonly OptionSpec[] = [
+  { name: 'format', values: checkFormats, help: 'Form of the output; text unless given.' },
+  {
+    name: 'output',
+    form: 'texts',
+    value: 'FORM=FILE',
+    help: 'Writes the report to a file too, such as sarif=report.sarif. May be given several times.',
+  },
+  {
+    name: 'fail-on',
+    values: ['error', 'warning', 'advice', 'never'],
+    help: 'Least severity that makes the exit code 1; error unless given.',
+  },
+  { name: 'max-warnings', form: 'count', help: 'More warnings than this make the exit code 1 too.' },
+  {
+    name: 'changed-since',
+    form: 'text',
+    value: 'REVISION',
+    help: 'Only findings of files that changed since this recorded state, and of those that the changes affect.',
+  },
+  {
+    name: 'stdin',
+    form: 'text',
+    value: 'FILE',
+    help: 'Checks the text on standard input as if it were this rule file of the library.',
+  },
+  { name: 'watch', help: 'Checks again whenever a file changes, and tells what is new; Ctrl-C ends it.' },
+  { name: 'timing', help: 'Tells on the error output how long reading and checking took.' },
+  { name: 'today', form: 'date', help: 'Checks as if it were this day, for output that can be repeated.' },
+  colourOption,
+  { name: 'quiet', short: 'q', help: 'One line a finding, no progress. The summary stays.' },
+  helpOption,
+];
+
 /** Every command, in the order of the help page. A new one is one row here and one file beside this one. */
 export const commands: readonly Command[] = [
   {
     name: 'check',
     summary: 'Checks libraries, parts of them or single files.',
     operands: '[PATH...]',
-    options: [
-      formatOption,
-      {
-        name: 'fail-on',
-        values: ['error', 'warning', 'advice', 'never'],
-        help: 'Least severity that makes the exit code 1; error unless given.',
-      },
-      { name: 'today', form: 'date', help: 'Checks as if it were this day, for output that can be repeated.' },
-      colourOption,
-      { name: 'quiet', short: 'q', help: 'One line a finding, no progress. The summary stays.' },
-      helpOption,
-    ],
+    options: checkOptions,
     help: [
       'PATH is a library (a folder that holds library.ifu.yaml), a folder of several libraries, or a folder or file inside one; the current folder unless given. A part of a library is checked against all of it, but only its own findings are shown.',
-      'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings cannot be followed; 3 a fault of Traywright; 4 nothing to check.',
+      'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings cannot be followed; 3 a fault of Traywright; 4 nothing to check. The form of the output changes none of them.',
     ],
     run: runCheck,
   },

@@ -2,31 +2,34 @@ import type { Severity } from '../base/problem.ts';
 import type { SearchFailure } from '../host/library-search.ts';
 import type { CheckReport } from '../report/model.ts';
 import { countsOf } from '../report/model.ts';
+import { reaches } from '../report/worst-first.ts';
+import type { Arguments } from './arguments.ts';
 import type { ExitCode } from './io.ts';
 import { exit } from './io.ts';
 
-/** The first that holds: a fault of ours, something that can't be followed, nothing to check, findings. `failOn` as the option has it. */
+/** The first that holds: a fault of ours, something that can't be followed, nothing to check, findings. `--fail-on` and `--max-warnings` decide about findings. */
 export function exitCodeOf(
   report: CheckReport,
   failures: readonly SearchFailure[],
   settings: 'read' | 'unread',
-  failOn: string,
+  given: Arguments,
 ): ExitCode {
   const rules = new Set(report.libraries.flatMap(({ findings }) => findings.map(({ finding }) => finding.rule)));
   if (rules.has('internal')) return exit.internal;
   const hasBadSettings = settings === 'unread' || [...rules].some((rule) => rule.startsWith('setting-'));
   if (hasBadSettings || failures.some(({ reason }) => reason !== 'no-library')) return exit.usage;
-  if (failures.length > 0 || report.libraries.every(({ files }) => files.reported === 0)) return exit.nothing;
-  return reaches(report, failOn) ? exit.findings : exit.ok;
+  const isPart = given.values.has('changed-since');
+  const nothing = !isPart && report.libraries.every(({ files }) => files.reported === 0);
+  if (failures.length > 0 || nothing) return exit.nothing;
+  return fails(report, given) ? exit.findings : exit.ok;
 }
 
-const heavier: Readonly<Record<string, readonly Severity[]>> = {
-  error: ['error'],
-  warning: ['error', 'warning'],
-  advice: ['error', 'warning', 'advice'],
-};
-
-function reaches(report: CheckReport, failOn: string): boolean {
+function fails(report: CheckReport, { values }: Arguments): boolean {
   const counts = countsOf(report);
-  return (heavier[failOn] ?? []).some((severity) => counts[severity] > 0);
+  const failOn = values.get('fail-on') ?? 'error';
+  const most = values.get('max-warnings');
+  if (most !== undefined && counts.warning > Number(most)) return true;
+  return severities.some((severity) => counts[severity] > 0 && reaches(severity, failOn));
 }
+
+const severities: readonly Severity[] = ['error', 'warning', 'advice'];

@@ -1,37 +1,48 @@
 import { basename, isAbsolute, relative, sep } from 'node:path';
+import type { FileId } from '../base/brand.ts';
 import { type Baseline, BaselineFilter } from '../check/baseline.ts';
 import { coverageOf } from '../check/coverage.ts';
 import type { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
-import type { LibraryReport, PlacedFinding } from '../report/model.ts';
+import type { KeptBack, LibraryReport, PlacedFinding } from '../report/model.ts';
 import { Placer } from '../report/model.ts';
 import { counted } from '../report/words.ts';
 import type { OpenLibrary } from './open-library.ts';
 import type { Progress } from './progress.ts';
 
-/** Judges what was asked for of an open library and gathers it for a report. Findings that `baseline` holds are counted, not shown. */
+export interface ReportOptions {
+  readonly label: string;
+  readonly progress: Progress;
+  /** Findings that it holds are counted, not shown. */
+  readonly baseline?: Baseline | undefined;
+  /** Only these files, of those that were asked for. */
+  readonly among?: ReadonlySet<FileId> | undefined;
+}
+
+/** Judges what was asked for of an open library and gathers it for a report. */
 export function reportOn(
   found: FoundLibrary,
   open: OpenLibrary,
-  label: string,
-  progress: Progress,
-  baseline?: Baseline,
+  { label, progress, baseline, among }: ReportOptions,
 ): LibraryReport {
   const { engine } = open;
   const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
-  const asked = open.files.filter(({ path }) => found.only.length === 0 || isBelow(path, found.only));
+  const asked = open.files.filter(
+    ({ path, file }) => (found.only.length === 0 || isBelow(path, found.only)) && among?.has(file) !== false,
+  );
   const old = baseline === undefined ? undefined : new BaselineFilter(baseline);
   const findings: PlacedFinding[] = [];
-  const [suppressed, waived, known] = [new RuleCounts(), new RuleCounts(), new RuleCounts()];
+  const keptBack: KeptBack[] = [];
+  const keep = (finding: Finding, by: KeptBack['by']) => keptBack.push({ placed: placer.placed(finding), by });
   for (const [index, { file }] of asked.entries()) {
     for (const finding of engine.findings(file)) {
-      if (old?.holdsBack(finding) === true) known.add(finding);
+      if (old?.holdsBack(finding) === true) keep(finding, 'baseline');
       else findings.push(placer.placed(finding));
     }
-    for (const finding of engine.heldBack(file)) suppressed.add(finding);
-    for (const finding of engine.waived(file)) waived.add(finding);
+    for (const finding of engine.heldBack(file)) keep(finding, 'settings');
+    for (const finding of engine.waived(file)) keep(finding, 'waiver');
     progress.step(index + 1, asked.length);
   }
   progress.end();
@@ -44,12 +55,17 @@ export function reportOn(
       reported: asked.length,
       leftOut: open.leftOut,
     },
+    checked: asked.map(({ file }) => file),
     findings,
+    keptBack,
     coverage: coverageOf(engine.view()),
-    suppressed: suppressed.sorted(),
-    waived: waived.sorted(),
+    suppressed: countsBy(keptBack, 'settings'),
+    waived: countsBy(keptBack, 'waiver'),
     ...(old !== undefined && {
-      baseline: { known: known.sorted(), settled: asked.length === open.files.length ? old.settled() : 0 },
+      baseline: {
+        known: countsBy(keptBack, 'baseline'),
+        settled: asked.length === open.files.length ? old.settled() : 0,
+      },
     }),
   };
 }
@@ -59,17 +75,14 @@ function asOf(engine: Engine): Pick<LibraryReport, 'asOf'> {
   return named !== undefined && named === engine.view().today ? { asOf: named } : {};
 }
 
-/** How often each rule was kept back. */
-class RuleCounts {
-  readonly #counts = new Map<string, number>();
-
-  add({ rule }: Finding): void {
-    this.#counts.set(rule, (this.#counts.get(rule) ?? 0) + 1);
+/** How often each rule was kept back, in the order of the rules' names. */
+function countsBy(keptBack: readonly KeptBack[], by: KeptBack['by']): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { placed, by: holder } of keptBack) {
+    const { rule } = placed.finding;
+    if (holder === by) counts.set(rule, (counts.get(rule) ?? 0) + 1);
   }
-
-  sorted(): ReadonlyMap<string, number> {
-    return new Map([...this.#counts].sort(([a], [b]) => (a < b ? -1 : 1)));
-  }
+  return new Map([...counts].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** A path for a reader who stands in `cwd`, `/`-separated and never absolute. */

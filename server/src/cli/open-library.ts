@@ -29,21 +29,28 @@ export interface OpenOptions {
   readonly progress: Progress;
   /** The program that reads PDFs. */
   readonly pdfReader?: string | undefined;
+  /** A text that stands for a file of the library, which need not be there yet. */
+  readonly typed?: TypedFile;
+}
+
+export interface TypedFile {
+  readonly file: FileId;
+  readonly text: string;
 }
 
 /** Reads every rule file of the library; one that can't be read is a finding and the others are read all the same. */
 export function openLibrary(
   found: FoundLibrary,
-  { rules, asked, clock, progress, pdfReader }: OpenOptions,
+  { rules, asked, clock, progress, pdfReader, typed }: OpenOptions,
 ): OpenLibrary {
   let engine = new Engine({ rules, today: asked ?? clock });
   const unread = new Set<FileId>();
   const take = (listed: ListedFile): void => {
-    const loaded = loadFile(found.root, listed);
+    const loaded = listed.file === typed?.file ? { ...typed, problems: [] } : loadFile(found.root, listed);
     if (loaded.text === undefined) unread.add(listed.file);
     engine.put(recordOf(loaded));
   };
-  const listed = ruleFilesOf(found.listing);
+  const listed = withTyped(ruleFilesOf(found.listing), typed);
   const settings = listed.find(({ path }) => path === libraryFileName);
   if (settings !== undefined) take(settings);
   const day = asked ?? dayOf(engine.view(), clock);
@@ -60,4 +67,10 @@ export function openLibrary(
   progress.end();
   if (pdfReader !== undefined) takeDocuments(engine, found.root, pdfReader);
   return { engine, files, unread, leftOut: listed.length - files.length };
+}
+
+function withTyped(listed: readonly ListedFile[], typed: TypedFile | undefined): readonly ListedFile[] {
+  if (typed === undefined || listed.some(({ file }) => file === typed.file)) return listed;
+  const added: ListedFile = { file: typed.file, path: typed.file, problems: [], opens: 'yes' };
+  return [...listed, added].sort((a, b) => (a.file < b.file ? -1 : 1));
 }

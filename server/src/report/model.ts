@@ -19,8 +19,12 @@ export interface LibraryReport {
   readonly files: FileCounts;
   /** The day that the library itself names (`as_of`), when it was checked as of that day. */
   readonly asOf?: string;
+  /** The files whose findings were asked for, in order. */
+  readonly checked: readonly FileId[];
   /** In order of file, then place. */
   readonly findings: readonly PlacedFinding[];
+  /** What was found and is not shown, in the same order. */
+  readonly keptBack: readonly KeptBack[];
   readonly coverage: Coverage;
   /** Rule to the number of findings that the library's own settings keep back. In order of the rules' names. */
   readonly suppressed: ReadonlyMap<string, number>;
@@ -28,6 +32,12 @@ export interface LibraryReport {
   readonly waived: ReadonlyMap<string, number>;
   /** Only where the library has a baseline. */
   readonly baseline?: BaselineCounts;
+}
+
+/** A finding that the library's own settings, a waiver in force or the baseline hold back. */
+export interface KeptBack {
+  readonly placed: PlacedFinding;
+  readonly by: 'settings' | 'waiver' | 'baseline';
 }
 
 export interface BaselineCounts {

@@ -41,6 +41,8 @@ function reportWith(...findings: readonly Finding[]): CheckReport {
         files: { listed: 2, read: 2, reported: 2, leftOut: 0 },
         findings: findings.map((one) => placer.placed(one)),
         coverage: { named: 12, encoded: 11, missing: ['pale-forceps'], unreadable: [] },
+        checked: [],
+        keptBack: [],
         suppressed: new Map([['card-stale', 2]]),
         waived: new Map(),
       },

@@ -1,0 +1,30 @@
+import type { FileId } from '../base/brand.ts';
+import { Engine } from '../check/engine.ts';
+import { filesSince } from '../host/git-changes.ts';
+import type { FoundLibrary } from '../host/library-search.ts';
+import { recordOf } from '../library/loaded-file.ts';
+import { allRules } from '../rules/all.generated.ts';
+
+/**
+ * The files that differ from what was recorded at `revision`, and those whose findings may differ because of them. Found by taking the
+ * library from its state then to its state now, a file at a time, and asking the engine which files each step touches.
+ */
+export function changedFiles(
+  found: FoundLibrary,
+  now: Engine,
+  revision: string,
+): { readonly files: ReadonlySet<FileId> } | { readonly why: string } {
+  const before = filesSince(found.root, revision);
+  if ('why' in before) return before;
+  const engine = new Engine({ rules: allRules, today: now.view().today });
+  for (const loaded of before.files) engine.put(recordOf(loaded));
+  for (const file of engine.library.files()) engine.findings(file);
+  const touched = new Set<FileId>();
+  for (const file of new Set([...engine.library.files(), ...now.library.files()])) {
+    const record = now.library.record(file);
+    if (record?.text === engine.library.record(file)?.text && record !== undefined) continue;
+    touched.add(file);
+    for (const other of record === undefined ? engine.delete(file) : engine.put(record)) touched.add(other);
+  }
+  return { files: touched };
+}

@@ -1,0 +1,64 @@
+import { printable } from '../base/printable.ts';
+import { fingerprintOf } from '../check/finding.ts';
+import { watchFolders } from '../host/watch-folder.ts';
+import type { CheckReport, LibraryReport, PlacedFinding } from '../report/model.ts';
+import { pathShown } from '../report/model.ts';
+import { textReport } from '../report/text.ts';
+import { counted } from '../report/words.ts';
+import type { Arguments } from './arguments.ts';
+import type { Checked } from './check.ts';
+import { writeOutputs } from './check-outputs.ts';
+import { paletteFor } from './colours.ts';
+import type { CommandIo, ExitCode } from './io.ts';
+import { exit } from './io.ts';
+
+/**
+ * Checks, then checks again after each change on disk and tells what came and what is settled, until Ctrl-C. The exit code is that of the
+ * last check.
+ */
+export async function watchCheck(
+  io: CommandIo,
+  given: Arguments,
+  check: (speaks: 'aloud' | 'quietly') => Checked,
+): Promise<ExitCode> {
+  let last = check('aloud');
+  if (last.found === 0) return last.code;
+  tellAll(last.report, io, given);
+  writeOutputs(last.report, io, given);
+  const ended = await watchFolders(last.roots, () => {
+    const next = check('quietly');
+    tellChanges(last.report, next.report, io);
+    writeOutputs(next.report, io, given);
+    last = next;
+  });
+  if (ended.why === undefined) return last.code;
+  io.stderr.write(`traywright: ${ended.why}.\n`);
+  return exit.usage;
+}
+
+function tellAll(report: CheckReport, io: CommandIo, given: Arguments): void {
+  io.stdout.write(textReport(report, { palette: paletteFor(io, given), columns: 120, detail: 'brief' }));
+  io.stdout.write('Waiting for changes; Ctrl-C ends.\n');
+}
+
+function tellChanges(before: CheckReport, after: CheckReport, io: CommandIo): void {
+  const [old, now] = [linesOf(before), linesOf(after)];
+  const came = [...now].filter(([key]) => !old.has(key));
+  const went = [...old].filter(([key]) => !now.has(key));
+  if (came.length === 0 && went.length === 0) return;
+  const lines = [...came.map(([, line]) => `+ ${line}`), ...went.map(([, line]) => `- ${line}`)];
+  io.stdout.write(
+    `${lines.join('\n')}\n${counted(now.size, 'finding')} now, ${came.length} new, ${went.length} settled.\n`,
+  );
+}
+
+/** By what a finding is, wherever it moved. */
+function linesOf({ libraries }: CheckReport): ReadonlyMap<string, string> {
+  return new Map(libraries.flatMap((library) => library.findings.map((placed) => lineOf(placed, library))));
+}
+
+function lineOf({ finding, at }: PlacedFinding, library: LibraryReport): readonly [string, string] {
+  const key = `${library.label}\n${finding.file}\n${fingerprintOf(finding)}\n${finding.message}`;
+  const place = `${printable(pathShown(library, at.file))}:${at.start.line + 1}`;
+  return [key, `${place} ${finding.severity} ${finding.rule}: ${printable(finding.message)}`];
+}

@@ -1,0 +1,144 @@
+import type { Severity } from '../base/problem.ts';
+import type { CatalogueEntry } from '../check/catalogue.ts';
+import { fingerprintOf } from '../check/finding.ts';
+import { explanationPage } from './explanation-page.ts';
+import { jsonText } from './json.ts';
+import type { CheckReport, KeptBack, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
+import { pathShown } from './model.ts';
+import { cautions, settlerWords } from './words.ts';
+
+/** What SARIF needs besides the report: who made it, and what each finding means. */
+export interface SarifAbout {
+  readonly version: string;
+  readonly catalogue: readonly CatalogueEntry[];
+}
+
+const levels: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', advice: 'note' };
+
+/**
+ * SARIF 2.1.0, one run: relative addresses, each rule that spoke with its help, fingerprints without line numbers, what was kept back as
+ * suppressed results, and the state against the baseline where there is one. No time, no absolute path. Source: OASIS SARIF 2.1.0.
+ */
+export function sarifReport(report: CheckReport, { version, catalogue }: SarifAbout): string {
+  const rules = rulesIn(report, catalogue);
+  const indexOf = new Map(rules.map(({ id }, index) => [id, index]));
+  const run = {
+    tool: { driver: { name: 'Traywright', semanticVersion: version, rules: rules.map(descriptor) } },
+    columnKind: 'utf16CodeUnits',
+    invocations: [
+      {
+        executionSuccessful: true,
+        toolExecutionNotifications: [...report.notices, ...cautions].map((text) => ({
+          level: 'note',
+          message: { text },
+        })),
+      },
+    ],
+    results: report.libraries.flatMap((library) => resultsOf(library, indexOf)),
+  };
+  const log = {
+    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
+    version: '2.1.0',
+    runs: [run],
+  };
+  return `${jsonText(log)}\n`;
+}
+
+function rulesIn({ libraries }: CheckReport, catalogue: readonly CatalogueEntry[]): readonly CatalogueEntry[] {
+  const spoke = new Set<string>();
+  for (const { findings, keptBack } of libraries)
+    for (const { finding } of [...findings, ...keptBack.map(({ placed }) => placed)]) spoke.add(finding.rule);
+  return catalogue.filter(({ id }) => spoke.has(id)).sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+function descriptor(entry: CatalogueEntry): unknown {
+  return {
+    id: entry.id,
+    shortDescription: { text: entry.why },
+    fullDescription: { text: entry.why },
+    help: {
+      text: `${entry.why} Who can settle it: ${settlerWords[entry.settledBy]}.`,
+      markdown: explanationPage(entry),
+    },
+    defaultConfiguration: { level: levels[entry.severity] },
+    properties: { tags: [entry.stage], settledBy: entry.settledBy },
+  };
+}
+
+function resultsOf(library: LibraryReport, indexOf: ReadonlyMap<string, number>): readonly unknown[] {
+  const shown = library.findings.map((placed) => ({
+    ...result(placed, library, indexOf),
+    ...(library.baseline !== undefined && { baselineState: 'new' }),
+  }));
+  const kept = library.keptBack.map((one) => ({
+    ...result(one.placed, library, indexOf),
+    ...(library.baseline !== undefined && { baselineState: one.by === 'baseline' ? 'unchanged' : 'new' }),
+    suppressions: [{ kind: 'external', status: 'accepted', justification: justifications[one.by] }],
+  }));
+  return [...shown, ...kept];
+}
+
+const justifications: Readonly<Record<KeptBack['by'], string>> = {
+  settings: 'Switched off, with a reason, in the library’s own settings.',
+  waiver: 'Covered by a waiver in force: a file of the library with its reason, its risk owner and its end.',
+  baseline: 'Found already on the day on which the baseline was written.',
+};
+
+function result(placed: PlacedFinding, library: LibraryReport, indexOf: ReadonlyMap<string, number>) {
+  const { finding, at, says, related } = placed;
+  const index = indexOf.get(finding.rule);
+  const places = [
+    ...finding.says.map((saying, one) => ({
+      text: `The instruction says: “${saying.quote}” (${saying.doc}, ${saying.rev}, page ${saying.page})`,
+      place: says[one] ?? at,
+    })),
+    ...finding.related.map(({ note }, one) => ({ text: note, place: related[one] ?? at })),
+  ];
+  return {
+    ruleId: finding.rule,
+    ...(index !== undefined && { ruleIndex: index }),
+    level: levels[finding.severity],
+    message: { text: messageOf(placed) },
+    locations: [
+      {
+        physicalLocation: physical(at, library),
+        logicalLocations: [{ fullyQualifiedName: `${finding.entity}${finding.path === '' ? '' : ` ${finding.path}`}` }],
+      },
+    ],
+    ...(places.length > 0 && {
+      relatedLocations: places.map(({ text, place }, id) => ({
+        id: id + 1,
+        message: { text },
+        physicalLocation: physical(place, library),
+      })),
+    }),
+    partialFingerprints: { 'traywrightFinding/v1': fingerprintOf(finding) },
+    properties: { settledBy: finding.settledBy, stage: finding.stage },
+  };
+}
+
+/** In a message `[` would begin a link to a place. */
+function messageOf({ finding }: PlacedFinding): string {
+  const does = finding.does === undefined ? '' : ` We do: ${finding.does}.`;
+  const gap = finding.gap === undefined ? '' : ` Gap: ${finding.gap}.`;
+  return `${finding.message}${does}${gap}`.replace(/[[\]\\]/g, '\\$&');
+}
+
+function physical(place: PlaceInText, library: LibraryReport): unknown {
+  const { start, end } = place;
+  return {
+    artifactLocation: { uri: uriPath(pathShown(library, place.file)) },
+    region: {
+      startLine: start.line + 1,
+      startColumn: start.character + 1,
+      endLine: end.line + 1,
+      endColumn: end.character + 1,
+    },
+  };
+}
+
+/** A relative address: `/` stays, all else that an address can't hold is escaped; a colon in the first part would make a scheme. */
+function uriPath(path: string): string {
+  const parts = path.split('/').map((part) => encodeURIComponent(part.replace(/\p{Surrogate}/gu, '\ufffd')));
+  return parts.join('/');
+}

@@ -1,0 +1,184 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, it } from 'vitest';
+import { checkFormats } from '../../server/src/cli/check-outputs.ts';
+import { badText, cli, folderWith, goodText, libraryText } from '../support/cli.ts';
+
+const root = new URL('../..', import.meta.url).pathname;
+const samples = join(root, 'samples');
+
+/** The problems that a JSON Schema finds in a text. The published schema of SARIF 2.1.0 is that of OASIS, as its own checking tool carries it. */
+function problems(schema: string, text: string): unknown {
+  const ajv = new Ajv2020({ strict: false, allErrors: true, validateFormats: false });
+  const validate = ajv.compile(JSON.parse(readFileSync(join(root, schema), 'utf8')));
+  validate(JSON.parse(text));
+  return validate.errors ?? [];
+}
+
+interface Result {
+  readonly ruleId: string;
+  readonly level: string;
+  readonly baselineState?: string;
+  readonly suppressions?: readonly unknown[];
+  readonly partialFingerprints: Readonly<Record<string, string>>;
+  readonly locations: readonly { readonly physicalLocation: { readonly artifactLocation: { readonly uri: string } } }[];
+}
+
+function resultsIn(sarif: string): readonly Result[] {
+  return (JSON.parse(sarif) as { runs: readonly { results: readonly Result[] }[] }).runs.flatMap(
+    ({ results }) => results,
+  );
+}
+
+describe('SARIF', () => {
+  const sarif = 'tests/support/sarif-2.1.0.schema.json';
+
+  it('fits the published schema, holds every finding and names files relative to here', async () => {
+    const { out, code } = await cli(['check', 'lanternfield', '--format', 'sarif'], { cwd: samples });
+    expect(code).toBe(1);
+    expect(problems(sarif, out)).toEqual([]);
+    const results = resultsIn(out);
+    expect(results.filter(({ level }) => level === 'error').length).toBeGreaterThan(50);
+    expect(results.filter(({ suppressions }) => suppressions !== undefined).map(({ ruleId }) => ruleId)).toEqual([
+      'route-single-point',
+    ]);
+    expect(out).not.toContain(samples);
+    for (const { locations } of results)
+      expect(locations[0]?.physicalLocation.artifactLocation.uri).toMatch(/^lanternfield\/[\w./-]+$/);
+  });
+
+  it('says what the baseline holds and what is new', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    await cli(['baseline'], { cwd });
+    const { out, code } = await cli(['check', '--format', 'sarif'], { cwd });
+    expect(code).toBe(0);
+    expect(problems(sarif, out)).toEqual([]);
+    expect(resultsIn(out).map(({ baselineState }) => baselineState)).toEqual(['unchanged']);
+  });
+
+  it('escapes names of files as addresses', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a b/ä#1%:.ifu.yaml': badText });
+    const { out } = await cli(['check', '--format', 'sarif'], { cwd });
+    expect(resultsIn(out)[0]?.locations[0]?.physicalLocation.artifactLocation.uri).toBe(
+      'a%20b/%C3%A4%231%25%3A.ifu.yaml',
+    );
+  });
+});
+
+describe('JSON', () => {
+  it('fits the schema in server/docs', async () => {
+    for (const library of ['lanternfield', 'saltmere-eye-clinic', 'lanternfield-corrected']) {
+      const { out } = await cli(['check', library, '--format', 'json'], { cwd: samples });
+      expect(problems('server/docs/check-report.schema.json', out)).toEqual([]);
+    }
+  });
+});
+
+describe('JUnit', () => {
+  it('has a passing case for each file without findings and a failing one for each finding that counts', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText, 'b.ifu.yaml': goodText });
+    const { out } = await cli(['check', '--format', 'junit'], { cwd });
+    expect(out).toContain('<testsuite name="." tests="3" failures="1" errors="0" skipped="0">');
+    expect(out).toContain('<testcase classname="b.ifu.yaml" name="no finding"/>');
+    expect(out).toMatch(
+      /<testcase classname="a\.ifu\.yaml" name="unknown-field in line 3, column 1"[^>]*><failure type="error"/,
+    );
+    const never = await cli(['check', '--format', 'junit', '--fail-on', 'never'], { cwd });
+    expect(never.out).toContain('failures="0"');
+    expect(never.out).toContain('<system-out>error: ');
+  });
+
+  it('stays well formed whatever a file says', async () => {
+    const hostile = 'kind: question\nid: q\n"]]></failure><x a=\'\\u0000\\u0007\\ud800&": yes\n';
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': hostile });
+    const { out } = await cli(['check', '--format', 'junit'], { cwd });
+    expect(isWellFormed(out)).toBe(true);
+    expect([...out].filter((character) => character < ' ' && character !== '\n')).toEqual([]);
+    const { out: demo } = await cli(['check', 'lanternfield', '--format', 'junit'], { cwd: samples });
+    expect(isWellFormed(demo)).toBe(true);
+  });
+});
+
+/** Tags are balanced, and no bare `<` or `&` stands in between. */
+function isWellFormed(xml: string): boolean {
+  const open: string[] = [];
+  const rest = xml
+    .replace(/^<\?xml[^>]*\?>/, '')
+    .replace(/<(\/?)([a-z-]+)((?: [a-z]+="[^"<]*")*)(\/?)>/g, (_, closes: string, name: string, __, empty: string) => {
+      if (closes !== '') return open.pop() === name ? '' : '<';
+      if (empty === '') open.push(name);
+      return '';
+    });
+  return open.length === 0 && !/[<>]|&(?!amp;|lt;|gt;|quot;|apos;)/.test(rest);
+}
+
+describe('annotations', () => {
+  it('are escaped, the worst first, and no line of a file begins a command', async () => {
+    const files = {
+      'library.ifu.yaml': libraryText,
+      'a,b:%.ifu.yaml': 'kind: question\nid: q\n"x\\n::error::owned%0A": yes\n',
+      'set.ifu.yaml': 'kind: set\nid: s\nmembers: [{device: d, qty: 1}]\n',
+      'd.ifu.yaml': 'kind: device\nid: d\nmanual: {use: required}\n',
+    };
+    const { out } = await cli(['check', '--format', 'annotations'], { cwd: folderWith(files) });
+    const lines = out.trimEnd().split('\n');
+    expect(lines.every((line) => /^::(?:error|warning|notice) [^\n]*::/.test(line))).toBe(true);
+    const order = lines.map((line) => ['::error', '::warning', '::notice'].indexOf(line.split(' ')[0] ?? ''));
+    expect(order).toEqual([...order].sort());
+    expect(out).toContain('file=a%2Cb%3A%25.ifu.yaml');
+    expect(out).not.toContain('\n::error::owned');
+  });
+
+  it('stop at fifty, and count the rest', async () => {
+    const { out } = await cli(['check', 'lanternfield', '--format', 'annotations'], { cwd: samples });
+    const lines = out.trimEnd().split('\n');
+    expect(lines).toHaveLength(51);
+    expect(lines[50]).toMatch(/^::notice title=Traywright::\d+ more findings not shown here; in all \d+ errors/);
+  });
+});
+
+describe('Markdown', () => {
+  it('is short, the worst first, with the cautions, and words of a file are no markup', async () => {
+    const { out } = await cli(['check', 'lanternfield', '--format', 'markdown'], { cwd: samples });
+    expect(out.split('\n').filter((line) => line.startsWith('| error')).length).toBe(40);
+    expect(out).toContain('more findings not shown');
+    expect(out).toContain('current document is the instruction');
+    const files = {
+      'library.ifu.yaml': libraryText,
+      'a.ifu.yaml': 'kind: question\nid: q\n"<img src=x>|[a](b)": yes\n',
+    };
+    const hostile = await cli(['check', '--format', 'markdown'], { cwd: folderWith(files) });
+    expect(hostile.out).toContain('\\<img src=x\\>\\|\\[a\\](b)');
+  });
+});
+
+describe('several outputs', () => {
+  it('in one run, each whole, and none changes the exit code', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    for (const format of checkFormats) expect((await cli(['check', '--format', format], { cwd })).code).toBe(1);
+    const words = ['check', ...checkFormats.flatMap((format) => ['--output', `${format}=out.${format}`])];
+    expect((await cli(words, { cwd })).code).toBe(1);
+    for (const format of checkFormats.filter((one) => one !== 'text')) {
+      const alone = await cli(['check', '--format', format], { cwd });
+      expect(readFileSync(join(cwd, `out.${format}`), 'utf8')).toBe(alone.out);
+    }
+  });
+
+  it('never over a rule file, nor into a folder that is not there; what can be written is written', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': goodText });
+    const words = ['--output', 'json=a.ifu.yaml', '--output', 'json=gone/x.json', '--output', 'json=x.json'];
+    const { code, err } = await cli(['check', ...words], { cwd });
+    expect(code).toBe(2);
+    expect(err).toContain('would be a rule file');
+    expect(err).toContain('there is no folder');
+    expect(readFileSync(join(cwd, 'a.ifu.yaml'), 'utf8')).toBe(goodText);
+    expect(readFileSync(join(cwd, 'x.json'), 'utf8')).toContain('traywright-check');
+  });
+
+  it('that cannot be followed are said before anything is read', async () => {
+    const { code, err, out } = await cli(['check', '--output', 'sarif'], { cwd: samples });
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('--output is a form and a file');
+  });
+});

@@ -1,0 +1,170 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { badText, cli, folderWith, goodText, libraryText, namesIn } from '../support/cli.ts';
+import { git } from '../support/git.ts';
+
+const root = new URL('../..', import.meta.url).pathname;
+const program = join(root, 'dist/traywright.cjs');
+
+beforeAll(() => {
+  const built = spawnSync(process.execPath, ['server/build/bundle.mjs', 'cli'], { cwd: root, encoding: 'utf8' });
+  expect(built.status).toBe(0);
+});
+
+const device = (id: string) => `kind: device\nid: ${id}\nmanual: {use: required}\n`;
+const set = (id: string, of: string) => `kind: set\nid: ${id}\nmembers: [{device: ${of}, qty: 1}]\n`;
+
+describe('--changed-since', () => {
+  function history(): string {
+    const cwd = folderWith({
+      'library.ifu.yaml': libraryText,
+      'clamp.ifu.yaml': device('clamp'),
+      'tray.ifu.yaml': set('tray', 'clamp'),
+      'old.ifu.yaml': badText,
+    });
+    git(cwd, 'init', '-q', '-b', 'main');
+    git(cwd, 'add', '-A');
+    git(cwd, 'commit', '-q', '-m', 'first');
+    return cwd;
+  }
+
+  it('reports nothing, and nothing is wrong, where nothing changed', async () => {
+    const cwd = history();
+    const { code, out } = await cli(['check', '--changed-since', 'HEAD', '--format', 'json'], { cwd });
+    expect([code, namesIn(out)]).toEqual([0, []]);
+  });
+
+  it('reports changed and new files, and those that a change or a loss affects', async () => {
+    const cwd = history();
+    writeFileSync(join(cwd, 'new.ifu.yaml'), 'kind: question\nid: q-new\nfrobnicate: yes\n');
+    rmSync(join(cwd, 'clamp.ifu.yaml'));
+    const { code, out } = await cli(['check', '--changed-since', 'HEAD', '--format', 'json'], { cwd });
+    expect(code).toBe(1);
+    expect(namesIn(out)).toContain('new.ifu.yaml unknown-field');
+    expect(namesIn(out)).toContain('tray.ifu.yaml unknown-id');
+    expect(namesIn(out).filter((name) => name.startsWith('old.'))).toEqual([]);
+  });
+
+  it('does not take for ours what others changed since the lines of work parted', async () => {
+    const cwd = history();
+    git(cwd, 'checkout', '-q', '-b', 'ours');
+    git(cwd, 'checkout', '-q', 'main');
+    writeFileSync(join(cwd, 'old.ifu.yaml'), goodText);
+    git(cwd, 'commit', '-q', '-a', '-m', 'theirs');
+    git(cwd, 'checkout', '-q', 'ours');
+    const { out } = await cli(['check', '--changed-since', 'main', '--format', 'json'], { cwd });
+    expect(namesIn(out)).toEqual([]);
+  });
+
+  it.each(['gone', '--output=x', '-x', '$(touch owned)', 'HEAD\n'])(
+    'says when %j is no recorded state',
+    async (revision) => {
+      const cwd = history();
+      const { code, err } = await cli(['check', `--changed-since=${revision}`], { cwd });
+      expect(code).toBe(2);
+      expect(err).toMatch(/recorded state/);
+      expect(git(cwd, 'status', '--porcelain')).toBe('');
+    },
+  );
+
+  it('says when there is no history at all', async () => {
+    const { code, err } = await cli(['check', '--changed-since', 'HEAD'], {
+      cwd: folderWith({ 'library.ifu.yaml': libraryText }),
+    });
+    expect(code).toBe(2);
+    expect(err).toContain('no recorded history');
+  });
+});
+
+describe('--max-warnings', () => {
+  const files = { 'library.ifu.yaml': libraryText, 'clamp.ifu.yaml': device('clamp') };
+
+  it('fails beyond the number, and not at it', async () => {
+    const cwd = folderWith(files);
+    const { out } = await cli(['check', '--format', 'json'], { cwd });
+    const warnings = (JSON.parse(out) as { counts: { warning: number } }).counts.warning;
+    expect(warnings).toBeGreaterThan(0);
+    expect((await cli(['check', '--fail-on', 'never', '--max-warnings', String(warnings)], { cwd })).code).toBe(0);
+    expect((await cli(['check', '--fail-on', 'never', '--max-warnings', String(warnings - 1)], { cwd })).code).toBe(1);
+  });
+
+  it.each(['x', '-1', '1.5', ''])('takes whole numbers only, not %j', async (value) => {
+    const { code, err } = await cli(['check', `--max-warnings=${value}`], { cwd: folderWith(files) });
+    expect(code).toBe(2);
+    expect(err).toContain('--max-warnings needs a whole number');
+  });
+});
+
+describe('--timing', () => {
+  it('speaks on the error output only', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': goodText });
+    const { out, err } = await cli(['check', '--timing', '--format', 'json'], { cwd });
+    expect(err).toMatch(/read in \d+ ms, checked in \d+ ms/);
+    expect(() => JSON.parse(out) as unknown).not.toThrow();
+  });
+});
+
+describe('--stdin', () => {
+  const typed = (words: readonly string[], cwd: string, input: string | Uint8Array) =>
+    spawnSync(process.execPath, [program, 'check', '--format', 'json', ...words], { cwd, input, encoding: 'utf8' });
+
+  it('checks a text in the place of a file, against the rest of the library', () => {
+    const cwd = folderWith({
+      'library.ifu.yaml': libraryText,
+      'clamp.ifu.yaml': device('clamp'),
+      'tray.ifu.yaml': set('tray', 'clamp'),
+    });
+    const { stdout, status } = typed(['--stdin', 'tray.ifu.yaml'], cwd, set('tray', 'clmp'));
+    expect(status).toBe(1);
+    expect(namesIn(stdout)).toContain('tray.ifu.yaml unknown-id');
+    expect(namesIn(stdout).every((name) => name.startsWith('tray.'))).toBe(true);
+  });
+
+  it('takes a file that is not there yet', () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'sets/a.ifu.yaml': goodText });
+    const { stdout } = typed(['--stdin', 'sets/new.ifu.yaml'], cwd, badText);
+    expect(namesIn(stdout)).toEqual(['sets/new.ifu.yaml unknown-field']);
+  });
+
+  it.each([
+    ['notes.txt', 'is not a rule file'],
+    ['gone/a.ifu.yaml', 'there is no file or folder'],
+  ])('says why %s cannot be checked', (name, why) => {
+    const { status, stderr } = typed(['--stdin', name], folderWith({ 'library.ifu.yaml': libraryText }), '');
+    expect(status).toBe(2);
+    expect(stderr).toContain(why);
+  });
+
+  it('refuses what is no text or too long', () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText });
+    expect(typed(['--stdin', 'a.ifu.yaml'], cwd, new Uint8Array([0xff, 0xfe, 0xfd, 0x00])).status).toBe(2);
+    expect(typed(['--stdin', 'a.ifu.yaml'], cwd, 'x'.repeat(5_000_000)).status).toBe(2);
+  });
+});
+
+describe('--watch', () => {
+  it('tells what a change brought and settled, and ends with the last exit code', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    const child = spawn(process.execPath, [program, 'check', '--watch'], { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
+    let out = '';
+    child.stdout.on('data', (data: Buffer) => {
+      out += data.toString();
+    });
+    const said = async (words: string): Promise<void> => {
+      for (const last = Date.now() + 20_000; !out.includes(words); ) {
+        if (Date.now() > last) throw new Error(`"${words}" was never said:\n${out}`);
+        await new Promise((resolve) => setTimeout(resolve, 20));
+      }
+    };
+    await said('Waiting for changes');
+    writeFileSync(join(cwd, 'b.ifu.yaml'), badText.replace('q-bad', 'q-other'));
+    await said('+ b.ifu.yaml:3 error unknown-field');
+    rmSync(join(cwd, 'b.ifu.yaml'));
+    writeFileSync(join(cwd, 'a.ifu.yaml'), goodText);
+    await said('- a.ifu.yaml:3 error unknown-field');
+    child.kill('SIGINT');
+    expect(await new Promise((resolve) => child.on('exit', resolve))).toBe(0);
+  });
+});
