@@ -64,8 +64,8 @@ export function openLibrary(
     if (file !== settings) take(file);
     progress.step(index + 1, files.length);
   }
+  if (pdfReader !== undefined) takeDocuments(engine, found.root, pdfReader, progress);
   progress.end();
-  if (pdfReader !== undefined) takeDocuments(engine, found.root, pdfReader);
   return { engine, files, unread, leftOut: listed.length - files.length };
 }
 

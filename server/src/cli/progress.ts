@@ -7,6 +7,8 @@ const every = 100;
 
 export interface Progress {
   step(done: number, of: number): void;
+  /** Of things that take long enough to be counted one by one. */
+  slow?(done: number, of: number, what: string): void;
   end(): void;
 }
 
@@ -20,6 +22,10 @@ export function progressOn(io: CommandIo, verb: string, speaks: 'speaks' | 'quie
     step: (done, of) => {
       if (of < worthShowing || done % every !== 0) return;
       io.stderr.write(`\r${verb} ${done} of ${counted(of, 'file')}`);
+      shown = true;
+    },
+    slow: (done, of, what) => {
+      io.stderr.write(`\r${verb} ${done} of ${counted(of, what)}`);
       shown = true;
     },
     end: () => {

@@ -1,5 +1,5 @@
 import type { FileId } from '../base/brand.ts';
-import type { Edit } from '../base/problem.ts';
+import type { Edit, Problem } from '../base/problem.ts';
 import { readRuleFile } from '../library/file-record.ts';
 import { appendItem, applyEdits, insertEntry, isSafeBare } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
@@ -53,13 +53,26 @@ function faultOf(
 /** What is wrong with the new text that was not wrong with the old, in the words of the check. */
 export function newProblem(file: FileId, before: string, after: string): string | undefined {
   const known = new Map<string, number>();
-  for (const { rule } of readRuleFile(file, before).problems) known.set(rule, (known.get(rule) ?? 0) + 1);
-  for (const { rule, message } of readRuleFile(file, after).problems) {
+  for (const { rule } of problemsOf(file, before)) known.set(rule, (known.get(rule) ?? 0) + 1);
+  for (const { rule, message } of problemsOf(file, after)) {
     const count = known.get(rule) ?? 0;
     if (count === 0) return message;
     known.set(rule, count - 1);
   }
   return undefined;
+}
+
+/** Of the texts looked at last: the new text of one change is the old one of the next. */
+const recent = new Map<string, readonly Problem[]>();
+const mostRecent = 4;
+
+function problemsOf(file: FileId, text: string): readonly Problem[] {
+  const known = recent.get(text);
+  if (known !== undefined) return known;
+  const { problems } = readRuleFile(file, text);
+  recent.set(text, problems);
+  for (const oldest of recent.keys()) if (recent.size > mostRecent) recent.delete(oldest);
+  return problems;
 }
 
 function edited(text: string, path: readonly (string | number)[], cell: string, style: Style): Changed {

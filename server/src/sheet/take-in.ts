@@ -50,6 +50,7 @@ interface Heading {
 class TakingIn {
   readonly #library: Library;
   readonly #tables: readonly SheetTable[];
+  readonly #byId = new Map<SheetTable, ReadonlyMap<string, readonly SheetRow[]>>();
   readonly #texts = new Map<FileId, string>();
   readonly #changes: CellChange[] = [];
   readonly #mistakes: string[] = [];
@@ -88,8 +89,17 @@ class TakingIn {
     }
   }
 
+  #rowsOf(table: SheetTable, id: string): readonly SheetRow[] {
+    let byId = this.#byId.get(table);
+    if (byId === undefined) {
+      byId = grouped(table.rows);
+      this.#byId.set(table, byId);
+    }
+    return byId.get(id) ?? [];
+  }
+
   #rowFor(table: SheetTable, id: string, place: string, seen: Set<string>): SheetRow | undefined {
-    const rows = table.rows.filter((row) => row.id === id);
+    const rows = this.#rowsOf(table, id);
     const [row] = rows;
     if (seen.has(id)) this.#mistakes.push(`${place}: "${id}" stands in a second row. Leave one of them.`);
     else if (row === undefined)
@@ -158,7 +168,7 @@ class TakingIn {
     table: SheetTable,
     headings: readonly Heading[],
   ): void {
-    const rows = table.rows.filter((row) => row.id === id);
+    const rows = this.#rowsOf(table, id);
     const [first] = rows;
     const place = lines[0]?.place ?? '';
     if (first === undefined || rows.some(({ file }) => file !== first.file)) {
@@ -198,6 +208,16 @@ class TakingIn {
     const where = `${place.split(', row')[0]}, set "${row.id}", line ${row.line} taken out`;
     this.#change(row, where, { before, after: '' }, (file, text) => cutLine(file, text, row.line ?? 0));
   }
+}
+
+function grouped(rows: readonly SheetRow[]): ReadonlyMap<string, readonly SheetRow[]> {
+  const byId = new Map<string, SheetRow[]>();
+  for (const row of rows) {
+    const known = byId.get(row.id);
+    if (known === undefined) byId.set(row.id, [row]);
+    else known.push(row);
+  }
+  return byId;
 }
 
 function shown(cell: string): string {

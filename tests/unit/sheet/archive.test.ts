@@ -62,7 +62,7 @@ describe('a workbook from outside', () => {
     expect(swollen.length).toBeLessThan(100_000);
     const started = performance.now();
     expect(await readWorkbook(swollen)).toEqual({ why: 'it unpacks to far more than it seems' });
-    expect(performance.now() - started).toBeLessThan(1000);
+    expect(performance.now() - started).toBeLessThan(5000);
   });
 
   it('that lies about what it unpacks to gets no more room than it claims', async () => {
