@@ -1,5 +1,6 @@
 import type { MistakeKind } from './mistake.ts';
 import type { Outcome, Trial } from './trial.ts';
+import { harmless, unseenWords, wordFor } from './unseen.ts';
 
 /** Found mistakes and all mistakes. */
 export interface Share {
@@ -27,6 +28,7 @@ The kinds and places are chosen without regard to what any rule looks for.
 - Found: ${words(shareOf(trial.outcomes))}
 - Without the kinds that nothing in a library contradicts: ${words(shareOf(noticeable))}
 ${[...groups].map(([group, own]) => `  - ${group}: ${words(shareOf(outcomesOf(own, noticeable)))}`).join('\n')}
+- Without those after which nothing is wrong (lawful, twice, undue, see below): ${words(shareOf(harmful(trial.outcomes)))}
 - Findings on the untouched libraries: ${trial.untouched}
 
 ## By kind
@@ -36,6 +38,10 @@ ${[...groups].map(([group, own]) => `  - ${group}: ${words(shareOf(outcomesOf(ow
 ${kinds.map((kind) => kindRow(kind, trial.outcomes)).join('\n')}
 
 ## Passed unseen
+
+Each was looked at, with the instruction beside it. The word behind it says why nothing was said:
+
+${wordCounts(trial.outcomes)}
 
 ${missesOf(trial.outcomes, kinds)}
 
@@ -49,6 +55,19 @@ ${ruleCounts(trial.outcomes)
 
 function outcomesOf(kinds: readonly MistakeKind[], outcomes: readonly Outcome[]): readonly Outcome[] {
   return outcomes.filter(({ kind }) => kinds.some(({ id }) => id === kind));
+}
+
+/** What was found, and what passed and makes something wrong. */
+export function harmful(outcomes: readonly Outcome[]): readonly Outcome[] {
+  return outcomes.filter((outcome) => outcome.rules.length > 0 || !harmless.has(wordFor(outcome)));
+}
+
+function wordCounts(outcomes: readonly Outcome[]): string {
+  const missed = outcomes.filter(({ rules }) => rules.length === 0).map(wordFor);
+  const lines = [...unseenWords].map(
+    ([word, meaning]) => `- *${word}* (${missed.filter((one) => one === word).length}): ${meaning}`,
+  );
+  return lines.join('\n');
 }
 
 function words({ found, of }: Share): string {
@@ -74,9 +93,10 @@ function missesOf(outcomes: readonly Outcome[], kinds: readonly MistakeKind[]): 
     const missed = outcomes.filter((outcome) => outcome.kind === kind.id && outcome.rules.length === 0);
     if (missed.length === 0) continue;
     const why = kind.unnoticeable === undefined ? '' : ` Can't be noticed: ${kind.unnoticeable}.`;
-    const lines = missed.map(
-      ({ library, file, path, was, becomes }) => `- ${library}/${file}, ${path}: \`${was}\` → \`${becomes}\``,
-    );
+    const lines = missed.map((outcome) => {
+      const { library, file, path, was, becomes } = outcome;
+      return `- ${library}/${file}, ${path}: \`${was}\` → \`${becomes}\` (*${wordFor(outcome)}*)`;
+    });
     parts.push(`**${kind.id}**: ${kind.what}.${why}\n\n${lines.join('\n')}`);
   }
   return parts.length === 0 ? 'None.' : parts.join('\n\n');

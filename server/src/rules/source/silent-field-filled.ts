@@ -1,4 +1,6 @@
 import type { Fix } from '../../base/problem.ts';
+import type { AnyEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { Node, Rec } from '../../model/node.ts';
 import { fieldOf, isRequirement, nodesIn } from '../../model/walk.ts';
 import { quoteScalar } from '../../syntax/quote.ts';
@@ -8,6 +10,7 @@ import { fieldName } from '../support/quote-report.ts';
 import { transcribedKinds } from '../support/transcription.ts';
 
 const message = {
+  banned: (field: string) => `"${field}" is marked silent, yet it stands among what the page forbids (not).`,
   filled: (field: string, filled: readonly string[]) =>
     `"${field}" is marked silent, yet it says ${listed(filled)}. What the department does of its own accord belongs in a procedure (own: true).`,
 };
@@ -24,6 +27,14 @@ export const rule = defineRule({
   check(entity, { report }) {
     for (const node of nodesIn(entity)) {
       if (node.node !== 'record' || !isSilent(node)) continue;
+      const banned = prohibitionOf(node, entity);
+      if (banned !== undefined)
+        report({
+          at: node.at,
+          ...(node.at.keySpan !== undefined && { span: node.at.keySpan }),
+          message: message.banned(fieldName(node.at)),
+          related: [{ at: banned.at, note: 'what is forbidden' }],
+        });
       const filled = filledFields(node);
       const first = filled[0];
       if (first === undefined) continue;
@@ -37,6 +48,15 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+kind: device
+id: irrigating-tip
+statements:
+  s14: {doc: BW-1, rev: A, page: 6, quote: "Do not clean ultrasonically."}
+ultrasonic: {silent: true, checked: 2025-02-24}
+^^^^^^^^^^ "ultrasonic" is marked silent, yet it stands among what the page forbids (not).
+not: [{what: ultrasonic, src: s14}]
+`,
       `
 kind: device
 id: pale-forceps
@@ -91,6 +111,12 @@ const companions: ReadonlySet<string> = new Set([
   'when',
   'strength',
 ]);
+
+/** The prohibition of the very thing of which the page is said to be silent. */
+function prohibitionOf(record: Rec, entity: AnyEntity): Rec | undefined {
+  if (!isOfKind(entity, 'device') || record.at.parent !== entity.at) return undefined;
+  return entity.not?.items.find(({ what }) => what?.text === record.at.key);
+}
 
 function isSilent(record: Rec): boolean {
   const silent = fieldOf(record, 'silent');
