@@ -36,7 +36,7 @@ function withRole<Element extends HTMLElement>(role: string, element: Element): 
 /** The first column names the row. The column's name stands in each cell too, for when a narrow page sets cells below each other. */
 function drawCell(cells: readonly Cell[], column: string | undefined, drawing: Drawing): HTMLElement {
   const parts = cells.map((cell) =>
-    make('div', '', ...(cell.mark === undefined ? [] : [signOf(cell.mark)]), linked(cell, drawing)),
+    make('div', 'marked', ...(cell.mark === undefined ? [] : [signOf(cell.mark)]), linked(cell, drawing)),
   );
   if (cells.every(({ text }) => text === '')) return withRole('cell', make('td', 'empty'));
   const cell = withRole('cell', make('td', '', ...parts));
@@ -49,7 +49,8 @@ function drawList({ ordered, items }: ListBlock, drawing: Drawing): HTMLElement 
 }
 
 function drawItem(item: Item, drawing: Drawing): HTMLElement {
-  const line = make('li', '', ...(item.mark === undefined ? [] : [signOf(item.mark)]), linked(item, drawing));
+  const words = [...(item.mark === undefined ? [] : [signOf(item.mark)]), linked(item, drawing)];
+  const line = make('li', '', make('div', 'marked', ...words));
   if (item.quote !== undefined) {
     const from = item.from === undefined ? [] : [make('footer', '', item.from)];
     line.append(make('blockquote', '', make('p', '', `“${item.quote}”`), ...from));

@@ -22,9 +22,13 @@ export interface CodeServerOptions {
   /** Packaged extensions (`.vsix`) to install before the start. */
   readonly extensions: readonly string[];
   readonly trust: WorkspaceTrust;
+  readonly extensionHost: ExtensionHost;
   /** User settings on top of the quiet ones here. VS Code as a web page reads them at its start only. */
   readonly settings: Settings;
 }
+
+/** Where extensions run that can run at either place. */
+export type ExtensionHost = 'beside the files' | 'in the browser';
 
 export type Settings = Readonly<Record<string, unknown>>;
 
@@ -75,6 +79,7 @@ export class CodeServer {
     for (const extension of options.extensions) {
       await installExtension(options.home, extension);
     }
+    if (options.extensionHost === 'in the browser') leaveOnlyBrowserEntries(path.join(options.home, 'extensions'));
     const port = await freePort();
     const output: string[] = [];
     const child = spawn(process.execPath, [entry, ...serverArguments(options, port)], {
@@ -178,6 +183,16 @@ async function installExtension(home: string, extension: string): Promise<void> 
   );
   if (!printed.stdout.includes('was successfully installed')) {
     throw new Error(`${extension} was not installed:\n${printed.stdout}\n${printed.stderr}`);
+  }
+}
+
+/** Takes from installed extensions what runs in a process, as an editor without any process would leave it aside. */
+function leaveOnlyBrowserEntries(folder: string): void {
+  for (const name of readdirSync(folder)) {
+    const file = path.join(folder, name, 'package.json');
+    if (!existsSync(file)) continue;
+    const { main: _main, ...manifest } = JSON.parse(readFileSync(file, 'utf8')) as Readonly<Record<string, unknown>>;
+    writeFileSync(file, JSON.stringify({ ...manifest, extensionKind: ['web'] }));
   }
 }
 

@@ -2,7 +2,7 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
-import { CodeServer, type Settings, type WorkspaceTrust } from './code-server.ts';
+import { CodeServer, type ExtensionHost, type Settings, type WorkspaceTrust } from './code-server.ts';
 
 /**
  * Drives real VS Code: code-server in headless Chromium, with our packaged extension and a copy of a folder. This file starts
@@ -21,6 +21,7 @@ export interface EditorOptions {
   readonly extensions: readonly string[];
   readonly trust?: WorkspaceTrust;
   readonly settings?: Settings;
+  readonly extensionHost?: ExtensionHost;
 }
 
 export interface Editor {
@@ -56,6 +57,7 @@ export async function startEditor(options: EditorOptions): Promise<Editor> {
     extensions: options.extensions,
     trust: options.trust ?? 'every folder is trusted',
     settings: options.settings ?? {},
+    extensionHost: options.extensionHost ?? 'beside the files',
   });
   const browser = await startBrowser(path.join(home, 'browser'), server.address);
   const page = browser.pages()[0] ?? (await browser.newPage());
