@@ -35,6 +35,18 @@ export function filesAtRevision(root: string, revision: string): RecordedFiles {
   return filesOf(root, entriesIn(listed.out, prefix), id);
 }
 
+/**
+ * The text of one rule file as it was recorded; undefined where it was not there, can't be decoded or is too long. `commit` is an id as git
+ * itself named it, `path` lies below `root`.
+ */
+export function ruleFileAt(root: string, commit: string, path: string): string | undefined {
+  if (!/^[0-9a-f]{7,64}$/.test(commit) || !isRuleFileName(posix.basename(path)) || !staysInside(path)) return undefined;
+  const blob = git(root, ['cat-file', 'blob', `${commit}:./${path}`]);
+  if ('why' in blob || blob.out.length > byteLimit) return undefined;
+  const decoded = decodeBytes(blob.out);
+  return 'text' in decoded ? decoded.text : undefined;
+}
+
 interface TreeEntry {
   readonly path: string;
   readonly object: string;

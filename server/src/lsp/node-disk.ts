@@ -1,8 +1,11 @@
 import { besideProgram } from '../host/beside-program.ts';
+import { filesAtRevision, ruleFileAt } from '../host/git.ts';
+import { changesOf } from '../host/git-log.ts';
 import { readKeptFile } from '../host/kept-files.ts';
 import { loadFile } from '../host/library-files.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
+import { filesIn, lookAtPath } from '../host/loose-files.ts';
 import { PdfReader } from '../host/pdf/pdf-reader.ts';
 import { realFolder } from '../host/real-folder.ts';
 import type { KeptFile } from '../library/kept-file.ts';
@@ -23,6 +26,19 @@ export const nodeDisk: Disk = {
   },
   load: (root, file) => loadFile(root, asListed(file)),
   keptFile: readKept,
+  looseFiles: (folder) => {
+    const named = lookAtPath(folder, folder);
+    return named.is === 'folder' ? filesIn(named.root, named.listing) : undefined;
+  },
+  history: {
+    statesOf: (root, paths, most) => {
+      const changes = changesOf(root, paths, most);
+      if ('why' in changes) return changes;
+      return changes.map(({ commit, day, subject }) => ({ name: commit, day, subject }));
+    },
+    filesAt: (root, name) => filesAtRevision(root, name === 'last' ? 'HEAD' : name),
+    textAt: ruleFileAt,
+  },
 };
 
 function onDisk({ root, listing }: FoundLibrary): LibraryOnDisk {

@@ -95,7 +95,7 @@ function attach(
   const status = abilities.status ? new StatusReporter(connection, workbench, reports) : undefined;
   const beside = new Beside(connection, abilities);
   const places = new DocumentPlaces(workbench, reports);
-  const views = attachViews(connection, session, reports, places);
+  const views = attachViews(connection, session, reports, places, outside.disk);
   workbench.onTouched = (addresses) => {
     delivery.touched(addresses);
     beside.touched(addresses);

@@ -1,26 +1,35 @@
 import type { Connection } from 'vscode-languageserver';
 import type { TreeFile } from '../editor/library-tree.ts';
 import { filesOfStage, libraryTree } from '../editor/library-tree.ts';
+import type { Disk } from './disk.ts';
 import type { DocumentPlaces } from './document-places.ts';
 import { Readings } from './double-reading.ts';
 import type { OpenLibrary } from './open-library.ts';
 import { fieldIn } from './params.ts';
 import type { Reports } from './reports.ts';
+import { Reviews } from './reviews.ts';
 import type { Session } from './session.ts';
 import { SetSheets } from './set-sheets.ts';
 import { Slices } from './turns.ts';
 import type { Workbench } from './workbench.ts';
 
-/** What stands beside the text: the library by stage of work, the set sheet, two readings compared. */
+/** What stands beside the text: the library by stage of work, the set sheet, two readings compared, the review of a revision. */
 export interface Views {
   touched(): void;
 }
 
 /** Requests of our own behind the views of a client that has such. All that comes in is looked at before it is used. */
-export function attachViews(connection: Connection, session: Session, reports: Reports, places: DocumentPlaces): Views {
+export function attachViews(
+  connection: Connection,
+  session: Session,
+  reports: Reports,
+  places: DocumentPlaces,
+  disk: Disk,
+): Views {
   const { workbench } = places;
   const sheets = new SetSheets(connection, workbench, reports);
   const readings = new Readings(places);
+  const reviews = new Reviews(workbench, disk);
   const on = (method: string, answer: (params: unknown) => unknown): void => {
     connection.onRequest(method, session.request(answer));
   };
@@ -29,6 +38,9 @@ export function attachViews(connection: Connection, session: Session, reports: R
   on('traywright/sets', () => sheets.sets());
   on('traywright/blindCopy', (params) => readings.blind(params));
   on('traywright/compareReadings', (params) => readings.compared(params));
+  on('traywright/review', (params) => reviews.review(params));
+  on('traywright/reviewOldText', (params) => reviews.oldText(params));
+  on('traywright/reviewRecord', (params) => reviews.record(params));
   connection.onNotification(
     'traywright/setSheetClosed',
     session.notification(() => sheets.close()),
