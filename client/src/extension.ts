@@ -9,6 +9,7 @@ import { registerLibraryView } from './library-view.ts';
 import { registerNewFile } from './new-file.ts';
 import { registerPaste } from './paste.ts';
 import { registerQuoteToFields } from './quote-to-fields.ts';
+import { registerReview } from './review.ts';
 import { registerRulePages } from './rule-pages.ts';
 import { type Launch, ServerConnection } from './server-connection.ts';
 import { registerSetSheet } from './set-sheet.ts';
@@ -44,6 +45,7 @@ function registerViews(context: ExtensionContext, started: ServerConnection): re
   return [
     ...registerLibraryView(started),
     ...registerSetSheet(context, started),
+    ...registerReview(context, started),
     ...registerDoubleReading(started),
     ...registerDemo(context),
     registerStartLibrary(started),

@@ -59,6 +59,13 @@ const bundles = [
   },
   // Beside the other media: the page may load nothing from any other folder.
   { name: 'page', entry: 'client/page/main.ts', out: 'client/media/set-sheet.js', format: 'iife', platform: 'browser' },
+  {
+    name: 'review-page',
+    entry: 'client/page/review-main.ts',
+    out: 'client/media/review.js',
+    format: 'iife',
+    platform: 'browser',
+  },
 ];
 
 /** The schemas as text that is parsed one by one when asked for: a check of one file needs two or three of them. */

@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { isReview } from '../../../client/page/review.ts';
 import { textOfBlocks } from '../../../server/src/report/blocks.ts';
 import { plainPalette } from '../../../server/src/report/colour.ts';
 import { compareHtml } from '../../../server/src/report/compare-html.ts';
 import { compareJson } from '../../../server/src/report/compare-json.ts';
 import { compareMarkdown } from '../../../server/src/report/compare-markdown.ts';
 import { comparePage } from '../../../server/src/report/compare-page.ts';
-import { classWords, effectOf } from '../../../server/src/report/compare-words.ts';
+import { classWords, countWords, effectOf } from '../../../server/src/report/compare-words.ts';
 import { Placer } from '../../../server/src/report/model.ts';
+import { reviewSheet } from '../../../server/src/report/review-sheet.ts';
 import { reviewOf } from '../../../server/src/revision/review.ts';
+import { needsDecision } from '../../../server/src/revision/sign-off.ts';
 import { signOffDrafts } from '../../../server/src/revision/write-sign-off.ts';
 import { fileEntity, reviewOfSamples, sampleEntities, sampleLibrary } from '../../support/revisions.ts';
 import { demoDay } from '../../support/routes.ts';
@@ -128,6 +131,18 @@ describe('decisions', () => {
     expect(draft?.text.match(/- fingerprint:/g)).toHaveLength(5);
   });
 
+  it('a record of what was decided holds only that, under a name of its own', () => {
+    const [first, second] = review.changes.filter(needsDecision);
+    const decisions = new Map([[first?.fingerprint ?? '', 'ask' as const]]);
+    const [partly, more] = signOffDrafts(review, { decisions, isTaken: (id) => id === 'SO-DW-REP-077-E' });
+    expect(more).toBeUndefined();
+    expect(partly?.id).toBe('SO-DW-REP-077-E-2');
+    expect(partly?.text).toContain('\nid: SO-DW-REP-077-E-2\n');
+    expect(partly?.text).toContain(`fingerprint: "${first?.fingerprint}"`);
+    expect(partly?.text).toContain('decision: ask\n');
+    expect(partly?.text).not.toContain(second?.fingerprint);
+  });
+
   it('a completed record settles every change', () => {
     expect(review.signOffs.undecided).toBe(5);
     expect(signed(completed)).toMatchObject({ undecided: 0, unused: [], lacking: [] });
@@ -180,6 +195,42 @@ describe('every surface tells the same', () => {
     expect(plain).toContain('Test the insulation over the full length before each use.');
     expect(plain).toContain('LAP-CHOLE-B');
     expect(plain).toContain('Consistent with the encoded instruction');
+  });
+
+  it('the view in the editor, each change in its own row', () => {
+    const { sheet, places } = reviewSheet(review, head);
+    expect(isReview(JSON.parse(JSON.stringify(sheet)))).toBe(true);
+    expect(sheet.counts).toBe(countWords(review));
+    expect(sheet.changes).toHaveLength(review.changes.length);
+    for (const [index, row] of sheet.changes.entries()) {
+      const change = review.changes[index];
+      expect(row).toMatchObject({
+        fingerprint: change?.fingerprint,
+        title: classWords[change?.class ?? 'different'],
+        where: `${change?.path} in device duskwell-lap-scissors-takeapart`,
+        effect: change === undefined ? '' : effectOf(change),
+        effectWords: change?.here?.words,
+        old: { words: change?.before?.words ?? '' },
+        now: { words: change?.after?.words ?? '' },
+      });
+      expect(surfaces.text).toContain(row.fingerprint);
+      for (const text of [...row.reach, row.effectWords, row.action]) expect(surfaces.text).toContain(text);
+      for (const { text } of [...row.old.quotes, ...row.now.quotes]) {
+        expect(surfaces.text).toContain(text);
+        expect(JSON.parse(surfaces.json).changes[index]).toSatisfy((one: unknown) =>
+          JSON.stringify(one).includes(JSON.stringify(text)),
+        );
+      }
+      expect(row.needs).toBe(change?.class === 're-citation' ? 'look' : 'decide');
+    }
+    expect(sheet.lost).toMatchObject([
+      { quote: 'Test the insulation over the full length before each use.', see: review.lost[0]?.reportedBy },
+    ]);
+    expect(sheet.totals[0]).toEqual({ label: 'Sets on hold', ids: ['LAP-CHOLE-B'] });
+    expect(sheet.cautions).toEqual(JSON.parse(surfaces.json).cautions);
+    expect(places.map(({ side }) => side)).toHaveLength(
+      review.changes.flatMap(({ before, after }) => [before, after].filter((side) => side !== undefined)).length,
+    );
   });
 
   it('worst first, whatever the form', () => {
