@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { deflateSync } from 'node:zlib';
 import fc from 'fast-check';
@@ -92,6 +92,17 @@ describe('what can be wrong with it', () => {
       }),
       { numRuns: 150, seed: 7 },
     );
+  });
+});
+
+describe('the program that reads documents', () => {
+  it('has no way over a network and loads no drawing package', () => {
+    const text = readFileSync(program, 'utf8');
+    expect(text).not.toMatch(
+      /\bXMLHttpRequest\b|\bWebSocket\b|\bEventSource\b|node:https?\b|["'](?:https?|net|tls|dgram)["']\)/,
+    );
+    expect(text).not.toMatch(/(?:await|return|=|\()\s?fetch\(/);
+    expect(text).not.toContain('import.meta');
   });
 });
 
