@@ -5,7 +5,8 @@ import { wrapped } from './wrap.ts';
 const width = 92;
 
 export function generalHelp(commands: readonly Command[]): string {
-  const rows = commands.map(({ name, summary }) => `  ${name.padEnd(12)}${summary}`);
+  const widest = Math.max(...commands.map(({ name }) => name.length));
+  const rows = commands.map(({ name, summary }) => `  ${name.padEnd(widest)}  ${summary}`);
   return [
     'Traywright checks a department’s encoded instructions for use against each other and against its own',
     'machines, packaging and sets. It reads files and prints; it never uses the network and runs nothing.',
