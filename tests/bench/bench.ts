@@ -20,7 +20,7 @@ const root = process.cwd();
 const mode = process.argv[2] === 'quick' ? 'quick' : 'full';
 const sizes = mode === 'quick' ? [100, 1_000] : [100, 1_000, 10_000];
 const largest = sizes.at(-1) ?? 0;
-const today = ['--today', '2025-03-03', '--quiet'];
+const today = ['--today', '2025-03-03', '--quiet', '--no-cache'];
 const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
 try {
   const programs = await bundled(['parse-only', 'bare', 'keystrokes', 'completions']);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { IsoDate } from '../../server/src/base/brand.ts';
 import { catalogueOf } from '../../server/src/check/catalogue.ts';
 import { checkFormats } from '../../server/src/cli/check-outputs.ts';
+import { judgedNow } from '../../server/src/cli/judged-library.ts';
 import { reportOn } from '../../server/src/cli/library-report.ts';
 import { openLibrary } from '../../server/src/cli/open-library.ts';
 import { findLibraries } from '../../server/src/host/library-search.ts';
@@ -39,7 +40,7 @@ function reportOf(root: string, order: (paths: readonly string[]) => readonly st
     clock: '2025-03-03' as IsoDate,
     progress: silent,
   });
-  const report = { libraries: [reportOn(shuffled, open, { label: '.', progress: silent })], notices: [] };
+  const report = { libraries: [reportOn(shuffled, judgedNow(open), { label: '.', progress: silent })], notices: [] };
   return [
     textReport(report, { palette: plainPalette, columns: 100, detail: 'full' }),
     jsonReport(report),

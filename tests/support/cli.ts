@@ -18,12 +18,15 @@ export interface Surroundings {
   readonly terminal?: 'terminal' | 'pipe';
   readonly pdfReader?: string;
   readonly workbookPart?: string;
+  /** The name of the program's build, for results that are kept. */
+  readonly build?: string;
+  readonly today?: string;
 }
 
 /** Runs one command line in this process. */
 export async function cli(
   words: readonly string[],
-  { cwd, env = {}, terminal = 'pipe', pdfReader, workbookPart }: Surroundings,
+  { cwd, env = {}, terminal = 'pipe', pdfReader, workbookPart, build, today = '2025-03-03' }: Surroundings,
 ): Promise<Outcome> {
   let out = '';
   let err = '';
@@ -45,7 +48,8 @@ export async function cli(
     },
     env,
     cwd,
-    today: () => '2025-03-03' as IsoDate,
+    today: () => today as IsoDate,
+    ...(build !== undefined && { build }),
     ...(pdfReader !== undefined && { pdfReader }),
     ...(workbookPart !== undefined && { workbookPart }),
   };

@@ -1,6 +1,7 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
 import type { Baseline } from '../check/baseline.ts';
+import type { Engine } from '../check/engine.ts';
 import { baselineIn } from '../host/baseline-file.ts';
 import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
@@ -12,14 +13,17 @@ import type { Arguments } from './arguments.ts';
 import { unreadBaseline } from './baseline.ts';
 import { changedFiles } from './check-changed.ts';
 import { formatIn, outputFault, rendered, writeOutputs } from './check-outputs.ts';
+import { judgedOnce, placeOfResults } from './check-results.ts';
 import { typedSearch } from './check-typed.ts';
 import { watchCheck } from './check-watch.ts';
 import { exitCodeOf } from './exit-code.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
+import type { JudgedLibrary } from './judged-library.ts';
+import { judgedNow } from './judged-library.ts';
 import { labelOf, noticesOf, reportOn, someOf } from './library-report.ts';
-import type { OpenLibrary, TypedFile } from './open-library.ts';
-import { openLibrary } from './open-library.ts';
+import type { BegunLibrary, TypedFile } from './open-library.ts';
+import { beginLibrary, finishLibrary, openedBy } from './open-library.ts';
 import { progressOn } from './progress.ts';
 
 export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCode> {
@@ -88,7 +92,7 @@ function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Ask
   const voice = given.switches.has('quiet') || speaks === 'quietly' ? 'quiet' : 'speaks';
   const label = labelOf(found.root, io.cwd);
   const passed = stopwatch();
-  const open = openLibrary(found, {
+  const begun = beginLibrary(found, {
     rules: allRules,
     asked: given.values.get('today') as IsoDate | undefined,
     clock: io.today(),
@@ -96,23 +100,34 @@ function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Ask
     progress: progressOn(io, 'Reading', voice),
     ...(typed !== undefined && { typed }),
   });
+  const sight = judgedLibrary(begun, io, given);
   const read = passed();
   const old = baselineOf(found, io);
-  const part = partOf(found, open, io, given);
-  const report = reportOn(found, open, {
+  const part = partOf(found, sight, io, given);
+  const report = reportOn(found, sight.judged, {
     label,
     progress: progressOn(io, 'Checking', voice),
     baseline: old.baseline,
     among: part.files,
   });
   if (given.switches.has('timing')) io.stderr.write(timingWords(label, read, passed()));
-  const isFollowed = old.settings === 'read' && part.settings === 'read' && hasSettings(open);
+  const isFollowed = old.settings === 'read' && part.settings === 'read' && sight.judged.about.settings === 'read';
   return { report, settings: isFollowed ? 'read' : 'unread' };
 }
 
-function hasSettings(open: OpenLibrary): boolean {
-  const settings = open.files.find(({ path }) => path === libraryFileName);
-  return settings !== undefined && open.engine.library.record(settings.file)?.entity !== undefined;
+/** `engine`: only where the library was read now. */
+interface Sight {
+  readonly judged: JudgedLibrary;
+  readonly engine?: Engine;
+}
+
+/** What is known of the library from before where nothing differs, else what is found now. What depends on more than its files is found now. */
+function judgedLibrary(begun: BegunLibrary, io: CommandIo, given: Arguments): Sight {
+  const needsEngine = given.values.has('changed-since') || given.values.has('stdin');
+  const place = needsEngine ? undefined : placeOfResults(io, given, begun.files.length);
+  if (place !== undefined) return { judged: judgedOnce(begun, place) };
+  const open = finishLibrary(begun, (listed) => openedBy(begun, listed));
+  return { judged: judgedNow(open), engine: open.engine };
 }
 
 function timingWords(label: string, read: number, all: number): string {
@@ -122,13 +137,13 @@ function timingWords(label: string, read: number, all: number): string {
 /** The files that `--changed-since` leaves; all of them, with a word about it, when the recorded state can't be read. */
 function partOf(
   found: FoundLibrary,
-  open: OpenLibrary,
+  { engine }: Sight,
   io: CommandIo,
   given: Arguments,
 ): { files?: ReadonlySet<FileId>; settings: Judged['settings'] } {
   const revision = given.values.get('changed-since');
-  if (revision === undefined) return { settings: 'read' };
-  const changed = changedFiles(found, open.engine, revision);
+  if (revision === undefined || engine === undefined) return { settings: 'read' };
+  const changed = changedFiles(found, engine, revision);
   if ('files' in changed) return { files: changed.files, settings: 'read' };
   io.stderr.write(`traywright: ${printable(changed.why)}\n`);
   return { settings: 'unread' };

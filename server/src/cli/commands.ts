@@ -66,6 +66,13 @@ const checkOptions: readonly OptionSpec[] = [
     help: 'Checks the text on standard input as if it were this rule file of the library.',
   },
   { name: 'watch', help: 'Checks again whenever a file changes, and tells what is new; Ctrl-C ends it.' },
+  {
+    name: 'cache',
+    form: 'text',
+    value: 'FOLDER',
+    help: 'Where results are kept so that an unchanged library is checked at once; the system’s folder for such things unless given.',
+  },
+  { name: 'no-cache', help: 'Neither uses nor keeps results of earlier checks.' },
   { name: 'timing', help: 'Tells on the error output how long reading and checking took.' },
   { name: 'today', form: 'date', help: 'Checks as if it were this day, for output that can be repeated.' },
   colourOption,

@@ -21,6 +21,10 @@ export interface CommandIo {
   today(): IsoDate;
   /** The program that reads PDFs, an absolute path. Without one, kept documents are not looked at. */
   readonly pdfReader?: string;
+  /** The name of the program's build. Without one, results are not kept. */
+  readonly build?: string | undefined;
+  /** Where results are kept unless told otherwise. */
+  readonly results?: string | undefined;
   /** The part that knows workbooks, an absolute path. Without one, tables are read and written as CSV only. */
   readonly workbookPart?: string;
 }

@@ -1,15 +1,11 @@
 import { basename, isAbsolute, relative, sep } from 'node:path';
 import type { FileId } from '../base/brand.ts';
 import { type Baseline, BaselineFilter } from '../check/baseline.ts';
-import { coverageOf } from '../check/coverage.ts';
-import type { Engine } from '../check/engine.ts';
-import type { Finding } from '../check/finding.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
 import type { KeptBack, LibraryReport, PlacedFinding } from '../report/model.ts';
-import { Placer } from '../report/model.ts';
 import { counted } from '../report/words.ts';
-import type { OpenLibrary } from './open-library.ts';
+import type { JudgedLibrary } from './judged-library.ts';
 import type { Progress } from './progress.ts';
 
 export interface ReportOptions {
@@ -21,58 +17,45 @@ export interface ReportOptions {
   readonly among?: ReadonlySet<FileId> | undefined;
 }
 
-/** Judges what was asked for of an open library and gathers it for a report. */
+/** Gathers what was asked for of a library for a report. */
 export function reportOn(
   found: FoundLibrary,
-  open: OpenLibrary,
+  judged: JudgedLibrary,
   { label, progress, baseline, among }: ReportOptions,
 ): LibraryReport {
-  const { engine } = open;
-  const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
-  const asked = open.files.filter(
+  const { files, leftOut, about } = judged;
+  const asked = files.filter(
     ({ path, file }) => (found.only.length === 0 || isBelow(path, found.only)) && among?.has(file) !== false,
   );
   const old = baseline === undefined ? undefined : new BaselineFilter(baseline);
   const findings: PlacedFinding[] = [];
   const keptBack: KeptBack[] = [];
-  const keep = (finding: Finding, by: KeptBack['by']) => keptBack.push({ placed: placer.placed(finding), by });
+  const keep = (placed: PlacedFinding, by: KeptBack['by']) => keptBack.push({ placed, by });
   for (const [index, { file }] of asked.entries()) {
-    for (const finding of engine.findings(file)) {
-      if (old?.holdsBack(finding) === true) keep(finding, 'baseline');
-      else findings.push(placer.placed(finding));
+    const one = judged.of(file);
+    for (const placed of one.findings) {
+      if (old?.holdsBack(placed.finding) === true) keep(placed, 'baseline');
+      else findings.push(placed);
     }
-    for (const finding of engine.heldBack(file)) keep(finding, 'settings');
-    for (const finding of engine.waived(file)) keep(finding, 'waiver');
+    for (const placed of one.heldBack) keep(placed, 'settings');
+    for (const placed of one.waived) keep(placed, 'waiver');
     progress.step(index + 1, asked.length);
   }
   progress.end();
   return {
     label,
-    ...asOf(engine),
-    files: {
-      listed: open.files.length,
-      read: open.files.length - open.unread.size,
-      reported: asked.length,
-      leftOut: open.leftOut,
-    },
+    ...(about.asOf !== undefined && { asOf: about.asOf }),
+    files: { listed: files.length, read: files.length - about.unread, reported: asked.length, leftOut },
     checked: asked.map(({ file }) => file),
     findings,
     keptBack,
-    coverage: coverageOf(engine.view()),
+    coverage: about.coverage,
     suppressed: countsBy(keptBack, 'settings'),
     waived: countsBy(keptBack, 'waiver'),
     ...(old !== undefined && {
-      baseline: {
-        known: countsBy(keptBack, 'baseline'),
-        settled: asked.length === open.files.length ? old.settled() : 0,
-      },
+      baseline: { known: countsBy(keptBack, 'baseline'), settled: asked.length === files.length ? old.settled() : 0 },
     }),
   };
-}
-
-function asOf(engine: Engine): Pick<LibraryReport, 'asOf'> {
-  const named = engine.view().all('library')[0]?.as_of?.text;
-  return named !== undefined && named === engine.view().today ? { asOf: named } : {};
 }
 
 /** How often each rule was kept back, in the order of the rules' names. */

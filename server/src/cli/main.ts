@@ -1,5 +1,7 @@
 import { besideProgram } from '../host/beside-program.ts';
 import { todayByClock } from '../host/clock.ts';
+import { buildName } from '../host/digest.ts';
+import { resultsFolder } from '../host/results-folder.ts';
 import { standardStream } from '../host/standard-streams.ts';
 import { run } from './run.ts';
 
@@ -10,6 +12,8 @@ run(process.argv.slice(2), {
   cwd: process.cwd(),
   today: todayByClock,
   pdfReader: besideProgram('pdf-reader.cjs'),
+  build: buildName(besideProgram('traywright-core.cjs')),
+  results: resultsFolder(process.env),
   workbookPart: besideProgram('workbook.cjs'),
 }).then((code) => {
   process.exitCode = code;

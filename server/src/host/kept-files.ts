@@ -20,6 +20,12 @@ export async function readKeptFile(root: string, path: string, reader: PdfReader
   return 'state' in opened ? opened : found(opened.sha256, await reader.read(opened.bytes));
 }
 
+/** What can be told of a PDF without reading its text: its digest, or that it can't be opened. */
+export function keptFileDigest(root: string, path: string): string {
+  const opened = open(root, path);
+  return 'state' in opened ? opened.state : opened.sha256;
+}
+
 interface Opened {
   readonly bytes: Uint8Array<ArrayBuffer>;
   readonly sha256: string;

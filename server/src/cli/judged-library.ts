@@ -1,0 +1,62 @@
+import type { FileId } from '../base/brand.ts';
+import type { Coverage } from '../check/coverage.ts';
+import { coverageOf } from '../check/coverage.ts';
+import type { ListedFile } from '../library/listed-files.ts';
+import { libraryFileName } from '../library/listed-files.ts';
+import type { LibraryReport, PlacedFinding } from '../report/model.ts';
+import { Placer } from '../report/model.ts';
+import type { OpenLibrary } from './open-library.ts';
+
+/** All that was found in one file, with places as people count them. */
+export interface JudgedFile {
+  readonly file: FileId;
+  readonly findings: readonly PlacedFinding[];
+  readonly heldBack: readonly PlacedFinding[];
+  readonly waived: readonly PlacedFinding[];
+}
+
+/** A library whose files can be asked for their findings, be they judged now or known from before. Only plain data comes out of it. */
+export interface JudgedLibrary {
+  /** Every file that was listed and not left out, in order of ids. */
+  readonly files: readonly ListedFile[];
+  readonly leftOut: number;
+  readonly about: AboutLibrary;
+  of(file: FileId): JudgedFile;
+}
+
+/** What a report says of the library as a whole. */
+export interface AboutLibrary extends Pick<LibraryReport, 'asOf'> {
+  /** How many files could not be opened. */
+  readonly unread: number;
+  readonly settings: 'read' | 'unread';
+  readonly coverage: Coverage;
+}
+
+/** Each file is judged when it is asked for. */
+export function judgedNow(open: OpenLibrary): JudgedLibrary {
+  const { engine, files, leftOut } = open;
+  const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
+  return {
+    files,
+    leftOut,
+    about: aboutOf(open),
+    of: (file) => ({
+      file,
+      findings: engine.findings(file).map((finding) => placer.placed(finding)),
+      heldBack: engine.heldBack(file).map((finding) => placer.placed(finding)),
+      waived: engine.waived(file).map((finding) => placer.placed(finding)),
+    }),
+  };
+}
+
+function aboutOf({ engine, files, unread }: OpenLibrary): AboutLibrary {
+  const named = engine.view().all('library')[0]?.as_of?.text;
+  const settings = files.find(({ path }) => path === libraryFileName);
+  const isRead = settings !== undefined && engine.library.record(settings.file)?.entity !== undefined;
+  return {
+    ...(named !== undefined && named === engine.view().today && { asOf: named }),
+    unread: unread.size,
+    settings: isRead ? 'read' : 'unread',
+    coverage: coverageOf(engine.view()),
+  };
+}
