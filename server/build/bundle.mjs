@@ -1,14 +1,15 @@
 // Bundles each face into one file under dist/, the command line into a program and what Node makes of it. Usage: node server/build/bundle.mjs [NAME...], all of them when none is named.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { chmodSync, copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, readdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { build, transform } from 'esbuild';
+import { noNetworkGlobals, noNetworkModules } from './no-network.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 
 /** One row a face: its entry and file from the root, and what it runs on. */
-const bundles = [
+export const bundles = [
   {
     name: 'cli',
     entry: 'server/src/cli/main.ts',
@@ -24,8 +25,8 @@ const bundles = [
     out: 'dist/pdf-reader.cjs',
     format: 'cjs',
     platform: 'node',
-    // Of the way over a network and the way to a drawing package nothing is left: nothing is loaded from anywhere.
-    define: { fetch: 'undefined', XMLHttpRequest: 'undefined', WebSocket: 'undefined', 'import.meta.url': 'undefined' },
+    // Of the way to a drawing package nothing is left: nothing is loaded from anywhere.
+    define: { 'import.meta.url': 'undefined' },
   },
   {
     name: 'workbook',
@@ -106,10 +107,9 @@ const shortValidators = {
   },
 };
 
-const wanted = process.argv.slice(2);
-for (const bundle of bundles) {
-  if (wanted.length > 0 && !wanted.includes(bundle.name)) continue;
-  await build({
+/** What a bundle is built with. */
+export function optionsOf(bundle) {
+  return {
     absWorkingDir: root,
     entryPoints: [bundle.entry],
     outfile: bundle.out,
@@ -118,7 +118,7 @@ for (const bundle of bundles) {
     platform: bundle.platform,
     target: bundle.platform === 'node' ? 'node20' : 'es2022',
     external: bundle.external ?? [],
-    define: bundle.define ?? {},
+    define: { ...noNetworkGlobals, ...bundle.define },
     mainFields: ['module', 'main'],
     minifySyntax: true,
     minifyWhitespace: true,
@@ -127,13 +127,21 @@ for (const bundle of bundles) {
     charset: 'ascii',
     // The form of the reader that can be bundled in part; its other form comes whole.
     alias: { yaml: resolve(root, 'node_modules/yaml/browser/index.js') },
-    plugins: [schemasOnDemand, shortValidators],
+    plugins: [noNetworkModules, schemasOnDemand, shortValidators],
     legalComments: bundle.name === 'pdf-reader' ? 'eof' : 'none',
     logLevel: 'warning',
     loader: { '.md': 'text' },
-  });
-  if (bundle.name !== 'pdf-reader') writeAscii(resolve(root, bundle.out));
-  if (bundle.launcher !== undefined) makeLauncher(bundle);
+  };
+}
+
+/** Builds all bundles, or those that are named. */
+async function make(wanted) {
+  for (const bundle of bundles) {
+    if (wanted.length > 0 && !wanted.includes(bundle.name)) continue;
+    await build(optionsOf(bundle));
+    if (bundle.name !== 'pdf-reader') writeAscii(resolve(root, bundle.out));
+    if (bundle.launcher !== undefined) makeLauncher(bundle);
+  }
 }
 
 /** Rewrites the file with what is left of other characters (they stand in patterns, which `charset` leaves alone) as escapes. */
@@ -160,3 +168,6 @@ function makeLauncher({ out, launcher }) {
   });
   if (status !== 0 && status !== 1) throw new Error(`${core} cannot be run (${status})`);
 }
+
+if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === import.meta.filename)
+  await make(process.argv.slice(2));
