@@ -43,7 +43,10 @@ describe('we say that folders that are not trusted are supported, since nothing 
   it('no text is run as a program; parts are loaded from beside the program only', () => {
     for (const [file, text] of code) {
       expect(text, file).not.toMatch(/\beval\(|new Function\(|node:vm|shell: true/);
-      if (file !== loadsPart) expect(text, file).not.toMatch(/\bcreateRequire\(|loadWorkbookPart\((?!io\.workbookPart\b|await |besideProgram\()/);
+      if (file !== loadsPart)
+        expect(text, file).not.toMatch(
+          /\bcreateRequire\(|loadWorkbookPart\((?!io\.workbookPart\b|await |besideProgram\()/,
+        );
       for (const [, what] of text.matchAll(/\bimport\(([^)]*)\)/g)) expect(what, file).toMatch(/^\s*['"]/);
     }
   });
