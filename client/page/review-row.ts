@@ -91,7 +91,7 @@ function drawDecision(row: ReviewRow, index: number, given: Given | '', acts: Ro
     'decision',
     make('legend', '', `Your decision on change ${index + 1}`),
     ...choices,
-    make('span', 'detail', row.state),
+    make('span', 'detail', `On record: ${row.state}.`),
   );
 }
 
