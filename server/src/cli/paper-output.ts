@@ -33,7 +33,10 @@ function blocksOf(part: Part): readonly Block[] {
       return [{ is: 'faint', text: plain(part.line) }];
     case 'contents':
       return [{ is: 'list', items: part.items.map(({ line }) => plain(line)) }];
+    case 'cautions':
+      return part.items.map((item) => ({ is: 'faint', text: plain(item) }));
     case 'list':
+    case 'choices':
       return [{ is: 'list', items: part.items.map(plain) }];
     case 'numbered':
       return [{ is: 'list', items: part.items.map((item, index) => `${index + 1}. ${plain(item)}`) }];

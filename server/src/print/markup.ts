@@ -37,7 +37,16 @@ export function lineMarkup(line: Line): Markup {
 function pieceMarkup(piece: Line[number]): Markup {
   if (typeof piece === 'string') return text(piece);
   const { from, how } = piece;
-  return element('span', { class: 'v', 'data-from': from.join(' '), 'data-how': how }, text(piece.text));
+  return element(
+    'span',
+    { class: isShortAmount(piece.text) ? 'v n' : 'v', 'data-from': from.join(' '), 'data-how': how },
+    text(piece.text),
+  );
+}
+
+/** `50 mL` stays on one line of the paper: a number never stands apart from its unit. */
+function isShortAmount(words: string): boolean {
+  return words.length <= 16 && /^\d/.test(words);
 }
 
 export function together(...parts: readonly Markup[]): Markup {

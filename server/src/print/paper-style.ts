@@ -15,12 +15,15 @@ ul, ol { margin: .2em 0; padding-left: 1.4em; } li { margin: .12em 0; break-insi
 .verdict { border: .22em solid #000; padding: .4em .8em; margin: .5em 0; break-inside: avoid; }
 .verdict .says { font-size: 1.5em; font-weight: 700; line-height: 1.2; margin: 0 0 .15em; }
 blockquote { margin: .25em 0 .25em .6em; padding-left: .6em; border-left: .25em solid #000; break-inside: avoid; }
-table { border-collapse: collapse; width: 100%; margin: .3em 0; }
+table { border-collapse: collapse; width: calc(100% - .14em); margin: .3em .07em; }
 th, td { border: .07em solid #000; padding: .2em .4em; text-align: left; vertical-align: top; }
 th { background: #e6e6e6; } thead { display: table-header-group; } tr { break-inside: avoid; }
 figure { margin: .4em 0; break-inside: avoid; text-align: center; } figure svg { max-width: 100%; height: auto; }
 figcaption { font-size: .9em; font-weight: 700; }
 .contents a { color: #000; }
+ul.choices { list-style: none; padding-left: .4em; break-inside: avoid; break-before: avoid; }
+ul.cautions { font-size: .8em; line-height: 1.25; columns: 2; column-gap: 1.6em; padding-left: 1em; margin: 1em 0 0; border-top: .07em solid #000; padding-top: .35em; break-inside: avoid; }
+.n { white-space: nowrap; }
 .small { font-size: .86em; }
 .blank { border-bottom: .07em solid #000; height: 1.9em; font-size: .9em; }
 .new-page { break-before: page; }

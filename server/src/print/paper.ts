@@ -14,6 +14,10 @@ export type Part =
   | { readonly is: 'text'; readonly line: Line }
   | { readonly is: 'small'; readonly line: Line }
   | { readonly is: 'list'; readonly items: readonly Line[] }
+  /** Answers to choose from: each begins with its own box to tick. */
+  | { readonly is: 'choices'; readonly items: readonly Line[] }
+  /** What the page is not: small, side by side, at the foot. */
+  | { readonly is: 'cautions'; readonly items: readonly Line[] }
   | { readonly is: 'numbered'; readonly items: readonly Line[] }
   | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly Line[])[] }
   | { readonly is: 'quote'; readonly quote: Line; readonly citation: Line }
@@ -65,6 +69,9 @@ function partMarkup(part: Part): Markup {
       return element('p', { class: 'small' }, lineMarkup(part.line));
     case 'list':
       return listMarkup('ul', part.items);
+    case 'choices':
+    case 'cautions':
+      return listMarkup('ul', part.items, part.is);
     case 'numbered':
       return listMarkup('ol', part.items);
     case 'table':
@@ -87,12 +94,12 @@ function partMarkup(part: Part): Markup {
   }
 }
 
-function listMarkup(name: 'ul' | 'ol', items: readonly Line[]): Markup {
+function listMarkup(name: 'ul' | 'ol', items: readonly Line[], className?: string): Markup {
   return items.length === 0
     ? nothing
     : element(
         name,
-        {},
+        { class: className },
         items.map((item) => element('li', {}, lineMarkup(item))),
       );
 }

@@ -1,6 +1,7 @@
 import type { LibraryView } from '../../library/view.ts';
 import { libraryNotes } from '../card/foot.ts';
 import type { Part } from '../paper.ts';
+import type { Line } from '../piece.ts';
 
 /** Under every answer on paper or on a screen: what it is not. */
 const cautions: readonly string[] = [
@@ -14,7 +15,7 @@ const cautions: readonly string[] = [
 export function cautionParts(view: LibraryView, more: readonly string[] = []): readonly Part[] {
   const notes = libraryNotes(view);
   return [
-    ...[...more, ...cautions].map((caution): Part => ({ is: 'small', line: [caution] })),
-    ...notes.map((note): Part => ({ is: 'small', line: note })),
+    ...more.map((caution): Part => ({ is: 'small', line: [caution] })),
+    { is: 'cautions', items: [...cautions.map((caution): Line => [caution]), ...notes] },
   ];
 }

@@ -72,7 +72,9 @@ export function lookAtTray(set: LoanSet, arrival: Arrival, printing: Printing): 
 /** Members about which nothing can be said, with the number on the tray where there is one. */
 function missingInstructions(set: LoanSet, { subject }: Derivation, printing: Printing): readonly Line[] {
   const lines: Line[] = [];
-  for (const { name, unknown } of subject.members) for (const { words } of unknown) lines.push([`${name}: ${words}.`]);
+  for (const { name, unknown } of subject.members)
+    for (const { words, because } of unknown)
+      if (isForVendor(because)) lines.push([`${name}: ${words.replace(/\.$/, '')}.`]);
   for (const member of set.members?.items ?? []) {
     if (member.device !== undefined || member.catalogue === undefined) continue;
     const { devices } = lookUp(printing.view, member.catalogue.text, 2000);

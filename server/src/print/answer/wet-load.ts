@@ -96,10 +96,8 @@ function rankedCauses({ set, findings }: WetLoadQuestion, printing: Printing): r
     for (const { rule, severity } of found)
       heaviest.set(rule, Math.max(heaviest.get(rule) ?? 0, severityWeight[severity] ?? 0));
     for (const weight of heaviest.values()) score += cause.weight * weight;
-    const evidence = [
-      ...found.map(({ message, entity }): Line => [`${message} (${entity})`]),
-      ...(near?.evidence ?? []),
-    ];
+    const said = new Set(found.map(({ message, entity }) => `${message} (${entity})`));
+    const evidence = [...[...said].map((words): Line => [words]), ...(near?.evidence ?? [])];
     return { cause, score: score + (near?.score ?? 0), evidence };
   });
   return ranked.toSorted((a, b) => b.score - a.score || b.cause.weight - a.cause.weight);

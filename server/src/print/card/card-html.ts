@@ -51,6 +51,7 @@ function headMarkup(card: Card, words: Words): Markup {
         element('p', { class: 'kind' }, text(`${head.title} · `), element('span', { class: 'id' }, text(card.set))),
         element('h1', {}, lineMarkup([card.name])),
       ),
+      element('div', { class: 'photo' }, text(head.photo)),
       element(
         'div',
         { class: 'seal' },

@@ -11,6 +11,7 @@ header { display: flex; gap: 1em; align-items: flex-start; border-bottom: .22em 
 header .who { flex: 1; }
 h1 { font-size: 1.75em; line-height: 1.1; margin: 0; }
 .kind { font-size: .82em; margin: 0; }
+.photo { border: .08em dashed #000; width: 6.4em; align-self: stretch; min-height: 3.9em; font-size: .8em; display: flex; align-items: flex-end; justify-content: center; }
 .seal { border: .12em solid #000; border-radius: .5em; padding: .25em .6em; text-align: center; font-size: .85em; }
 .seal b { display: block; font: 700 1.5em/1.15 "Liberation Mono", "Courier New", monospace; letter-spacing: .06em; }
 dl.facts { display: flex; flex-wrap: wrap; gap: .1em 1.6em; margin: .45em 0; }
@@ -38,7 +39,7 @@ figcaption { font-size: .86em; font-weight: 700; }
 footer { margin-top: .45em; font-size: .86em; } footer p { margin: .15em 0; }
 footer ul { padding-left: 1em; } .cautions { font-size: .88em; columns: 2; column-gap: 1.4em; margin-top: .3em; }
 .cautions li { break-inside: avoid; }
-.v { white-space: normal; }
+.n { white-space: nowrap; }
 .draft-why { border: .2em solid #000; padding: .15em .5em; font-weight: 700; margin: .3em 0 0; }
 .draft { position: fixed; inset: 0; display: flex; align-items: center; justify-content: center; pointer-events: none; z-index: 9; }
 .draft span { font-size: 9em; font-weight: 700; transform: rotate(-32deg); letter-spacing: .08em; color: rgba(0, 0, 0, .17); white-space: nowrap; }

@@ -26,7 +26,7 @@ export function typeSizeFor(card: Card, { widthMm, heightMm, marginMm, typePt }:
 }
 
 function rowsOf(card: Card, letters: number): number {
-  let rows = 4.5 + rowsFor([...card.facts.map(({ line }) => line)].flat(), letters * 0.6);
+  let rows = 5 + rowsFor([...card.facts.map(({ line }) => line)].flat(), letters * 0.6);
   if (card.draft.length > 0) rows += 1.5 + card.draft.join(' ').length / letters;
   for (const band of card.bands) rows += bandRows(band, letters - 5);
   const small = letters * 1.15;

@@ -71,9 +71,14 @@ function drying({ drying: asked }: Device, printing: Printing): readonly Line[] 
   const { cleaning } = printing.words.card;
   if (asked === undefined || asked.silent?.on === true || asked.not_applicable !== undefined) return [];
   const pressure = demanded(asked.air?.pressure, printing);
+  // The line with the pressure of the air names the air itself.
+  const methods = (asked.method?.items ?? []).filter(({ text }) => text !== 'air' || pressure.length === 0);
   const how = joined(
     [
-      terms(asked.method, printing),
+      joined(
+        methods.map((method) => [term(method, printing)]),
+        ', ',
+      ),
       pressure.length === 0 ? [] : cleaning.air(pressure),
       demanded(asked.temp, printing),
       demanded(asked.time, printing),

@@ -67,13 +67,20 @@ function namedCase({ set, way, printing }: CardSource): Line {
 
 /** The filter of the set, else the one the container's maker names, where it names one only. */
 function filterOf(source: CardSource): Text | undefined {
-  const named = packagingOf(source)?.filter?.items ?? [];
+  const packaging = packagingOf(source);
+  // What the set's file says of a filter is meant for the container it names; a wrap in its place has none.
+  if (packKind(packaging) !== 'container') return undefined;
+  const named = packaging?.filter?.items ?? [];
   return source.set.filter ?? (named.length === 1 ? named[0] : undefined);
 }
 
-function changed({ set, way, printing }: CardSource): readonly Line[] {
-  if (way?.packaging === undefined || set.packaging === undefined || set.packaging.text === way.fit.packaging)
-    return [];
+function hasMoved({ set, way }: CardSource): boolean {
+  return way?.packaging !== undefined && set.packaging !== undefined && set.packaging.text !== way.fit.packaging;
+}
+
+function changed(source: CardSource): readonly Line[] {
+  const { set, way, printing } = source;
+  if (!hasMoved(source) || set.packaging === undefined || way?.packaging === undefined) return [];
   return [printing.words.card.packing.otherPackaging(said(set.packaging), withId(way.packaging))];
 }
 
@@ -109,7 +116,8 @@ function indicatorBlocks(source: CardSource): readonly Block[] {
   const decision = packaging === undefined ? undefined : indicatorPlaces(packaging, printing.view.site());
   const lines: Line[] = [];
   if (set.indicators !== undefined) {
-    const count: Piece = amountAs(set.indicators, String(set.indicators.value));
+    // The number was counted for the packaging that the set's file names; in another one the places alone hold.
+    const count = hasMoved(source) ? undefined : amountAs(set.indicators, String(set.indicators.value));
     lines.push(packing.indicators(count, monitorName(set.indicator, printing), placesLine(decision, printing)));
   }
   if (decision === undefined) lines.push([source.way === undefined ? packing.placesUnstated : packing.placesComputed]);

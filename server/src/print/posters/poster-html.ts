@@ -63,11 +63,14 @@ function pathMarkup({ path }: Poster): Markup {
   );
 }
 
+/** A table of more rows is set tighter, so that the poster stays one sheet. */
+const longTable = 12;
+
 function tableMarkup({ table }: Poster): Markup {
   if (table === undefined) return nothing;
   return element(
     'table',
-    {},
+    { class: table.rows.length > longTable ? 'long' : undefined },
     element(
       'thead',
       {},

@@ -20,6 +20,7 @@ ol.path .else { border: .1em dashed #000; border-left: none; padding: .4em .8em;
 ol.path li:not(:last-child)::after { content: "\\25BC"; position: absolute; left: 24%; bottom: -.95em; font-size: .8em; }
 .loud { border: .3em double #000; padding: .35em .7em; font-size: 1.5em; font-weight: 700; line-height: 1.2; margin: .5em 0; break-inside: avoid; }
 table { border-collapse: collapse; width: 100%; } th, td { border: .08em solid #000; padding: .18em .5em; text-align: left; vertical-align: top; }
+table.long { font-size: .8em; } .long th, .long td { padding: .04em .5em; } .n { white-space: nowrap; }
 th { background: #e6e6e6; } td:first-child { font-weight: 700; }
 .foot { font-size: .72em; margin-top: .9em; } .foot p { margin: .2em 0; }
 .foot b.stamp { font-family: "Liberation Mono", "Courier New", monospace; }

@@ -41,7 +41,7 @@ function draftOf({ key, stage, text, value, tolerance, slips, from, why, show, d
     right: line(value),
     wrong: slips.filter((slip) => Math.abs(slip - value) > tolerance * Math.abs(value)).map(line),
     asking: 'not-offered',
-    why: [...why, ` Tolerance: ${Math.round(tolerance * 100)} %.`],
+    why: tolerance === 0 ? why : [...why, ` Tolerance: ${tolerance * 100} %.`],
     citation: [],
     difficulty,
   };

@@ -39,7 +39,7 @@ const letters = 'abcdefgh';
 function questionParts({ text, choices }: Question, index: number): readonly Part[] {
   return [
     { is: 'heading', level: 3, line: [`${index + 1}. `, ...text] },
-    { is: 'list', items: choices.map(({ line }, choice): Line => [`☐ ${letters.charAt(choice)}) `, ...line]) },
+    { is: 'choices', items: choices.map(({ line }, choice): Line => [`☐ ${letters.charAt(choice)}) `, ...line]) },
   ];
 }
 
@@ -53,7 +53,7 @@ function checklistParts(checklist: readonly Line[], { stamp }: Quiz): readonly P
   return [
     { is: 'heading', level: 1, line: ['At the bench: watch and tick'] },
     { is: 'small', line: [`To sheet ${stamp}. The observer reads aloud, the technician does.`] },
-    { is: 'list', items: checklist.map((line): Line => ['☐ seen  ☐ not seen   ', ...line]) },
+    { is: 'choices', items: checklist.map((line): Line => ['☐ seen  ☐ not seen   ', ...line]) },
     { is: 'blank', label: 'Observer (role), day' },
   ];
 }

@@ -97,7 +97,7 @@ export const cardDe: CardWords = {
     twice: 'doppelt verpackt',
     filter: (filter) => line`Filter: ${filter}, neu für diesen Zyklus`,
     accessories: (allowed) => line`Nur dieses Zubehör: ${allowed}`,
-    indicators: (count, name, places) => line`${count} × ${name}: ${places}`,
+    indicators: (count, name, places) => line`${count === undefined ? '' : line`${count} × `}${name}: ${places}`,
     indicatorsTitle: 'Hierhin die Indikatoren',
     placesUnstated: 'Weder die Verpackung noch das Haus sagt, wohin. Vor dem Packen fragen.',
     placesComputed: 'Kein Dokument nennt die Stelle; diese liegen am weitesten vom Eintritt des Dampfes.',

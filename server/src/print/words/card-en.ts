@@ -97,7 +97,7 @@ export const cardEn: CardWords = {
     twice: 'packed twice',
     filter: (filter) => line`Filter: ${filter}, new for this cycle`,
     accessories: (allowed) => line`Only these accessories: ${allowed}`,
-    indicators: (count, name, places) => line`${count} × ${name}: ${places}`,
+    indicators: (count, name, places) => line`${count === undefined ? '' : line`${count} × `}${name}: ${places}`,
     indicatorsTitle: 'Indicators go here',
     placesUnstated: 'Neither the packaging nor the department says where. Ask before you pack.',
     placesComputed: 'No document states the place; these are farthest from where steam enters.',

@@ -117,7 +117,7 @@ export interface PackingWords {
   twice: string;
   filter(filter: Piece): Line;
   accessories(allowed: Line): Line;
-  indicators(count: Piece, name: Piece, places: Line): Line;
+  indicators(count: Piece | undefined, name: Piece, places: Line): Line;
   readonly indicatorsTitle: string;
   readonly placesUnstated: string;
   readonly placesComputed: string;

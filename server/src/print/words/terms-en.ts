@@ -1,5 +1,7 @@
 /** Closed words of rule files in English. A word that is not here is printed as the file writes it, its hyphens as spaces. */
 export const termsEn: ReadonlyMap<string, string> = new Map([
+  ['air', 'with air'],
+  ['cloth', 'with a cloth'],
   ['geometric-centre-per-level', 'the centre of each level'],
   ['two-opposed-corners-per-level', 'two opposed corners of each level'],
   ['two-corners-of-one-side-per-level', 'two corners of one side of each level'],
