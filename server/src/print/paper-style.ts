@@ -11,7 +11,7 @@ h1 { font-size: 1.6em; line-height: 1.15; margin: 0 0 .3em; border-bottom: .12em
 h2 { font-size: 1.2em; margin: 1.1em 0 .25em; break-after: avoid; }
 h3 { font-size: 1.02em; margin: .8em 0 .2em; break-after: avoid; }
 p { margin: .3em 0; }
-ul, ol { margin: .2em 0; padding-left: 1.4em; } li { margin: .12em 0; break-inside: avoid; }
+ul, ol { margin: .2em 0; padding-left: 1.4em; } ol { padding-left: 2.4em; } li { margin: .12em 0; break-inside: avoid; }
 .verdict { border: .22em solid #000; padding: .4em .8em; margin: .5em 0; break-inside: avoid; }
 .verdict .says { font-size: 1.5em; font-weight: 700; line-height: 1.2; margin: 0 0 .15em; }
 blockquote { margin: .25em 0 .25em .6em; padding-left: .6em; border-left: .25em solid #000; break-inside: avoid; }
@@ -22,7 +22,7 @@ figure { margin: .4em 0; break-inside: avoid; text-align: center; } figure svg {
 figcaption { font-size: .9em; font-weight: 700; }
 .contents a { color: #000; }
 ul.choices { list-style: none; padding-left: .4em; break-inside: avoid; break-before: avoid; }
-ul.cautions { font-size: .8em; line-height: 1.25; columns: 2; column-gap: 1.6em; padding-left: 1em; margin: 1em 0 0; border-top: .07em solid #000; padding-top: .35em; break-inside: avoid; }
+ul.cautions { font-size: .8em; line-height: 1.25; columns: 2; column-gap: 1.6em; padding-left: 1.2em; margin: 1em 0 0; border-top: .07em solid #000; padding-top: .35em; break-inside: avoid; }
 .n { white-space: nowrap; }
 .small { font-size: .86em; }
 .blank { border-bottom: .07em solid #000; height: 1.9em; font-size: .9em; }

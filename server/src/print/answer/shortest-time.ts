@@ -63,11 +63,12 @@ export function totalOf(steps: readonly TimedStep[]): ShortestTime {
   return { steps, seconds, untimed };
 }
 
-/** `23 min`, with every time it rests on. */
+/** `23 min`, with every time it rests on: whole minutes, never more than was stated, since it is called the least. */
 export function totalValue({ seconds, steps }: ShortestTime): Value {
-  const minutes = unitNamed('time', 'min');
+  const wholeMinutes = Math.floor(seconds / 60) * 60;
   return {
-    text: formatIn(Math.ceil(seconds / 60) * 60, minutes),
+    text:
+      wholeMinutes === 0 ? formatIn(seconds, unitNamed('time', 's')) : formatIn(wholeMinutes, unitNamed('time', 'min')),
     from: steps.flatMap(({ from }) => from),
     how: 'computed',
   };

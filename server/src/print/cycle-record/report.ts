@@ -165,7 +165,7 @@ function lethalityRows({ lethality }: RecordAnalysis, { uncertaintyK }: RecordQu
     [
       [`${scale.name}, lower bound (each step at its colder end)`],
       [show(amountOf(lethality.lowerBound))],
-      ['use this one to decide'],
+      ['the careful figure'],
       [],
     ],
   ];

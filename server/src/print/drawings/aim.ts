@@ -23,7 +23,7 @@ export function aimDrawing({ pack, aim }: Aim, words: Words): Markup {
     arrow({ x: gun.x - 4, y: gun.y + 8 }, target),
     cross(wrong, 7),
     caption(
-      pack === 'pouch' ? { x: wrong.x - 8, y: wrong.y - 14 } : { x: wrong.x + 12, y: wrong.y + 4 },
+      pack === 'pouch' ? { x: wrong.x - 14, y: box.bottom + 14 } : { x: wrong.x + 12, y: wrong.y + 4 },
       words.card.cooling.notHere,
     ),
   );

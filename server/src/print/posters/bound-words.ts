@@ -3,8 +3,9 @@ import type { BoundWord, Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { isRequirement, nodesIn } from '../../model/walk.ts';
 import type { Printing } from '../amounts.ts';
+import { citationLine } from '../card/foot.ts';
 import type { Line } from '../piece.ts';
-import { citationOf, quoteOf } from '../sayings.ts';
+import { quoteOf } from '../sayings.ts';
 import type { PosterBody } from './build.ts';
 
 /** Which encoded bound each row of the poster is about, in the order of its rows. */
@@ -24,13 +25,13 @@ export function boundWords(printing: Printing): PosterBody {
     [words],
     [means],
     [wrong],
-    exampleOf(rowsOf[index] ?? [], devices),
+    exampleOf(rowsOf[index] ?? [], devices, printing),
   ]);
   return { table: { head: [...bounds.head, bounds.example], rows } };
 }
 
 /** The shortest sentence that is cited by a requirement with one of these words, the first by files' order. */
-function exampleOf(words: readonly BoundWord[], devices: readonly EntityOf['device'][]): Line {
+function exampleOf(words: readonly BoundWord[], devices: readonly EntityOf['device'][], printing: Printing): Line {
   let best: Line = [];
   let length = 90;
   for (const device of devices) {
@@ -38,7 +39,7 @@ function exampleOf(words: readonly BoundWord[], devices: readonly EntityOf['devi
       if (!isRequirement(node) || !hasOnly(node, words)) continue;
       const [saying] = sayingsOf(device, node.src);
       if (saying === undefined || saying.quote === '' || saying.quote.length >= length) continue;
-      best = ['“', quoteOf(saying), '” (', ...citationOf(saying), ')'];
+      best = ['“', quoteOf(saying), '” (', ...citationLine(saying, printing), ')'];
       length = saying.quote.length;
     }
   }

@@ -2,13 +2,14 @@ import { sayingsOf } from '../../model/saying.ts';
 import { offersImmediateUse } from '../../rules/support/iuss.ts';
 import type { Printing } from '../amounts.ts';
 import { nameOf } from '../card/cleaning-stages.ts';
+import { citationLine } from '../card/foot.ts';
 import type { Line } from '../piece.ts';
 import { joined } from '../piece.ts';
-import { citationOf } from '../sayings.ts';
 import type { PosterBody } from './build.ts';
 
 /** The path of an urgent item, and the only items whose instruction offers it. */
-export function immediateUse({ view, words }: Printing): PosterBody {
+export function immediateUse(printing: Printing): PosterBody {
+  const { view, words } = printing;
   const { urgent } = words.poster;
   const devices = view.all('device').filter(offersImmediateUse);
   const names = joined(
@@ -18,7 +19,11 @@ export function immediateUse({ view, words }: Printing): PosterBody {
   const sources = devices.flatMap((device) =>
     (device.sterilization?.any_of?.items ?? [])
       .filter(({ context }) => context?.text === 'iuss')
-      .flatMap(({ src }) => sayingsOf(device, src).slice(0, 1).map(citationOf)),
+      .flatMap(({ src }) =>
+        sayingsOf(device, src)
+          .slice(0, 1)
+          .map((saying) => citationLine(saying, printing)),
+      ),
   );
   return {
     path: urgent.steps,

@@ -3,6 +3,7 @@ import type { Decision } from '../../rules/support/packages.ts';
 import { coolAim, indicatorPlaces } from '../../rules/support/packages.ts';
 import type { Printing } from '../amounts.ts';
 import { nameOf } from '../card/cleaning-stages.ts';
+import { citationLine } from '../card/foot.ts';
 import { packKind } from '../card/packing.ts';
 import { coolAimOf, placeOf } from '../card/places.ts';
 import { aimDrawing } from '../drawings/aim.ts';
@@ -10,7 +11,6 @@ import { indicatorDrawing } from '../drawings/indicators.ts';
 import { type Markup, nothing } from '../markup.ts';
 import type { Line } from '../piece.ts';
 import { joined, originOf } from '../piece.ts';
-import { citationOf } from '../sayings.ts';
 import { termIn } from '../words/words.ts';
 import type { PosterBody } from './build.ts';
 
@@ -64,7 +64,9 @@ function byDecision(
     drawing: draw(packagings[0] as Packaging, decision),
     caption: captionOf(packagings, decision, printing),
   }));
-  const sources = [...groups.values()].flatMap(({ packagings, decision }) => sourceLines(packagings, decision));
+  const sources = [...groups.values()].flatMap(({ packagings, decision }) =>
+    sourceLines(packagings, decision, printing),
+  );
   return { figures, exceptions: undecided, sources };
 }
 
@@ -87,9 +89,9 @@ function captionOf(packagings: readonly Packaging[], decision: Decision, { words
   ];
 }
 
-function sourceLines(packagings: readonly Packaging[], { says, who }: Decision): readonly Line[] {
+function sourceLines(packagings: readonly Packaging[], { says, who }: Decision, printing: Printing): readonly Line[] {
   const [saying] = says;
-  const cited = saying === undefined ? [] : citationOf(saying);
+  const cited = saying === undefined ? [] : citationLine(saying, printing);
   const [packaging] = packagings;
   return packaging === undefined ? [] : [[nameOf(packaging, ''), ': ', ...(cited.length > 0 ? cited : [who])]];
 }

@@ -109,8 +109,12 @@ function footMarkup(
     { class: 'foot' },
     labelled(words.exceptions, exceptions),
     labelled(words.sources, sources),
-    ...cautions.map((caution) => element('p', {}, text(caution))),
-    ...notes.map((note) => element('p', {}, lineMarkup(note))),
+    element(
+      'div',
+      { class: 'cautions' },
+      cautions.map((caution) => element('p', {}, text(caution))),
+      notes.map((note) => element('p', {}, lineMarkup(note))),
+    ),
     element(
       'p',
       { class: 'seal' },

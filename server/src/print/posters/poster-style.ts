@@ -7,10 +7,10 @@ export function posterStyle({ widthMm, heightMm, marginMm, typePt }: PaperSize):
 html { font: ${typePt * 1.22}pt/1.3 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff; }
 body { margin: 0 auto; max-width: ${widthMm - 2 * marginMm}mm; }
 @media screen { body { padding: 1em; } }
-h1 { font-size: 2.5em; line-height: 1.05; margin: 0 0 .2em; }
+h1 { font-size: 2.3em; line-height: 1.05; margin: 0 0 .2em; }
 .claim { font-size: 1.3em; font-weight: 700; border-top: .2em solid #000; border-bottom: .2em solid #000; padding: .3em 0; margin: 0 0 .6em; }
 .figures { display: flex; flex-wrap: wrap; justify-content: center; gap: .6em 1.2em; }
-figure { margin: 0; width: 17em; text-align: center; break-inside: avoid; } .figures.one figure { width: 24em; }
+figure { margin: 0; width: 15em; text-align: center; break-inside: avoid; } .figures.one figure { width: 24em; }
 figure svg { width: 100%; height: auto; } figcaption { font-weight: 700; font-size: .95em; }
 ul.say { padding-left: 1.1em; font-size: 1.12em; } ul.say li { margin: .25em 0; }
 ol.path { list-style: none; padding: 0; margin: .4em 0; }
@@ -22,7 +22,7 @@ ol.path li:not(:last-child)::after { content: "\\25BC"; position: absolute; left
 table { border-collapse: collapse; width: 100%; } th, td { border: .08em solid #000; padding: .18em .5em; text-align: left; vertical-align: top; }
 table.long { font-size: .8em; } .long th, .long td { padding: .04em .5em; } .n { white-space: nowrap; }
 th { background: #e6e6e6; } td:first-child { font-weight: 700; }
-.foot { font-size: .72em; margin-top: .9em; } .foot p { margin: .2em 0; }
+.foot { font-size: .72em; margin-top: .9em; } .foot .cautions { columns: 2; column-gap: 1.6em; margin: .4em 0; } .cautions p { break-inside: avoid; margin: 0 0 .2em; } .foot p { margin: .2em 0; }
 .foot b.stamp { font-family: "Liberation Mono", "Courier New", monospace; }
 `;
 }

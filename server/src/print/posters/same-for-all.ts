@@ -4,9 +4,9 @@ import { nodesIn } from '../../model/walk.ts';
 import { demandOf } from '../../rules/support/limits-of.ts';
 import { demanded, type Printing } from '../amounts.ts';
 import { nameOf } from '../card/cleaning-stages.ts';
+import { citationLine } from '../card/foot.ts';
 import type { Line } from '../piece.ts';
 import { joined, said } from '../piece.ts';
-import { citationOf } from '../sayings.ts';
 import type { PosterBody } from './build.ts';
 
 const limitsShown = 4;
@@ -41,7 +41,9 @@ function soakLines(device: EntityOf['device'], printing: Printing): readonly Lin
     if (soak === undefined || !Number.isFinite(demandOf(soak)?.high ?? Number.POSITIVE_INFINITY)) continue;
     const [saying] = sayingsOf(device, soak.src ?? src);
     if (saying === undefined) continue;
-    lines.push(printing.words.poster.same.soak(nameOf(device, ''), demanded(soak, printing), citationOf(saying)));
+    lines.push(
+      printing.words.poster.same.soak(nameOf(device, ''), demanded(soak, printing), citationLine(saying, printing)),
+    );
   }
   return lines;
 }
