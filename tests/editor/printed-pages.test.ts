@@ -5,30 +5,28 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findChromium } from '../../../server/src/host/pdf.ts';
-import { printingOf } from '../../../server/src/print/amounts.ts';
-import { workCard } from '../../../server/src/print/card/build.ts';
-import { cardHtml } from '../../../server/src/print/card/card-html.ts';
-import { type PaperSize, paperSizes } from '../../../server/src/print/paper-size.ts';
-import { poster, posterIds } from '../../../server/src/print/posters/build.ts';
-import { posterHtml } from '../../../server/src/print/posters/poster-html.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
-import { openedSample } from '../../support/printed.ts';
-import { demoDay } from '../../support/routes.ts';
+import { printingOf } from '../../server/src/print/amounts.ts';
+import { workCard } from '../../server/src/print/card/build.ts';
+import { cardHtml } from '../../server/src/print/card/card-html.ts';
+import { type PaperSize, paperSizes } from '../../server/src/print/paper-size.ts';
+import { poster, posterIds } from '../../server/src/print/posters/build.ts';
+import { posterHtml } from '../../server/src/print/posters/poster-html.ts';
+import { wordsOf } from '../../server/src/print/words/words.ts';
+import { openedSample } from '../support/printed.ts';
+import { demoDay } from '../support/routes.ts';
+import { findChromium } from './harness.ts';
 
 /*
  * Pages as a Chromium lays them out: how many sheets, and nothing that sticks out of its frame. No pixels are compared, so other fonts
- * change nothing. Without a Chromium there is nothing to look at, and the one test says so.
+ * change nothing.
  */
 
-const browserPath = findChromium(process.env);
 const folder = mkdtempSync(join(tmpdir(), 'traywright-rendered-'));
 let browser: Browser | undefined;
 let page: Page | undefined;
 
 beforeAll(async () => {
-  if (browserPath === undefined) return;
-  browser = await chromium.launch({ executablePath: browserPath, args: ['--no-sandbox'] });
+  browser = await chromium.launch({ executablePath: findChromium(), args: ['--no-sandbox'] });
   page = await browser.newPage();
 }, 60_000);
 
@@ -80,7 +78,7 @@ const samples = [
 ] as const;
 const runs = samples.flatMap((name) => ['en', 'de'].map((language) => [name, language] as const));
 
-describe.runIf(browserPath !== undefined)('pages as a browser prints them', () => {
+describe('pages as a browser prints them', () => {
   it.each(runs)(
     'cards of %s (%s) take one side of every sheet and nothing sticks out',
     async (name, language) => {
