@@ -41,7 +41,7 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
   const edits: Edit[] = [];
   const made: string[] = [];
   const there: string[] = [];
-  for (const [head, group] of grouped(fields)) {
+  for (const [head, group] of inOrder(grouped(together(root, fields)), shape)) {
     const known = valueUnder(root, head);
     if (known === undefined || known.node === 'empty') {
       edits.push(known === undefined ? newEntry(text, root, shape, head, group) : inOpenLine(text, root, head, group));
@@ -60,6 +60,29 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
   return { edits: joined(edits), made, there };
 }
 
+/** Fields that share a group which is not there yet come in as that one group: `wash: {temp: ..., time: ...}`. */
+function together(root: MapTree, fields: readonly NewField[]): readonly NewField[] {
+  const shared = new Map<string, NewField[]>();
+  for (const field of fields) {
+    const parent = field.path.split('.').slice(0, -1).join('.');
+    const isNested = parent.includes('.') && !parent.includes('[]') && !isThere(root, parent.split('.'));
+    const key = isNested ? parent : field.path;
+    shared.set(key, [...(shared.get(key) ?? []), field]);
+  }
+  return [...shared].flatMap(([path, inside]) => {
+    if (inside.length === 1 || inside[0]?.path === path) return inside;
+    const parts = inside.map((field) => `${field.path.split('.').at(-1)}: ${field.value}`);
+    return [{ path, value: `{${parts.join(', ')}}` }];
+  });
+}
+
+function isThere(tree: Tree, keys: readonly string[]): boolean {
+  const [key, ...rest] = keys;
+  if (key === undefined) return tree.node !== 'empty';
+  const inner = tree.node === 'map' ? valueUnder(tree, key) : undefined;
+  return inner !== undefined && isThere(inner, rest);
+}
+
 function grouped(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
   const groups = new Map<string, NewField[]>();
   for (const field of fields) {
@@ -67,6 +90,12 @@ function grouped(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
     groups.set(head, [...(groups.get(head) ?? []), field]);
   }
   return groups;
+}
+
+/** Groups that come in at one place stand in the order of the work. */
+function inOrder(groups: ReadonlyMap<string, NewField[]>, { fields }: RecordShape): readonly [string, NewField[]][] {
+  const order = [...fields.keys()];
+  return [...groups].sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
 }
 
 function valueUnder(map: MapTree, key: string): Tree | undefined {

@@ -15,12 +15,18 @@ const fields: Partial<Record<StageWord, string>> = {
 
 const uses = ['allowed', 'required', 'recommended', 'forbidden'];
 
-/** A sentence without numbers about one stage: whether it is done is a choice, and first what the sentence says outright. */
+/**
+ * A sentence without numbers about one stage: whether it is done is a choice, and first what the sentence says outright. A prohibition of
+ * something else (`Lubricate the joint; do not use silicone oil`) does not forbid the stage.
+ */
 export function factsOf({ stages, negations }: QuoteReading, kind: Kind, src: string): readonly NewField[] {
   const named = new Set(stages.flatMap(({ stage }) => fields[stage] ?? []));
   const [field] = named;
   if (kind !== 'device' || field === undefined || named.size !== 1) return [];
-  const forbidden = negations.some((negation) => negation.kind === 'prohibition');
+  const targets = negations.flatMap((negation) => (negation.kind === 'prohibition' ? [negation.target] : []));
+  const forbidden = stages
+    .filter(({ stage }) => fields[stage] === field)
+    .every(({ span }) => targets.some(({ start, end }) => start <= span.start && span.end <= end));
   const first = forbidden ? 'forbidden' : 'required';
   const choice = marked.choice([first, ...uses.filter((use) => use !== first)]);
   return [{ path: field, value: `{use: ${choice}, src: ${src}}` }];

@@ -12,10 +12,13 @@ export interface Group {
   readonly stages: readonly StageWord[];
   /** Beginnings of words, in English, German and French. */
   readonly words: readonly string[];
+  /** Stages whose sentences are not about this group, whatever their words. */
+  readonly unlessStage?: readonly StageWord[];
   readonly fields: readonly Home[];
 }
 
 export interface Home {
+  /** A key, or two with a dot between: a group inside an item. */
   readonly field: string;
   readonly dimension: Dimension;
   readonly near: readonly string[];
@@ -48,11 +51,15 @@ const device: readonly Group[] = [
   {
     path: 'limits',
     stages: [],
-    words: ['exceed', 'überschreit', 'dépass', 'limit', 'reus', 'reprocess', 'uses', 'aufbereit'],
-    fields: [
-      { field: 'temp', dimension: 'temperature', near: ['exceed', 'überschreit', 'dépass'] },
-      { field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'] },
-    ],
+    words: ['exceed', 'überschreit', 'dépass'],
+    unlessStage: ['ultrasonic', 'manual', 'mechanical', 'soak', 'flush', 'rinse', 'disinfection', 'dry'],
+    fields: [{ field: 'temp', dimension: 'temperature', near: ['exceed', 'überschreit', 'dépass'] }],
+  },
+  {
+    path: 'limits',
+    stages: [],
+    words: ['limit', 'reus', 'reprocess', 'uses', 'aufbereit', 'withstand'],
+    fields: [{ field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'] }],
   },
   {
     path: 'limits',
@@ -84,6 +91,8 @@ const device: readonly Group[] = [
     fields: [
       { field: 'volume', dimension: 'volume', near: [] },
       { field: 'times', dimension: 'count', near: [] },
+      { field: 'brush.diameter', dimension: 'length', near: ['diameter', 'durchmesser', 'diamètre', 'ø'] },
+      { field: 'brush.length', dimension: 'length', near: ['length', 'reach', ' long', 'länge', ' lang', 'longueur'] },
       { field: 'pressure', dimension: 'pressure', near: [] },
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },
@@ -153,6 +162,12 @@ const device: readonly Group[] = [
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },
     ],
+  },
+  {
+    path: 'drying.air',
+    stages: ['dry'],
+    words: ['medical air', 'compressed air', 'druckluft', 'air comprimé', 'air médical'],
+    fields: [{ field: 'pressure', dimension: 'pressure', near: [] }],
   },
   {
     path: 'inspection',

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../quantity/format.ts';
+import type { StageWord } from '../quantity/prose/meaning.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { Group, Home } from './quote-homes.ts';
@@ -75,45 +76,62 @@ function homesFor(mention: NumberMention, reading: QuoteReading, groups: readonl
   const dimensions = new Set(mention.quantities.map(({ dimension }) => dimension));
   const text = reading.quote.toLowerCase();
   const found: Candidate[] = [];
+  const governing = stageBefore(mention, reading);
   for (const group of groups) {
     const context = contextOf(group, reading, text);
     if (context === 0) continue;
+    const governed = governing !== undefined && group.stages.includes(governing) ? governs : 0;
     for (const home of group.fields) {
       const fits = dimensions.has(home.dimension) || (dimensions.size === 0 && unitless(home, text, mention));
       const near = nearness(home, mention, reading);
-      if (fits && near !== undefined) found.push({ mention, group, home, score: context + near });
+      if (fits && near !== undefined) found.push({ mention, group, home, score: context + near + governed });
     }
   }
   return found;
 }
 
-/** pH and A0 are printed without a unit: their name must stand before the number. */
+/** pH and A0 are printed without a unit: their name must stand before the number. What is counted stands beside it (`100 reprocessing cycles`). */
 function unitless({ dimension, near }: Home, text: string, { span }: NumberMention): boolean {
+  if (dimension === 'count') return near.length > 0;
   if (dimension !== 'ph' && dimension !== 'a0') return false;
   const before = text.slice(Math.max(0, span.start - 40), span.start);
   return near.some((word) => before.includes(word));
 }
 
 function contextOf(group: Group, { stages }: QuoteReading, text: string): number {
+  if (group.unlessStage?.some((other) => stages.some(({ stage }) => stage === other))) return 0;
   const named = stages.filter(({ stage }) => group.stages.includes(stage)).length;
   const words = group.words.filter((word) => text.includes(word)).length;
   return named * 4 + words * 3;
 }
 
+const governs = 5;
+
+/** `Rinse for 1 minute and flush with 60 mL`: a number belongs rather to the stage named last before it in its sentence. */
+function stageBefore({ span, sentence }: NumberMention, { stages, numbers }: QuoteReading): StageWord | undefined {
+  const start = Math.max(0, ...numbers.filter((one) => one.sentence < sentence).map((one) => one.span.end));
+  return stages.filter((one) => one.span.start >= start && one.span.end <= span.start).at(-1)?.stage;
+}
+
 const farthest = 40;
 
 /**
- * Up to 20: a word of the field right beside the number counts most. Before the number no other number may stand between; behind it no
- * comma either. A field that asks for words and has none beside the number is no place for it: undefined.
+ * Up to 20, for a range as for one number: a word of the field right beside the number counts most. Before the number no other number
+ * may stand between; behind it no comma either. A field that asks for words and has none beside the number is no place for it: undefined.
  */
-function nearness({ near }: Home, { span }: NumberMention, { quote, numbers }: QuoteReading): number | undefined {
+function nearness({ near }: Home, mention: NumberMention, reading: QuoteReading): number | undefined {
   if (near.length === 0) return 0;
+  const { quote, numbers } = reading;
+  const [far = mention] = partnerOf(mention, reading);
+  const span = { start: mention.span.start, end: Math.max(mention.span.end, far.span.end) };
   const text = quote.toLowerCase();
   const before = Math.max(
     0,
     span.start - farthest,
     ...numbers.filter((one) => one.span.end <= span.start).map((one) => one.span.end),
   );
+  const itself = text.slice(span.start, span.end);
+  if (near.some((word) => itself.includes(word))) return 20;
   const clause = text.slice(span.end, span.end + farthest).search(/[,;.:(]/);
   const after = clause < 0 ? span.end + farthest : span.end + clause;
   const behind = Math.min(after, ...numbers.filter((one) => one.span.start >= span.end).map((one) => one.span.start));

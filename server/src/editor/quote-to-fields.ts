@@ -65,14 +65,16 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
     ...(matched.placed.length === 0 ? factsOf(reading, kind, src) : []),
   ];
   const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), fields);
+  const left = [
+    ...matched.left.map((number) => `no field was found for ${number}`),
+    ...there.map((path) => `${path} is there already`),
+  ];
+  const nothing = `nothing in this quote becomes a field by itself; write the field where its step stands, and name the sentence there: src: ${src}`;
   return {
     statement: statement.id.text,
     insertions: edits.map(insertionOf),
     made,
-    left: [
-      ...matched.left.map((number) => `no field was found for ${number}`),
-      ...there.map((path) => `${path} is there already`),
-    ],
+    left: made.length === 0 && left.length === 0 ? [nothing] : left,
   };
 }
 
@@ -89,7 +91,7 @@ interface Cited {
 /** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */
 function fieldsFor(placed: readonly Placed[], reading: QuoteReading, { src, taken }: Cited): readonly NewField[] {
   const fields: NewField[] = [];
-  const items = new Map<string, string[]>();
+  const items = new Map<string, (readonly [string, string])[]>();
   for (const one of placed) {
     const { path } = one.group;
     if (!path.endsWith('[]')) {
@@ -97,12 +99,26 @@ function fieldsFor(placed: readonly Placed[], reading: QuoteReading, { src, take
       fields.push({ path: whole, value: requirement(one, reading, `, src: ${src}`) });
       continue;
     }
-    const parts = items.get(path) ?? headOf(path, reading, placed, taken);
-    parts.push(`${one.home.field}: ${requirement(one, reading, '')}`);
+    const parts = items.get(path) ?? [];
+    parts.push([one.home.field, requirement(one, reading, '')]);
     items.set(path, parts);
   }
-  for (const [path, parts] of items) fields.push({ path, value: `{${[...parts, `src: ${src}`].join(', ')}}` });
+  for (const [path, parts] of items) {
+    const inside = [...headOf(path, reading, placed, taken), ...withGroups(parts), `src: ${src}`];
+    fields.push({ path, value: `{${inside.join(', ')}}` });
+  }
   return fields;
+}
+
+/** `brush.diameter` and `brush.length` of one item: `brush: {diameter: ..., length: ...}`. */
+function withGroups(parts: readonly (readonly [string, string])[]): readonly string[] {
+  const groups = new Map<string, string[]>();
+  for (const [field, value] of parts) {
+    const [head = '', inner] = field.split('.');
+    groups.set(head, [...(groups.get(head) ?? []), inner === undefined ? value : `${inner}: ${value}`]);
+  }
+  const isGroup = (head: string): boolean => parts.some(([field]) => field.startsWith(`${head}.`));
+  return [...groups].map(([head, inside]) => `${head}: ${isGroup(head) ? `{${inside.join(', ')}}` : inside.join('')}`);
 }
 
 const modalities: Readonly<Record<string, readonly [string, string]>> = {
@@ -175,6 +191,7 @@ function asWritten({ span, pair }: NumberMention, { numbers, quote }: QuoteReadi
   const partner = pair === undefined ? undefined : numbers[pair];
   if (partner === undefined) return '';
   const start = Math.min(span.start, partner.span.start);
-  const close = quote[Math.max(span.end, partner.span.end)] === ')' ? 1 : 0;
-  return `, as_written: ${quoteScalar(quote.slice(start, Math.max(span.end, partner.span.end) + close))}`;
+  const end = Math.max(span.end, partner.span.end);
+  const close = quote[end] === ')' && quote.slice(start, end).includes('(') ? 1 : 0;
+  return `, as_written: ${quoteScalar(quote.slice(start, end + close))}`;
 }

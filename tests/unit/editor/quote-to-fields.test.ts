@@ -95,6 +95,65 @@ describe('a quote becomes fields', () => {
     expect(fields(twice, twice.indexOf('s5'))?.left).toEqual(['limits.temp is there already']);
   });
 
+  it('a heat limit of one step is not the heat limit of the device', () => {
+    expect(
+      madeFrom('Clean in an ultrasonic bath for 10 minutes at 40 kHz; the temperature must not exceed 45 °C (113 °F).'),
+    ).toBe(
+      'ultrasonic:\n  time: {stated: 10 min, src: s5}\n  frequency: {stated: 40 kHz, src: s5}\n  temp: {at_most: 45 °C, as_written: "45 °C (113 °F)", src: s5}',
+    );
+  });
+
+  it('two numbers of one group come in as one group', () => {
+    const wash = 'wash: {temp: {stated: 55 °C, src: s5}, time: {at_least: 5 min, src: s5}}';
+    const quote = 'In the washer-disinfector wash at 55 °C for at least 5 minutes.';
+    expect(madeFrom(quote)).toBe(`mechanical:\n  ${wash}`);
+    expect(madeFrom(quote, 'mechanical:\n  use: allowed\n')).toBe(`  ${wash}`);
+  });
+
+  it('a number belongs to the step that is named last before it', () => {
+    expect(madeFrom('Rinse for at least 1 minute and flush the lumen three times with 60 mL.')).toBe(
+      'manual:\n  steps:\n    - {do: flush, times: {stated: 3 times}, volume: {stated: 60 mL}, src: s5}\nrinse:\n  time: {at_least: 1 min, src: s5}',
+    );
+  });
+
+  it('the brush, the pulses, the cycles of a life and the air of drying have their places', () => {
+    expect(
+      madeFrom('Brush the lumen with a brush of 5 mm diameter and at least 400 mm length, for at least 10 strokes.'),
+    ).toContain(
+      '{do: brush, brush: {diameter: {stated: 5 mm}, length: {at_least: 400 mm}}, times: {at_least: 10 strokes}, src: s5}',
+    );
+    expect(madeFrom('Pre-vacuum steam: 3 pulses, 132 °C for at least 4 minutes.')).toContain('pulses: {stated: 3');
+    expect(madeFrom('The instrument withstands 100 reprocessing cycles.')).toBe(
+      'limits:\n  uses: {stated: 100, src: s5}',
+    );
+    expect(madeFrom('Blow the lumen dry with medical air at no more than 2 bar (29 psi).')).toBe(
+      'drying:\n  air: {pressure: {at_most: 2 bar, as_written: "2 bar (29 psi)", src: s5}}',
+    );
+  });
+
+  it('as written takes a bracket only with its partner', () => {
+    expect(madeFrom('Flush with at least 50 mL of cold water (below 40 °C / 104 °F).')).toContain(
+      'as_written: "40 °C / 104 °F"}',
+    );
+  });
+
+  it('what is forbidden beside a step does not forbid the step', () => {
+    expect(madeFrom('Lubricate the joint with a water-soluble lubricant; do not use silicone oil.')).toBe(
+      'lubrication: {use: required, src: s5}',
+    );
+  });
+
+  it('a limit at the end of a list of what is forbidden is a highest value', () => {
+    expect(madeFrom('Do not use bleach, hydrogen peroxide or detergents with a pH above 10.5.')).toBe(
+      'limits:\n  ph: {at_most: 10.5, src: s5}',
+    );
+  });
+
+  it('says so where nothing can be made', () => {
+    const text = device('Take the grasper apart.');
+    expect(fields(text, text.indexOf('s5'))?.left.join()).toContain('nothing in this quote becomes a field by itself');
+  });
+
   it('a sentence without numbers says whether something is done', () => {
     expect(madeFrom('Do not clean ultrasonically.')).toBe('ultrasonic: {use: forbidden, src: s5}');
   });
@@ -119,7 +178,7 @@ describe('the table of homes', () => {
         for (const { field, dimension } of homes) {
           const shape = shapeAt(
             shapeOf(kind as Kind),
-            [...path.replaceAll('[]', '.*').split('.'), field].filter((key) => key !== ''),
+            `${path.replaceAll('[]', '.*')}.${field}`.split('.').filter((key) => key !== ''),
           );
           expect(shape?.form === 'record' ? shape.dimension : undefined, `${kind} ${path} ${field}`).toBe(dimension);
         }

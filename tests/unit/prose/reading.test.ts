@@ -28,6 +28,8 @@ describe('numbers and their bound words', () => {
     ['between 132 and 135 °C', ['132 between', '135 °C between']],
     ['not less than 10 minutes', ['10 minutes at_least']],
     ['do not exceed 140 °C', ['140 °C at_most']],
+    ['do not use bleach, hydrogen peroxide or detergents above pH 10.5', ['10.5 at_most']],
+    ['do not soak the handle, rinse it at more than 30 °C', ['30 °C at_least']],
     ['twice, and three times more', ['twice none', 'three times none']],
     ['ISO 17664-1, Fig. 3, step 4, SAL 10^-6, REF 45-120, 2024', []],
     ['grade 316L steel, 5th rinse, dilution 1:200', []],

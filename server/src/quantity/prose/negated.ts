@@ -49,9 +49,24 @@ function reaches(text: ReadingText, negation: Hit, comparison: Hit): boolean {
   const inserted = tokenText(text, negation.last + 1) === ',';
   for (let at = negation.last + 1; at < comparison.first; at++) {
     if (tokenText(text, at) !== ',' || inserted || orWords.has(tokenText(text, at + 1))) continue;
+    if (isListComma(text, at, comparison)) continue;
     return false;
   }
   return true;
+}
+
+const listWords: ReadonlySet<string> = new Set(['or', 'nor', 'oder', 'noch', 'ou', 'ni']);
+const longestItem = 5;
+
+/** `do not use bleach, hydrogen peroxide or detergents above pH 10.5`: an "or" before the comparison closes the list. */
+function isListComma(text: ReadingText, comma: number, comparison: Hit): boolean {
+  const end = Math.min(comparison.first, comma + longestItem + 1);
+  for (let at = comma + 1; at < end; at++) {
+    const word = tokenText(text, at);
+    if (word === ',' || listWords.has(word)) return word !== ',' || isListComma(text, at, comparison);
+    if (word === ';' || word === ':') return false;
+  }
+  return false;
 }
 
 function hasContrast(text: ReadingText, from: number, to: number): boolean {
