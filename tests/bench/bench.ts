@@ -1,8 +1,10 @@
 /**
- * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- quick]. Writes server/docs/bench.md and .json;
- * with "quick" it uses fewer rounds and the libraries of 100 and 1,000 files only, and writes nothing.
+ * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- MODE [PART...]]. Writes server/docs/bench.md and
+ * .json: rows measured anew take the place of those of the same name. MODE: "full" (unless given); "once", one round each, for a busy
+ * machine; "quick", fewer rounds and the libraries of 100 and 1,000 files only, which writes nothing. PART: cold, warm, one, keystrokes,
+ * completions; all unless given.
  */
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { build } from 'esbuild';
@@ -10,34 +12,59 @@ import { allRules } from '../../server/src/rules/all.generated.ts';
 import type { Completions } from './completions.ts';
 import { generateLibrary } from './generate-library.ts';
 import type { Keystrokes } from './keystrokes.ts';
-import type { Row } from './results.ts';
-import { page } from './results.ts';
+import type { Results, Row } from './results.ts';
+import { merged, page } from './results.ts';
 import type { Program } from './runs.ts';
 import { interleaved, quantile, runOnce } from './runs.ts';
 import { templatesOf } from './templates.ts';
 
 const root = process.cwd();
-const mode = process.argv[2] === 'quick' ? 'quick' : 'full';
+const [mode = 'full', ...parts] = process.argv.slice(2);
 const sizes = mode === 'quick' ? [100, 1_000] : [100, 1_000, 10_000];
 const largest = sizes.at(-1) ?? 0;
-const today = ['--today', '2025-03-03', '--quiet', '--no-cache'];
+const today = ['--today', '2025-03-03', '--quiet'];
 const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
 try {
   const programs = await bundled(['parse-only', 'bare', 'keystrokes', 'completions']);
-  const rows = [
-    ...coldRows(programs),
-    ...oneFileRows(programs),
-    ...keystrokeRows(programs),
-    ...completionRows(programs),
-  ];
-  const results = { node: process.versions.node, processors: availableParallelism(), rules: allRules.length, rows };
-  process.stdout.write(page(results));
-  if (mode === 'full') {
-    writeFileSync(join(root, 'server/docs/bench.md'), page(results));
-    writeFileSync(join(root, 'server/docs/bench.json'), `${JSON.stringify(results, undefined, 2)}\n`);
+  makeLibraries();
+  const measures = {
+    cold: () => coldRows(programs),
+    warm: () => warmRows(programs),
+    one: () => oneFileRows(programs),
+    keystrokes: () => keystrokeRows(programs),
+    completions: () => completionRows(programs),
+  };
+  const rows: Row[] = [];
+  for (const [part, measure] of Object.entries(measures)) {
+    if (parts.length > 0 && !parts.includes(part)) continue;
+    rows.push(...measure());
+    if (mode !== 'quick') keep(rows);
   }
+  process.stdout.write(page(resultsOf(rows)));
 } finally {
   rmSync(folder, { recursive: true, force: true });
+}
+
+function resultsOf(rows: readonly Row[]): Results {
+  return { node: process.versions.node, processors: availableParallelism(), rules: allRules.length, rows };
+}
+
+/** After each part, so that a run that is stopped is not lost. */
+function keep(rows: readonly Row[]): void {
+  const file = join(root, 'server/docs/bench.json');
+  const old = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Results).rows : [];
+  const results = resultsOf(merged(old, rows));
+  writeFileSync(join(root, 'server/docs/bench.md'), page(results));
+  writeFileSync(file, `${JSON.stringify(results, undefined, 2)}\n`);
+}
+
+function rounds(usual: number): number {
+  return mode === 'once' ? 1 : usual;
+}
+
+function makeLibraries(): void {
+  const templates = templatesOf(corrected());
+  for (const size of sizes) write(join(folder, String(size)), generateLibrary(templates, size));
 }
 
 /** Programs of this folder as they would be shipped: the floors are given the same reader and the same treatment as the command line. */
@@ -59,17 +86,15 @@ async function bundled(names: readonly string[]): Promise<ReadonlyMap<string, st
 }
 
 function coldRows(programs: ReadonlyMap<string, string>): readonly Row[] {
-  const templates = templatesOf(corrected());
   return sizes.flatMap((size) => {
     const library = join(folder, String(size));
-    write(library, generateLibrary(templates, size));
     const parse = (documents: string): Program => ({
       name: documents,
       file: programs.get('parse-only') ?? '',
       args: [library, documents],
     });
-    const check = { name: 'check', file: 'dist/traywright.cjs', args: ['check', library, ...today] };
-    const uses = interleaved([parse('drop'), check, parse('keep')], mode === 'quick' || size < 10_000 ? 3 : 5, root);
+    const check = { name: 'check', file: 'dist/traywright.cjs', args: ['check', library, ...today, '--no-cache'] };
+    const uses = interleaved([parse('drop'), check, parse('keep')], rounds(size < 10_000 ? 3 : 5), root);
     return coldRowsOf(size, uses);
   });
 }
@@ -84,7 +109,7 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
     ratio: ours / floor,
     ...(goal && wanted !== undefined && { goal: wanted }),
     floor: name,
-    measured: `${Math.round(ours)} ${unit}`,
+    measured: `${Math.round(ours)} ${unit}${unit === 'ms' ? `, ${(ours / size).toFixed(1)} a file` : ''}`,
   });
   return [
     row('cold check, one thread', check.cpuMs, drop.cpuMs, 'ms', 'parse-only', 1.35),
@@ -92,6 +117,25 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
     row('peak memory', check.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
     row('peak memory', check.peakMb, keep.peakMb, 'MB', 'parse-only, documents kept'),
   ];
+}
+
+/** The same check again, nothing changed and one file changed. Each library has its results in a folder of its own. */
+function warmRows(programs: ReadonlyMap<string, string>): readonly Row[] {
+  const bare = { name: 'bare', file: programs.get('bare') ?? '', args: [] };
+  return sizes.flatMap((size) => {
+    const results = join(folder, `results-${size}`);
+    const args = ['check', join(folder, String(size)), ...today, '--cache', results];
+    const check = { name: 'check', file: 'dist/traywright.cjs', args };
+    runOnce(check, root);
+    const uses = interleaved([bare, check], mode === 'quick' ? 3 : 9, root);
+    const [ours, floor] = [uses.get('check'), uses.get('bare')];
+    if (ours === undefined || floor === undefined) return [];
+    const what = `check again, nothing changed, ${size.toLocaleString('en')} files`;
+    const goal = size === 10_000 ? { goal: 7 } : {};
+    return [
+      { what, ratio: ours.cpuMs / floor.cpuMs, ...goal, floor: 'bare Node', measured: `${Math.round(ours.cpuMs)} ms` },
+    ];
+  });
 }
 
 function oneFileRows(programs: ReadonlyMap<string, string>): readonly Row[] {
@@ -104,7 +148,7 @@ function oneFileRows(programs: ReadonlyMap<string, string>): readonly Row[] {
   const bare = { name: 'bare', file: programs.get('bare') ?? '', args: [] };
   const device = only('one-device', 'devices/duskwell-lap-scissors-takeapart.ifu.yaml');
   const tiny = only('one-tiny', 'water/tap.ifu.yaml');
-  const uses = interleaved([bare, device, tiny], mode === 'quick' ? 9 : 25, root);
+  const uses = interleaved([bare, device, tiny], mode === 'full' ? 25 : 9, root);
   return [device, tiny].flatMap(({ name }) => {
     const ours = uses.get(name);
     const floor = uses.get('bare');
@@ -124,7 +168,7 @@ function oneFileRows(programs: ReadonlyMap<string, string>): readonly Row[] {
 
 function keystrokeRows(programs: ReadonlyMap<string, string>): readonly Row[] {
   const file = programs.get('keystrokes') ?? '';
-  const program = { name: 'keystrokes', file, args: [join(folder, String(largest)), mode === 'quick' ? '60' : '300'] };
+  const program = { name: 'keystrokes', file, args: [join(folder, String(largest)), mode === 'full' ? '300' : '60'] };
   const rows = JSON.parse(runOnce(program, root).output) as readonly Keystrokes[];
   return rows.flatMap(({ name, own, all, affected, parse }) => {
     const row = (what: string, times: readonly number[], share: number): Row => ({
@@ -142,7 +186,7 @@ function keystrokeRows(programs: ReadonlyMap<string, string>): readonly Row[] {
 /** What may be written at a place, and what stands beside a file, right after an edit of it. */
 function completionRows(programs: ReadonlyMap<string, string>): readonly Row[] {
   const file = programs.get('completions') ?? '';
-  const program = { name: 'completions', file, args: [join(folder, String(largest)), mode === 'quick' ? '60' : '300'] };
+  const program = { name: 'completions', file, args: [join(folder, String(largest)), mode === 'full' ? '300' : '60'] };
   const rows = JSON.parse(runOnce(program, root).output) as readonly Completions[];
   return rows.flatMap(({ name, answer, parse }) =>
     [0.5, 0.95].map((share) => ({

@@ -15,6 +15,14 @@ export interface Results {
   readonly rows: readonly Row[];
 }
 
+/** The rows measured now, in place of earlier ones of the same name; the others as they were. */
+export function merged(old: readonly Row[], now: readonly Row[]): readonly Row[] {
+  const byName = new Map(now.map((row) => [row.what + row.floor, row]));
+  const kept = old.map((row) => byName.get(row.what + row.floor) ?? row);
+  const names = new Set(old.map((row) => row.what + row.floor));
+  return [...kept, ...now.filter((row) => !names.has(row.what + row.floor))];
+}
+
 /** The page server/docs/bench.md. */
 export function page({ node, processors, rules, rows }: Results): string {
   const lines = rows.map(

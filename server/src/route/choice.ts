@@ -71,10 +71,12 @@ function amount(
 /** Best first. Equal in all steps: by the names of packaging and cycle. */
 export function inOrderOfChoice(cells: readonly Cell[], department: Department): readonly Cell[] {
   const around = aroundOf(cells, department);
-  const placed = cells.map((cell) => ({ cell, ranks: steps.map((step) => step.rank(cell, around)) }));
-  placed.sort(
-    (a, b) => compareRanks(a.ranks, b.ranks) || compareText(nameOf(a.cell, department), nameOf(b.cell, department)),
-  );
+  const placed = cells.map((cell) => ({
+    cell,
+    ranks: steps.map((step) => step.rank(cell, around)),
+    name: nameOf(cell, department),
+  }));
+  placed.sort((a, b) => compareRanks(a.ranks, b.ranks) || compareText(a.name, b.name));
   return placed.map(({ cell }) => cell);
 }
 
@@ -91,8 +93,9 @@ function aroundOf(cells: readonly Cell[], department: Department): Around {
   const machines = new Map<string, Set<string>>();
   for (const cell of cells) {
     const alike = likeness(cell, department);
-    const known = machines.get(alike) ?? new Set<string>();
-    machines.set(alike, known.add(machineOf(cell, department)));
+    const those = machines.get(alike);
+    if (those === undefined) machines.set(alike, new Set([machineOf(cell, department)]));
+    else those.add(machineOf(cell, department));
   }
   return { department, machines };
 }
@@ -102,10 +105,23 @@ function machinesLike(cell: Cell, { machines, department }: Around): number {
 }
 
 /** Two machines can stand in for each other where the packaging, the method and the numbers are the same. */
-function likeness({ packing, cycle: at }: Cell, department: Department): string {
-  const means = department.sterilizing[at];
-  const cycle = means?.cycle;
-  return `${packing.key} ${(cycle?.modality ?? means?.machine.modality)?.text} ${cycle?.temp?.value} ${cycle?.exposure?.value} ${cycle?.dry?.value}`;
+function likeness({ packing, cycle }: Cell, department: Department): string {
+  return `${packing.key} ${doneBy(department)[cycle]}`;
+}
+
+const known = new WeakMap<Department, readonly string[]>();
+
+/** What each cycle of the department does, in one word: worked out once for all sets. */
+function doneBy(department: Department): readonly string[] {
+  let done = known.get(department);
+  if (done === undefined) {
+    done = department.sterilizing.map(({ cycle, machine }) => {
+      const modality = (cycle.modality ?? machine.modality)?.text;
+      return `${modality} ${cycle.temp?.value} ${cycle.exposure?.value} ${cycle.dry?.value}`;
+    });
+    known.set(department, done);
+  }
+  return done;
 }
 
 function cycleOf({ cycle }: Cell, { department }: Around): SterilizerCycle | undefined {
@@ -126,8 +142,8 @@ export function allOf(fit: SterilizationFit): readonly Judgement[] {
 }
 
 function compareRanks(a: readonly number[], b: readonly number[]): number {
-  for (const [index, rank] of a.entries()) {
-    const difference = rank - (b[index] ?? 0);
+  for (let index = 0; index < a.length; index++) {
+    const difference = (a[index] ?? 0) - (b[index] ?? 0);
     if (difference !== 0) return difference;
   }
   return 0;

@@ -6,7 +6,7 @@ import type { EntityOf, SterilizationOption } from '../model/entities.generated.
 import type { Department, SterilizerMeans } from './equipment.ts';
 import { idOf } from './equipment.ts';
 import type { Packing } from './packings.ts';
-import { hopeless, isBetter, joined, nothing, type Ranked, ranked, type Score, scoreOf } from './ranks.ts';
+import { failing, hopeless, isBetter, joined, nothing, type Ranked, ranked, type Score, scoreOf } from './ranks.ts';
 
 type Device = EntityOf['device'];
 
@@ -52,10 +52,13 @@ export class FitMemory {
   bestOfOptions(device: Device, quantity: number, around: readonly Score[]): readonly Score[] {
     const rows = optionsOf(device).map((option) => this.inCycles(device, option, quantity));
     const best: Score[] = [];
-    for (const at of this.#department.sterilizing.keys()) {
+    const cycles = this.#department.sterilizing.length;
+    for (let at = 0; at < cycles; at++) {
       let found: Score = hopeless;
-      for (const [index, row] of rows.entries()) {
-        const score = joined(around[index] ?? nothing, row[at] ?? hopeless);
+      for (let index = 0; index < rows.length; index++) {
+        const [own, outer] = [rows[index]?.[at] ?? hopeless, around[index] ?? nothing];
+        if (own.rank === failing || outer.rank === failing) continue;
+        const score = joined(outer, own);
         if (isBetter(score, found)) found = score;
       }
       best.push(found);
@@ -107,6 +110,26 @@ export class FitMemory {
       const { entry } = bestEntry({ packaging, machine, cycle, setting: this.#department.setting });
       return entry === undefined ? -1 : (packaging.validated?.items.indexOf(entry) ?? -1);
     });
+  }
+
+  /** The same for every cycle of the department, as numbers. */
+  packagingInCycles(packaging: EntityOf['packaging']): readonly Score[] {
+    return this.#remember(packaging, 'in all cycles', () =>
+      this.#department.sterilizing.map((means) => this.packagingInCycle(packaging, means)),
+    );
+  }
+
+  /** For every cycle, a name of all on which the judgement of contents in this packaging depends. */
+  contentsKeys(packaging: EntityOf['packaging']): readonly string[] {
+    return this.#remember(packaging, 'keys of contents', () =>
+      this.#department.sterilizing.map((means) => this.#contentsKey(packaging, means)),
+    );
+  }
+
+  #contentsKey(packaging: EntityOf['packaging'], { machine, cycle }: SterilizerMeans): string {
+    const entry = this.entryFor(packaging, { machine, cycle });
+    const load = (cycle.load_max ?? machine.chamber?.load_max)?.text ?? '';
+    return `${entry} ${load} ${cycle.item_mass_max?.text ?? ''} ${(cycle.modality ?? machine.modality)?.text === 'vh2o2'}`;
   }
 
   #remember<Answer>(about: object, key: string, work: () => Answer): Answer {

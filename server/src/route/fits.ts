@@ -51,18 +51,6 @@ export function contentsJudgements(
   return judgements;
 }
 
-/** Names everything in a cycle on which the judgement of contents depends, besides the packaging. */
-export function contentsKey(
-  { packaging }: Packing,
-  { machine, cycle }: SterilizerMeans,
-  department: Department,
-): string {
-  if (packaging === undefined) return '';
-  const entry = memoryOf(department).entryFor(packaging, { machine, cycle });
-  const load = (cycle.load_max ?? machine.chamber?.load_max)?.text ?? '';
-  return `${entry} ${load} ${cycle.item_mass_max?.text ?? ''} ${(cycle.modality ?? machine.modality)?.text === 'vh2o2'}`;
-}
-
 /** What lay in the set beside its members is chosen anew with another packaging: mats and filters are left out of the judgement. */
 export function counts({ parameter, outcome, given }: Judgement, packing: Packing): boolean {
   if (parameter === 'mass' && outcome === 'needs-answer' && given === '') return packing.weighed === 'weighed';

@@ -3,9 +3,9 @@ import { optionsOf } from '../judge/sterilization.ts';
 import { isSterilized, withoutOption } from './candidates.ts';
 import type { Department, SterilizerMeans } from './equipment.ts';
 import { memoryOf } from './fit-memory.ts';
-import { contentsJudgements, contentsKey, counts } from './fits.ts';
+import { contentsJudgements, counts } from './fits.ts';
 import { type Packing, packingsOf } from './packings.ts';
-import { failing, hopeless, joined, nothing, ranked, type Score, scoreOf } from './ranks.ts';
+import { failing, hopeless, joined, nothing, type Score, scoreOf } from './ranks.ts';
 import { contentsWithLumens, type Subject, type SubjectMember } from './subject.ts';
 
 /** One packing with one cycle, as numbers. */
@@ -92,7 +92,7 @@ export function cyclesFor(subject: Subject, department: Department): readonly nu
 class CommonScores {
   readonly #contents: Contents;
   readonly #department: Department;
-  readonly #known = new Map<string, Score>();
+  readonly #known = new Map<Packing, Map<string | number, Score>>();
 
   constructor(contents: Contents, department: Department) {
     this.#contents = contents;
@@ -102,22 +102,37 @@ class CommonScores {
   of(packing: Packing, cycle: number): Score {
     const means = this.#department.sterilizing[cycle];
     if (means === undefined || means.evidence.outcome === 'fails') return hopeless;
-    const key = `${packing.key}|${packing.casePackaging === undefined ? contentsKey(packing, means, this.#department) : cycle}`;
-    let within = this.#known.get(key);
-    if (within === undefined) {
-      within = ranked(
-        contentsJudgements({ packing, contents: this.#contents, at: cycle, department: this.#department }, means),
-      );
-      this.#known.set(key, within);
+    const own = joined(scoreOf([means.evidence]), packagingScore(packing, cycle, this.#department));
+    return joined(own, this.#within(packing, cycle, means));
+  }
+
+  #within(packing: Packing, cycle: number, means: SterilizerMeans): Score {
+    let scores = this.#known.get(packing);
+    if (scores === undefined) {
+      scores = new Map();
+      this.#known.set(packing, scores);
     }
-    return joined(joined(scoreOf([means.evidence]), packagingScore(packing, means, this.#department)), within);
+    const key = contentsKey(packing, cycle, this.#department);
+    let within = scores.get(key);
+    if (within === undefined) {
+      const pack = { packing, contents: this.#contents, at: cycle, department: this.#department };
+      within = scoreOf(contentsJudgements(pack, means));
+      scores.set(key, within);
+    }
+    return within;
   }
 }
 
-function packagingScore({ packaging, casePackaging }: Packing, means: SterilizerMeans, department: Department): Score {
+/** With a case inside, what is judged of the contents may differ from cycle to cycle. */
+function contentsKey({ packaging, casePackaging }: Packing, cycle: number, department: Department): string | number {
+  if (casePackaging !== undefined) return cycle;
+  return packaging === undefined ? '' : (memoryOf(department).contentsKeys(packaging)[cycle] ?? '');
+}
+
+function packagingScore({ packaging, casePackaging }: Packing, cycle: number, department: Department): Score {
   const memory = memoryOf(department);
-  const own = packaging === undefined ? nothing : memory.packagingInCycle(packaging, means);
-  return casePackaging === undefined ? own : joined(own, memory.packagingInCycle(casePackaging, means));
+  const own = packaging === undefined ? nothing : (memory.packagingInCycles(packaging)[cycle] ?? hopeless);
+  return casePackaging === undefined ? own : joined(own, memory.packagingInCycles(casePackaging)[cycle] ?? hopeless);
 }
 
 /** The best a member has in each cycle of the department, in one packing. */
