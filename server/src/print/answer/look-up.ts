@@ -33,9 +33,9 @@ export function lookUp(view: LibraryView, asked: string, year: number): Looked {
   if (covering.length > 0) return { asked, number: text, devices: covering };
   if (!looksScanned(text)) return { asked, number: text, devices: [] };
   const gtin = readGtin(text);
-  if (!isIdentifierFault(gtin)) return { asked, number: gtin.gtin, devices: identifiedBy(view, gtin.gtin) };
+  if (!isIdentifierFault(gtin)) return { asked, number: gtin.gtin, devices: identifiedBy(view, gtin.gtin, year) };
   const udi = readUdi(text, year);
-  return isIdentifierFault(udi) ? { asked, number: text, devices: [], fault: udi } : fromScan(view, asked, udi);
+  return isIdentifierFault(udi) ? { asked, number: text, devices: [], fault: udi } : fromScan(view, asked, udi, year);
 }
 
 /** Labels begin with these; so do no catalogue numbers that people type. A bare number may be one of a trade item. */
@@ -43,10 +43,10 @@ function looksScanned(text: string): boolean {
   return /^[+*([\]<=&]/.test(text) || /^[0-9]{8,}/.test(text);
 }
 
-function fromScan(view: LibraryView, asked: string, udi: Udi): Looked {
+function fromScan(view: LibraryView, asked: string, udi: Udi, year: number): Looked {
   const production = productionOf(udi);
   const number = ('di' in udi ? udi.di : undefined) ?? '';
-  const named = identifiedBy(view, number);
+  const named = identifiedBy(view, number, year);
   const product = 'primary' in udi ? (udi.primary?.product ?? '') : '';
   const devices = named.length > 0 || product === '' ? named : coveredBy(view, product);
   return { asked, number: product === '' ? number : product, devices, production };
@@ -73,18 +73,20 @@ function coveredBy(view: LibraryView, number: string): readonly Device[] {
     );
 }
 
-/** Identifiers in files are written as printed: with or without the `(01)`, as 8 to 14 digits. */
-function identifiedBy(view: LibraryView, number: string): readonly Device[] {
+/** Identifiers in files are written as printed: with or without the `(01)`, as 8 to 14 digits, or as the whole code on the label. */
+function identifiedBy(view: LibraryView, number: string, year: number): readonly Device[] {
   if (number === '') return [];
   return view
     .all('device')
-    .filter((device) => device.identifiers?.items.some(({ text }) => sameIdentifier(text, number)));
+    .filter((device) => device.identifiers?.items.some(({ text }) => sameIdentifier(text, number, year)));
 }
 
-function sameIdentifier(written: string, number: string): boolean {
+function sameIdentifier(written: string, number: string, year: number): boolean {
   const bare = written.trim().replace(/^\(01\)/, '');
   const gtin = readGtin(bare);
-  return bare === number || (!isIdentifierFault(gtin) && gtin.gtin === number);
+  if (bare === number || (!isIdentifierFault(gtin) && gtin.gtin === number)) return true;
+  const udi = looksScanned(written.trim()) ? readUdi(written.trim().slice(0, longest), year) : undefined;
+  return udi !== undefined && !isIdentifierFault(udi) && 'di' in udi && udi.di === number;
 }
 
 /** Why a scan can't be read, for the person who holds the scanner. */
