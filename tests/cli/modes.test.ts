@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { badText, cli, folderWith, goodText, libraryText, namesIn } from '../support/cli.ts';
@@ -45,6 +45,35 @@ describe('--changed-since', () => {
     expect(namesIn(out)).toContain('new.ifu.yaml unknown-field');
     expect(namesIn(out)).toContain('tray.ifu.yaml unknown-id');
     expect(namesIn(out).filter((name) => name.startsWith('old.'))).toEqual([]);
+  });
+
+  it('takes other line ends for no change', async () => {
+    const cwd = history();
+    for (const name of ['library', 'clamp', 'tray', 'old'])
+      writeFileSync(
+        join(cwd, `${name}.ifu.yaml`),
+        readFileSync(join(cwd, `${name}.ifu.yaml`), 'utf8').replaceAll('\n', '\r\n'),
+      );
+    const { out } = await cli(['check', '--changed-since', 'HEAD', '--format', 'json'], { cwd });
+    expect(namesIn(out)).toEqual([]);
+  });
+
+  it('reports everything after a change of the library’s own file, which has a say in all', async () => {
+    const cwd = history();
+    writeFileSync(join(cwd, 'library.ifu.yaml'), `${libraryText}as_of: 2024-01-01\n`);
+    const { out } = await cli(['check', '--changed-since', 'HEAD', '--format', 'json'], { cwd });
+    expect(namesIn(out)).toContain('old.ifu.yaml unknown-field');
+  });
+
+  it('says that a shallow copy holds too little history', async () => {
+    const cwd = history();
+    writeFileSync(join(cwd, 'old.ifu.yaml'), goodText);
+    git(cwd, 'commit', '-q', '-a', '-m', 'second');
+    const copy = join(folderWith({}), 'copy');
+    git(cwd, 'clone', '-q', '--depth', '1', `file://${cwd}`, copy);
+    const { code, err } = await cli(['check', '--changed-since', 'HEAD~1'], { cwd: copy });
+    expect(code).toBe(2);
+    expect(err).toContain('Fetch the whole history');
   });
 
   it('does not take for ours what others changed since the lines of work parted', async () => {
@@ -145,26 +174,77 @@ describe('--stdin', () => {
 });
 
 describe('--watch', () => {
-  it('tells what a change brought and settled, and ends with the last exit code', async () => {
-    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
-    const child = spawn(process.execPath, [program, 'check', '--watch'], { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
-    let out = '';
-    child.stdout.on('data', (data: Buffer) => {
-      out += data.toString();
+  function watching(cwd: string, words: readonly string[] = []) {
+    const child = spawn(process.execPath, [program, 'check', '--watch', ...words], {
+      cwd,
+      stdio: ['ignore', 'pipe', 'pipe'],
     });
-    const said = async (words: string): Promise<void> => {
-      for (const last = Date.now() + 20_000; !out.includes(words); ) {
-        if (Date.now() > last) throw new Error(`"${words}" was never said:\n${out}`);
+    const told = { out: '' };
+    child.stdout.on('data', (data: Buffer) => {
+      told.out += data.toString();
+    });
+    const said = async (line: string): Promise<void> => {
+      for (const last = Date.now() + 20_000; !told.out.includes(line); ) {
+        if (Date.now() > last) throw new Error(`"${line}" was never said:\n${told.out}`);
         await new Promise((resolve) => setTimeout(resolve, 20));
       }
     };
+    const end = (): Promise<unknown> => {
+      const ended = new Promise((resolve) => child.on('exit', resolve));
+      child.kill('SIGINT');
+      return ended;
+    };
+    return { said, told, end };
+  }
+
+  it('tells what a change brought and settled, and ends with the last exit code', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    const { said, end } = watching(cwd);
     await said('Waiting for changes');
     writeFileSync(join(cwd, 'b.ifu.yaml'), badText.replace('q-bad', 'q-other'));
     await said('+ b.ifu.yaml:3 error unknown-field');
     rmSync(join(cwd, 'b.ifu.yaml'));
     writeFileSync(join(cwd, 'a.ifu.yaml'), goodText);
     await said('- a.ifu.yaml:3 error unknown-field');
-    child.kill('SIGINT');
-    expect(await new Promise((resolve) => child.on('exit', resolve))).toBe(0);
+    expect(await end()).toBe(0);
+  });
+
+  it('sees every save of an editor that puts a new file in the place of the old, also in folders made meanwhile', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    const { said, end } = watching(cwd);
+    const saved = (path: string, word: string): void => {
+      writeFileSync(join(cwd, 'beside.tmp'), badText.replace('frobnicate', word));
+      renameSync(join(cwd, 'beside.tmp'), join(cwd, path));
+    };
+    await said('Waiting for changes');
+    for (const word of ['first', 'second', 'third', 'fourth']) {
+      saved('a.ifu.yaml', word);
+      await said(`no field "${word}"`);
+    }
+    mkdirSync(join(cwd, 'sets/new'), { recursive: true });
+    for (const word of ['fifth', 'sixth']) {
+      saved('sets/new/b.ifu.yaml', word);
+      await said(`no field "${word}"`);
+    }
+    expect(await end()).toBe(1);
+  });
+
+  it('is not called by the reports that it writes', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    const { said, end } = watching(cwd, ['--output', 'json=out.json']);
+    await said('Waiting for changes');
+    writeFileSync(join(cwd, 'a.ifu.yaml'), badText.replace('frobnicate', 'other'));
+    await said('no field "other"');
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    const written = statSync(join(cwd, 'out.json')).mtimeMs;
+    await new Promise((resolve) => setTimeout(resolve, 1_000));
+    expect(statSync(join(cwd, 'out.json')).mtimeMs).toBe(written);
+    expect(readFileSync(join(cwd, 'out.json'), 'utf8')).toContain('other');
+    await end();
+  });
+
+  it('prints text only', async () => {
+    const { code, err } = await cli(['check', '--watch', '--format', 'json'], { cwd: root });
+    expect([code, err]).toEqual([2, expect.stringContaining('--watch prints text only')]);
   });
 });

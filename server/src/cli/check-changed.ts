@@ -2,6 +2,7 @@ import type { FileId } from '../base/brand.ts';
 import { Engine } from '../check/engine.ts';
 import { filesSince } from '../host/git-changes.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
+import { fileIdOf, libraryFileName } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import { allRules } from '../rules/all.generated.ts';
 
@@ -19,12 +20,21 @@ export function changedFiles(
   const engine = new Engine({ rules: allRules, today: now.view().today });
   for (const loaded of before.files) engine.put(recordOf(loaded));
   for (const file of engine.library.files()) engine.findings(file);
+  // The library's own file has a say in everything: settings, the day, folders left out.
+  if (differs(fileIdOf(libraryFileName), engine, now)) return { files: new Set(now.library.files()) };
   const touched = new Set<FileId>();
   for (const file of new Set([...engine.library.files(), ...now.library.files()])) {
+    if (!differs(file, engine, now)) continue;
     const record = now.library.record(file);
-    if (record?.text === engine.library.record(file)?.text && record !== undefined) continue;
     touched.add(file);
     for (const other of record === undefined ? engine.delete(file) : engine.put(record)) touched.add(other);
   }
   return { files: touched };
+}
+
+/** By their lines: git may turn line ends on the way to the disk. A file that can't be read now is always worth a word. */
+function differs(file: FileId, before: Engine, now: Engine): boolean {
+  const [old, record] = [before.library.record(file), now.library.record(file)];
+  if (old === undefined || record === undefined || record.text === '') return true;
+  return old.text.replaceAll('\r\n', '\n') !== record.text.replaceAll('\r\n', '\n');
 }

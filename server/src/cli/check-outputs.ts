@@ -1,4 +1,4 @@
-import { resolve } from 'node:path';
+import { normalize, resolve } from 'node:path';
 import { printable } from '../base/printable.ts';
 import { catalogueOf } from '../check/catalogue.ts';
 import { writeOutputFile } from '../host/output-file.ts';
@@ -44,9 +44,14 @@ export function formatIn(given: Arguments): CheckFormat {
 
 /** The first `--output` that can't be followed. Said before anything is read. */
 export function outputFault({ lists }: Arguments): string | undefined {
+  const files = new Set<string>();
   for (const text of lists.get('output') ?? []) {
     const output = outputIn(text);
     if ('mistake' in output) return output.mistake;
+    if (/\p{Cc}/u.test(output.file))
+      return `--output names a file with a character that no one can read: "${output.file}".`;
+    if (files.has(normalize(output.file))) return `--output names the file "${output.file}" twice.`;
+    files.add(normalize(output.file));
   }
   return undefined;
 }

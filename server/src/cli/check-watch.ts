@@ -25,12 +25,13 @@ export async function watchCheck(
   if (last.found === 0) return last.code;
   tellAll(last.report, io, given);
   writeOutputs(last.report, io, given);
-  const ended = await watchFolders(last.roots, () => {
+  const again = () => {
     const next = check('quietly');
     tellChanges(last.report, next.report, io);
     writeOutputs(next.report, io, given);
     last = next;
-  });
+  };
+  const ended = await watchFolders(last.roots, again, () => io.stdout.write('Waiting for changes; Ctrl-C ends.\n'));
   if (ended.why === undefined) return last.code;
   io.stderr.write(`traywright: ${ended.why}.\n`);
   return exit.usage;
@@ -38,7 +39,6 @@ export async function watchCheck(
 
 function tellAll(report: CheckReport, io: CommandIo, given: Arguments): void {
   io.stdout.write(textReport(report, { palette: paletteFor(io, given), columns: 120, detail: 'brief' }));
-  io.stdout.write('Waiting for changes; Ctrl-C ends.\n');
 }
 
 function tellChanges(before: CheckReport, after: CheckReport, io: CommandIo): void {

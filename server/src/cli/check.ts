@@ -40,6 +40,8 @@ export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCod
 
 function combinationFault({ switches, values, operands }: Arguments): string | undefined {
   if (values.has('stdin') && switches.has('watch')) return '--watch reads files, not standard input.';
+  if (switches.has('watch') && (values.get('format') ?? 'text') !== 'text')
+    return '--watch prints text only; other forms go into files with --output.';
   if (values.has('stdin') && operands.length > 0) return '--stdin names its file itself: no PATH beside it.';
   if (values.has('stdin') && values.has('changed-since')) return '--stdin and --changed-since do not go together.';
   return undefined;

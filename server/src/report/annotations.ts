@@ -1,7 +1,11 @@
 import { printable } from '../base/printable.ts';
 import type { Severity } from '../base/problem.ts';
+import { plainPalette } from './colour.ts';
+import { harmlessLine } from './escape.ts';
 import type { CheckReport } from './model.ts';
 import { countsOf, pathShown } from './model.ts';
+import { sayingWords } from './reasons.ts';
+import { summaryLines } from './summary.ts';
 import { counted } from './words.ts';
 import type { FindingInLibrary } from './worst-first.ts';
 import { worstFirst } from './worst-first.ts';
@@ -13,13 +17,15 @@ const commands: Readonly<Record<Severity, string>> = { error: 'error', warning: 
 
 /**
  * Workflow commands that a build server turns into notes beside the changed lines: `::error file=...,line=...::message`. Worst first, at
- * most 50, then one line that counts the rest. Lines and columns count from 1.
+ * most 50, then one line that counts the rest. The summary follows as plain lines of the log: coverage, and what is kept back. Lines and
+ * columns count from 1.
  */
 export function annotations(report: CheckReport): string {
   const all = worstFirst(report);
   const lines = all.slice(0, most).map(annotation);
   if (all.length > most) lines.push(`::notice title=Traywright::${data(restWords(report, all.length - most))}`);
-  return lines.length === 0 ? '' : `${lines.join('\n')}\n`;
+  lines.push(...summaryLines(report, plainPalette).map(harmlessLine));
+  return `${lines.join('\n')}\n`;
 }
 
 function annotation({ placed, library }: FindingInLibrary): string {
@@ -38,7 +44,7 @@ function annotation({ placed, library }: FindingInLibrary): string {
     ['title', finding.rule],
   ].map(([name, value]) => `${name}=${property(value ?? '')}`);
   const [said] = finding.says;
-  const quote = said === undefined ? '' : `\nThe instruction says: “${said.quote}”`;
+  const quote = said === undefined ? '' : `\n${sayingWords(said)}`;
   return `::${commands[finding.severity]} ${properties.join(',')}::${data(`${finding.message}${quote}`)}`;
 }
 

@@ -1,12 +1,13 @@
 import { printable } from '../base/printable.ts';
 import type { CheckReport, LibraryReport, PlacedFinding } from './model.ts';
 import { pathShown } from './model.ts';
-import { settlerWords } from './words.ts';
+import { DistinctNames, keptBackWords, reasonWords } from './reasons.ts';
 import { reaches } from './worst-first.ts';
 
 /**
- * JUnit XML: a suite for each library, a passing case for each file without findings, and a case for each finding, which fails when the
- * finding is at or above `failOn` (as `--fail-on` has it). No times: the same library gives the same bytes.
+ * JUnit XML: a suite for each library, a passing case for each file without findings, a skipped one for each finding that is kept back, and
+ * a case for each other finding, which fails when the finding is at or above `failOn` (as `--fail-on` has it). A case is named by what stays
+ * the same when lines move, so that a build server knows old findings from new ones. No times: the same library gives the same bytes.
  */
 export function junitReport(report: CheckReport, failOn: string): string {
   const suites = report.libraries.map((library) => suite(library, failOn));
@@ -24,40 +25,32 @@ interface Suite {
 }
 
 function suite(library: LibraryReport, failOn: string): Suite {
-  const byFile = new Map<string, PlacedFinding[]>(library.checked.map((file) => [file, []]));
-  for (const placed of library.findings) byFile.get(placed.at.file)?.push(placed);
-  const cases = [...byFile].flatMap(([file, found]) => casesOf(pathShown(library, file), found, failOn));
+  const names = new DistinctNames();
+  const byFile = new Map<string, string[]>(library.checked.map((file) => [file, []]));
+  const add = ({ at, finding }: PlacedFinding, content: string): void => {
+    const path = pathShown(library, at.file);
+    const name = names.of(`${path} ${finding.rule} ${finding.path}`.trimEnd()).slice(path.length + 1);
+    const place = `file=${quoted(path)} line="${at.start.line + 1}"`;
+    const head = `    <testcase classname=${quoted(path)} name=${quoted(name)} ${place}>`;
+    byFile.get(at.file)?.push(`${head}${content}</testcase>`);
+  };
+  for (const placed of library.findings) add(placed, content(placed, failOn));
+  for (const { placed, by } of library.keptBack) add(placed, `<skipped message=${quoted(keptBackWords[by])}/>`);
+  const cases = [...byFile].flatMap(([file, found]) =>
+    found.length > 0 ? found : [`    <testcase classname=${quoted(pathShown(library, file))} name="no finding"/>`],
+  );
   const failures = library.findings.filter(({ finding }) => reaches(finding.severity, failOn)).length;
   const tests = cases.length;
-  const head = `  <testsuite name=${quoted(library.label)} tests="${tests}" failures="${failures}" errors="0" skipped="0">`;
+  const counts = `tests="${tests}" failures="${failures}" errors="0" skipped="${library.keptBack.length}"`;
+  const head = `  <testsuite name=${quoted(library.label)} ${counts}>`;
   return { tests, failures, xml: [head, ...cases, '  </testsuite>'] };
 }
 
-function casesOf(path: string, found: readonly PlacedFinding[], failOn: string): readonly string[] {
-  if (found.length === 0) return [`    <testcase classname=${quoted(path)} name="no finding"/>`];
-  return found.map((placed) => {
-    const { finding, at } = placed;
-    const line = at.start.line + 1;
-    const name = `${finding.rule} in line ${line}, column ${at.start.character + 1}`;
-    const head = `    <testcase classname=${quoted(path)} name=${quoted(name)} file=${quoted(path)} line="${line}">`;
-    return `${head}${content(placed, failOn)}</testcase>`;
-  });
-}
-
 /** A finding that does not fail the check is written down beside a passing case. */
-function content({ finding }: PlacedFinding, failOn: string): string {
-  const says = finding.says.map(
-    ({ quote, doc, rev, page }) => `The instruction says: “${quote}” (${doc}, ${rev}, page ${page})`,
-  );
-  const does = finding.does === undefined ? [] : [`We do: ${finding.does}`];
-  const gap = finding.gap === undefined ? [] : [`Gap: ${finding.gap}`];
-  const text = [
-    finding.message,
-    ...says,
-    ...does,
-    ...gap,
-    `Who can settle it: ${settlerWords[finding.settledBy]}`,
-  ].join('\n');
+function content(placed: PlacedFinding, failOn: string): string {
+  const { finding, at } = placed;
+  const place = `In line ${at.start.line + 1}, column ${at.start.character + 1}.`;
+  const text = [finding.message, ...reasonWords(placed), place].join('\n');
   if (!reaches(finding.severity, failOn)) return `<system-out>${escaped(`${finding.severity}: ${text}`)}</system-out>`;
   return `<failure type=${quoted(finding.severity)} message=${quoted(finding.message)}>${escaped(text)}</failure>`;
 }

@@ -1,10 +1,12 @@
+import { printable } from '../base/printable.ts';
 import type { Severity } from '../base/problem.ts';
 import type { CatalogueEntry } from '../check/catalogue.ts';
 import { fingerprintOf } from '../check/finding.ts';
 import { explanationPage } from './explanation-page.ts';
 import { jsonText } from './json.ts';
-import type { CheckReport, KeptBack, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
+import type { CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
 import { pathShown } from './model.ts';
+import { DistinctNames, keptBackWords, reasonWords, sayingWords } from './reasons.ts';
 import { cautions, settlerWords } from './words.ts';
 
 /** What SARIF needs besides the report: who made it, and what each finding means. */
@@ -27,10 +29,10 @@ export function sarifReport(report: CheckReport, { version, catalogue }: SarifAb
     columnKind: 'utf16CodeUnits',
     invocations: [
       {
-        executionSuccessful: true,
+        executionSuccessful: !hasFaultOfOurs(report),
         toolExecutionNotifications: [...report.notices, ...cautions].map((text) => ({
           level: 'note',
-          message: { text },
+          message: { text: withoutLinks(text) },
         })),
       },
     ],
@@ -42,6 +44,11 @@ export function sarifReport(report: CheckReport, { version, catalogue }: SarifAb
     runs: [run],
   };
   return `${jsonText(log)}\n`;
+}
+
+/** A rule that failed has not judged its file. */
+function hasFaultOfOurs({ libraries }: CheckReport): boolean {
+  return libraries.some(({ findings }) => findings.some(({ finding }) => finding.rule === 'internal'));
 }
 
 function rulesIn({ libraries }: CheckReport, catalogue: readonly CatalogueEntry[]): readonly CatalogueEntry[] {
@@ -66,30 +73,30 @@ function descriptor(entry: CatalogueEntry): unknown {
 }
 
 function resultsOf(library: LibraryReport, indexOf: ReadonlyMap<string, number>): readonly unknown[] {
+  const names = new DistinctNames();
   const shown = library.findings.map((placed) => ({
-    ...result(placed, library, indexOf),
+    ...result(placed, library, indexOf, names),
     ...(library.baseline !== undefined && { baselineState: 'new' }),
   }));
   const kept = library.keptBack.map((one) => ({
-    ...result(one.placed, library, indexOf),
+    ...result(one.placed, library, indexOf, names),
     ...(library.baseline !== undefined && { baselineState: one.by === 'baseline' ? 'unchanged' : 'new' }),
-    suppressions: [{ kind: 'external', status: 'accepted', justification: justifications[one.by] }],
+    suppressions: [{ kind: 'external', status: 'accepted', justification: keptBackWords[one.by] }],
   }));
   return [...shown, ...kept];
 }
 
-const justifications: Readonly<Record<KeptBack['by'], string>> = {
-  settings: 'Switched off, with a reason, in the library’s own settings.',
-  waiver: 'Covered by a waiver in force: a file of the library with its reason, its risk owner and its end.',
-  baseline: 'Found already on the day on which the baseline was written.',
-};
-
-function result(placed: PlacedFinding, library: LibraryReport, indexOf: ReadonlyMap<string, number>) {
+function result(
+  placed: PlacedFinding,
+  library: LibraryReport,
+  indexOf: ReadonlyMap<string, number>,
+  names: DistinctNames,
+) {
   const { finding, at, says, related } = placed;
   const index = indexOf.get(finding.rule);
   const places = [
     ...finding.says.map((saying, one) => ({
-      text: `The instruction says: “${saying.quote}” (${saying.doc}, ${saying.rev}, page ${saying.page})`,
+      text: sayingWords(saying),
       place: says[one] ?? at,
     })),
     ...finding.related.map(({ note }, one) => ({ text: note, place: related[one] ?? at })),
@@ -108,20 +115,27 @@ function result(placed: PlacedFinding, library: LibraryReport, indexOf: Readonly
     ...(places.length > 0 && {
       relatedLocations: places.map(({ text, place }, id) => ({
         id: id + 1,
-        message: { text },
+        message: { text: withoutLinks(text) },
         physicalLocation: physical(place, library),
       })),
     }),
-    partialFingerprints: { 'traywrightFinding/v1': fingerprintOf(finding) },
+    partialFingerprints: { 'traywrightFinding/v1': names.of(fingerprintOf(finding)) },
     properties: { settledBy: finding.settledBy, stage: finding.stage },
   };
 }
 
+/** Readers of the form show little besides: so the quote, what we do and the gap stand in the message. */
+function messageOf(placed: PlacedFinding): string {
+  return withoutLinks([placed.finding.message, ...reasonWords(placed)].join('\n'));
+}
+
 /** In a message `[` would begin a link to a place. */
-function messageOf({ finding }: PlacedFinding): string {
-  const does = finding.does === undefined ? '' : ` We do: ${finding.does}.`;
-  const gap = finding.gap === undefined ? '' : ` Gap: ${finding.gap}.`;
-  return `${finding.message}${does}${gap}`.replace(/[[\]\\]/g, '\\$&');
+function withoutLinks(text: string): string {
+  return text
+    .split('\n')
+    .map(printable)
+    .join('\n')
+    .replace(/[[\]\\]/g, '\\$&');
 }
 
 function physical(place: PlaceInText, library: LibraryReport): unknown {
