@@ -79,7 +79,7 @@ export class CodeServer {
     for (const extension of options.extensions) {
       await installExtension(options.home, extension);
     }
-    if (options.extensionHost === 'in the browser') leaveOnlyBrowserEntries(path.join(options.home, 'extensions'));
+    if (options.extensionHost === 'in the browser') sendToBrowser(path.join(options.home, 'extensions'));
     const port = await freePort();
     const output: string[] = [];
     const child = spawn(process.execPath, [entry, ...serverArguments(options, port)], {
@@ -186,12 +186,17 @@ async function installExtension(home: string, extension: string): Promise<void> 
   }
 }
 
-/** Takes from installed extensions what runs in a process, as an editor without any process would leave it aside. */
-function leaveOnlyBrowserEntries(folder: string): void {
+/**
+ * Installed extensions run in the page, as in an editor that has no process for them. While `main` is there, code-server prefers the
+ * process. `type` goes with it: VS Code reads the form of the modules from the ending of `main`, and without `main` from `type`.
+ */
+function sendToBrowser(folder: string): void {
   for (const name of readdirSync(folder)) {
     const file = path.join(folder, name, 'package.json');
     if (!existsSync(file)) continue;
-    const { main: _main, ...manifest } = JSON.parse(readFileSync(file, 'utf8')) as Readonly<Record<string, unknown>>;
+    const { main, type, ...manifest } = JSON.parse(readFileSync(file, 'utf8')) as Readonly<Record<string, unknown>>;
+    if (typeof main !== 'string' || (type === 'module' && !main.endsWith('.cjs')))
+      throw new Error(`${name}: a page would not load this extension`);
     writeFileSync(file, JSON.stringify({ ...manifest, extensionKind: ['web'] }));
   }
 }

@@ -34,6 +34,23 @@ describe('the extension as declared', () => {
     for (const file of paths) expect(existsSync(path.join(root, file)), file).toBe(true);
   });
 
+  it('tours in five steps, each with a picture of its own that can be described in words', () => {
+    const [{ steps }] = manifest.contributes.walkthroughs;
+    expect(steps).toHaveLength(5);
+    const pictures = new Set<string>();
+    for (const { media, description } of steps) {
+      expect(media.altText).not.toBe('');
+      expect(description).toContain('](command:');
+      pictures.add(readFileSync(path.join(root, media.image), 'base64'));
+    }
+    expect(pictures.size).toBe(5);
+  });
+
+  it('can be loaded by a page: a browser takes the form of its modules from the ending of "main"', () => {
+    expect(manifest.main).toMatch(/\.cjs$/);
+    expect(manifest.browser).toMatch(/\.cjs$/);
+  });
+
   it('claims rule files for a language of its own, and leaves other YAML alone', () => {
     const [language] = manifest.contributes.languages;
     expect(language).toMatchObject({ id: 'traywright-rules', extensions: ['.ifu.yaml'] });
