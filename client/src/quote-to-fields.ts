@@ -33,7 +33,7 @@ async function quoteToFields(server: ServerConnection, given: unknown, statement
   if (edits.length === 0) {
     const why = textsIn(answer.left).join('; ');
     void window.showInformationMessage(
-      `Traywright: no field was made. ${why === '' ? 'Put the cursor into a statement with a quote.' : `${why}.`}`,
+      `Traywright: no field was made${why === '' ? '. Put the cursor into a statement with a quote.' : `: ${why}.`}`,
     );
     return;
   }

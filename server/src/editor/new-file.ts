@@ -77,7 +77,7 @@ function questionFor(key: string, shape: RecordShape, view: LibraryView): readon
       key,
       title: field.title || key,
       about: field.description,
-      typical: field.examples.slice(0, 2).join(', '),
+      typical: typicalOf(field),
       takes: field.shape.form === 'list' ? 'many' : 'one',
       choices: [
         ...words.map(([label, detail]) => ({ label, detail })),
@@ -86,6 +86,16 @@ function questionFor(key: string, shape: RecordShape, view: LibraryView): readon
       free: item.form !== 'words',
     },
   ];
+}
+
+/** Examples as a person types them at a question: the brackets and quotation marks of a file are no part of an answer. */
+function typicalOf({ shape, examples }: Field): string {
+  if (shape.form !== 'list') return examples.slice(0, 2).join(', ');
+  return withoutBrackets(examples[0] ?? '').replaceAll(/["']/g, '');
+}
+
+function withoutBrackets(text: string): string {
+  return text.replace(/^\s*\[/, '').replace(/\]\s*$/, '');
 }
 
 /** Document and revision of files that quote: they stand in `sources`. */
@@ -127,8 +137,14 @@ export function newFileText(kind: Kind, id: string, answers: Answers): string {
 }
 
 function lineFor(key: string, { shape }: Field, given: readonly string[]): string {
-  const values = given.map(asValue);
-  return shape.form === 'list' ? `${key}: [${values.join(', ')}]` : `${key}: ${values[0] ?? ''}`;
+  const isList = shape.form === 'list';
+  const values = given.map((one) => asValue(isList ? bareItem(one) : one));
+  return isList ? `${key}: [${values.join(', ')}]` : `${key}: ${values[0] ?? ''}`;
+}
+
+/** Brackets and quotation marks that someone typed as in a file: the list gets its own. */
+function bareItem(text: string): string {
+  return withoutBrackets(text).trim().replace(/^["']/, '').replace(/["']$/, '');
 }
 
 /** Stages that a device of this class with these traits must have. */

@@ -22,6 +22,8 @@ export interface Home {
   readonly field: string;
   readonly dimension: Dimension;
   readonly near: readonly string[];
+  /** What is counted, where the page prints a bare number. */
+  readonly counted?: string;
 }
 
 const sterilizing: readonly StageWord[] = [
@@ -59,7 +61,9 @@ const device: readonly Group[] = [
     path: 'limits',
     stages: [],
     words: ['limit', 'reus', 'reprocess', 'uses', 'aufbereit', 'withstand'],
-    fields: [{ field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'] }],
+    fields: [
+      { field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'], counted: 'uses' },
+    ],
   },
   {
     path: 'limits',
@@ -179,7 +183,10 @@ const device: readonly Group[] = [
     path: 'packaging',
     stages: ['packaging', 'container', 'wrap', 'pouch'],
     words: ['weigh', 'wieg', 'pèse'],
-    fields: [{ field: 'max_mass', dimension: 'mass', near: [] }],
+    fields: [
+      { field: 'max_mass', dimension: 'mass', near: [] },
+      { field: 'layers', dimension: 'count', near: ['layer', 'lage', 'couche'] },
+    ],
   },
   {
     path: 'cooling',

@@ -91,8 +91,8 @@ function homesFor(mention: NumberMention, reading: QuoteReading, groups: readonl
 }
 
 /** pH and A0 are printed without a unit: their name must stand before the number. What is counted stands beside it (`100 reprocessing cycles`). */
-function unitless({ dimension, near }: Home, text: string, { span }: NumberMention): boolean {
-  if (dimension === 'count') return near.length > 0;
+function unitless({ dimension, near, counted }: Home, text: string, { span }: NumberMention): boolean {
+  if (dimension === 'count') return counted !== undefined;
   if (dimension !== 'ph' && dimension !== 'a0') return false;
   const before = text.slice(Math.max(0, span.start - 40), span.start);
   return near.some((word) => before.includes(word));
@@ -105,7 +105,8 @@ function contextOf(group: Group, { stages }: QuoteReading, text: string): number
   return named * 4 + words * 3;
 }
 
-const governs = 5;
+/** Less than a word of the group: a `flushing port` of a washer is no step of flushing. */
+const governs = 2;
 
 /** `Rinse for 1 minute and flush with 60 mL`: a number belongs rather to the stage named last before it in its sentence. */
 function stageBefore({ span, sentence }: NumberMention, { stages, numbers }: QuoteReading): StageWord | undefined {
@@ -148,5 +149,6 @@ function nearness({ near }: Home, mention: NumberMention, reading: QuoteReading)
 /** `132 °C` as our spelling has it; the digits are those of the page. */
 export function amountOf(mention: NumberMention, home: Home): string {
   const quantity = mention.quantities.find(({ dimension }) => dimension === home.dimension);
-  return quantity === undefined ? String(mention.amount) : formatQuantity(quantity);
+  if (quantity !== undefined) return formatQuantity(quantity);
+  return home.counted === undefined ? String(mention.amount) : `${mention.amount} ${home.counted}`;
 }

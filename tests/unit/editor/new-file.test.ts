@@ -42,6 +42,12 @@ describe('a new file', () => {
     );
   });
 
+  it('shows and takes the items of a list without the brackets of a file', () => {
+    const questions = newFileQuestions('device', sampleEngine().view());
+    expect(questions.find(({ key }) => key === 'covers')?.typical).toBe('DW-3301, DW-3302');
+    expect(newFileText('device', 'x', { covers: ['["3301"', 'DW-3302]'] })).toContain('covers: ["3301", DW-3302]');
+  });
+
   it('has what was answered in the order of the work, and what is mandatory as empty lines', () => {
     expect(proposedId('device', scissors)).toBe('duskwell-take-apart-scissors');
     expect(newFileText('device', 'duskwell-scissors', scissors)).toMatchInlineSnapshot(`

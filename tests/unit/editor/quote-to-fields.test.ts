@@ -116,6 +116,15 @@ describe('a quote becomes fields', () => {
     );
   });
 
+  it('a port for flushing in a washer makes no step by hand', () => {
+    expect(madeFrom('In the washer-disinfector connect the tube to a flushing port and wash at 55 °C.')).toBe(
+      'mechanical:\n  wash: {temp: {stated: 55 °C, src: s5}}',
+    );
+    expect(madeFrom('Sterilize with the jaw open, wrapped in two layers.')).toBe(
+      'packaging:\n  layers: {stated: 2 layers, src: s5}',
+    );
+  });
+
   it('the brush, the pulses, the cycles of a life and the air of drying have their places', () => {
     expect(
       madeFrom('Brush the lumen with a brush of 5 mm diameter and at least 400 mm length, for at least 10 strokes.'),
@@ -124,7 +133,7 @@ describe('a quote becomes fields', () => {
     );
     expect(madeFrom('Pre-vacuum steam: 3 pulses, 132 °C for at least 4 minutes.')).toContain('pulses: {stated: 3');
     expect(madeFrom('The instrument withstands 100 reprocessing cycles.')).toBe(
-      'limits:\n  uses: {stated: 100, src: s5}',
+      'limits:\n  uses: {stated: 100 uses, src: s5}',
     );
     expect(madeFrom('Blow the lumen dry with medical air at no more than 2 bar (29 psi).')).toBe(
       'drying:\n  air: {pressure: {at_most: 2 bar, as_written: "2 bar (29 psi)", src: s5}}',

@@ -1,7 +1,7 @@
 import { contains, overlaps } from '../../base/span.ts';
 import type { QuoteFault, StructureClaim, UseClaim } from './claims.ts';
 import type { JoinKind, StageWord } from './meaning.ts';
-import type { Join, Negation, QuoteReading } from './prose.ts';
+import type { Join, Negation, QuoteReading, StageMention } from './prose.ts';
 
 /** A field that allows or demands what the quote forbids, or loses its exception. */
 export function compareUse(reading: QuoteReading, claim: UseClaim, index: number): QuoteFault[] {
@@ -33,10 +33,18 @@ function isNamed(reading: QuoteReading, subject: StageWord): boolean {
 /** A negation concerns a subject that stands in its scope; when the quote does not name the subject, every negation does. */
 function concerns(reading: QuoteReading, subject: StageWord | undefined, negation: Negation): boolean {
   if (subject === undefined || !isNamed(reading, subject)) return true;
-  return reading.stages.some(
-    (stage) =>
-      stage.stage === subject && (contains(negation.target, stage.span) || overlaps(negation.span, stage.span)),
-  );
+  const named = reading.stages.filter(({ stage }) => stage === subject);
+  const negated = named.filter(({ span }) => contains(negation.target, span) || overlaps(negation.span, span));
+  return negated.some((stage) => named.length === negated.length || !isMeans(reading, stage));
+}
+
+const means: ReadonlySet<string> = new Set(
+  'oil oils lubricant lubricants öl öle silikonöl schmiermittel huile huiles lubrifiant lubrifiants'.split(' '),
+);
+
+/** `Lubricate the joint; do not use silicone oil`: a means is forbidden, and the step, which is named apart from it, stays. */
+function isMeans({ quote }: QuoteReading, { span }: StageMention): boolean {
+  return means.has(quote.slice(span.start, span.end).toLowerCase());
 }
 
 /** Stages under `any_of` that the quote joins with "and" or "then", or under `all_of` that it joins with "or". One fault a claim. */

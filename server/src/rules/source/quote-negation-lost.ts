@@ -93,6 +93,13 @@ statements:
 immersion: {use: allowed, keep_dry: [connector], src: s1}
 lubrication: {use: forbidden, src: s2}
 `,
+      `
+kind: device
+id: pale-clip
+statements:
+  s1: {doc: PC-2, rev: A, page: 3, quote: "Lubricate the joint with a water-soluble lubricant; do not use silicone oil."}
+lubrication: {use: required, src: s1}
+`,
     ],
   },
 });

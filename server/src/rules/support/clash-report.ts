@@ -10,7 +10,8 @@ const clashesTold = 3;
 const waysTold = 3;
 
 const words = {
-  more: (count: number) => `${count} more clashes stand in the way.`,
+  more: (count: number) =>
+    count === 1 ? 'One more clash stands in the way.' : `${count} more clashes stand in the way.`,
   way: (letter: string, { words: way, owner, lead }: Repair) =>
     `${letter}. ${way.replace(/\.$/, '')} (${owner}, ${lead}).`,
   ways: (all: string) => `Ways out: ${all}`,

@@ -22,7 +22,7 @@ type Bath = EntityOf['ultrasonic'];
 const message = {
   outside: (what: string, who: string) => `${what} is outside what the page gives: ${who}.`,
   one: (device: string, reason: string, given: string, required: string) =>
-    `"${device}": ${reason.replace(/\.$/, '')} (${given}, ${required})`,
+    `"${device}": ${reason.replace(/\.$/, '')} (${given} here, ${required} on the page)`,
   step: 'This bath',
   bath: 'This bath, and every other here,',
 };
@@ -46,7 +46,7 @@ export const rule = defineRule({
 kind: ultrasonic
 id: U1
 frequency: 132 kHz
-           ^^^^^^^ This bath is outside what the page gives: "grasper": Frequency: above the highest value the page gives; both ends of a range bind (132 kHz, 35-45 kHz).
+           ^^^^^^^ This bath is outside what the page gives: "grasper": Frequency: above the highest value the page gives; both ends of a range bind (132 kHz here, 35-45 kHz on the page).
 program: 5 min
 === devices/grasper.ifu.yaml
 kind: device
@@ -62,7 +62,7 @@ id: knee
 applies_to: [trials]
 steps:
   - {stage: ultrasonic, do: sonicate, time: 15 min, temp: 40 C}
-                                            ^^^^^^ This bath is outside what the page gives: "trials": Time in the bath: above the highest value the page gives; both ends of a range bind (15 min, at most 10 min).
+                                            ^^^^^^ This bath is outside what the page gives: "trials": Time in the bath: above the highest value the page gives; both ends of a range bind (15 min here, at most 10 min on the page).
 === ultrasonics/u1.ifu.yaml
 kind: ultrasonic
 id: U1
