@@ -3,7 +3,7 @@ import type { Span } from '../base/span.ts';
 import { span } from '../base/span.ts';
 import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import { kinds } from './kinds.ts';
-import type { Shape } from './shape.ts';
+import type { RecordShape, Shape } from './shape.ts';
 
 function error(rule: string, at: Span, message: string): Problem {
   return { rule, message, span: at, severity: 'error' };
@@ -135,13 +135,26 @@ function found(tree: Tree, shape: Shape): string {
   }
 }
 
-/** What makes a list fit where fields of their own belong. */
+/** What makes a list, or a word by itself, fit where fields of their own belong. */
 function remedy(tree: Tree, shape: Shape): string {
+  if (tree.node === 'scalar' && shape.form === 'record') return inAField(tree.text, shape);
   if (tree.node !== 'list' || shape.form !== 'record' || shape.dimension !== undefined) return '';
   const one = shape.fields.has('any_of') ? 'under "any_of:" when one of them is enough' : undefined;
   const all = shape.fields.has('all_of') ? 'under "all_of:" when each of them is done' : undefined;
   const places = [one, all].filter((place) => place !== undefined);
   return places.length === 0 ? ' Write its fields without dashes.' : ` Put the list ${places.join(', ')}.`;
+}
+
+/** `{grade: critical}`, `{do: "take the handle off"}`: the field that has this word, else the first that takes any text. */
+function inAField(text: string, { fields, dimension }: RecordShape): string {
+  if (dimension !== undefined) return '';
+  for (const [key, { shape }] of fields)
+    if (shape.form === 'words' && shape.words.has(text)) return ` Write {${key}: ${text}}.`;
+  const use = fields.get('use')?.shape;
+  if (use?.form === 'words' && (text === 'true' || text === 'yes'))
+    return ` Say what the page says with one of: ${[...use.words.keys()].map((word) => `{use: ${word}}`).join(', ')}.`;
+  const [first] = fields;
+  return first?.[1].shape.form === 'text' ? ` Write {${first[0]}: "${shortened(text)}"}.` : '';
 }
 
 function listing(known: readonly string[]): string {
