@@ -98,6 +98,20 @@ describe('--changed-since', () => {
     },
   );
 
+  it('takes names of files and of lines of work as names, whatever they look like', async () => {
+    const cwd = history();
+    git(cwd, 'branch', '$(id)');
+    const names = ['-rf.ifu.yaml', ';rm -rf *.ifu.yaml', '--output=x.ifu.yaml', 'new\nline.ifu.yaml', '`id`.ifu.yaml'];
+    for (const [n, name] of names.entries()) writeFileSync(join(cwd, name), badText.replace('q-bad', `q-bad-${n}`));
+    const { code, out } = await cli(['check', '--changed-since', '$(id)', '--format', 'json'], { cwd });
+    expect(code).toBe(1);
+    expect(namesIn(out).toSorted()).toEqual(names.map((name) => `${name} unknown-field`).toSorted());
+    git(cwd, 'add', '-A');
+    git(cwd, 'commit', '-q', '-m', 'odd names');
+    const after = await cli(['check', '--changed-since', 'HEAD', '--format', 'json'], { cwd });
+    expect([after.code, namesIn(after.out)]).toEqual([0, []]);
+  });
+
   it('says when there is no history at all', async () => {
     const { code, err } = await cli(['check', '--changed-since', 'HEAD'], {
       cwd: folderWith({ 'library.ifu.yaml': libraryText }),

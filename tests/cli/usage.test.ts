@@ -49,7 +49,8 @@ describe('a command line that cannot be followed', () => {
 describe('help', () => {
   it('names every command', async () => {
     const { code, out } = await cli(['--help'], { cwd });
-    for (const { name, summary } of commands) expect(out).toContain(`${name.padEnd(12)}${summary}`);
+    const lines = out.split('\n').map((line) => line.trim().replace(/ {2,}/, ' '));
+    for (const { name, summary } of commands) expect(lines).toContain(`${name} ${summary}`);
     expect(code).toBe(0);
   });
 

@@ -20,6 +20,12 @@ describe('the README', () => {
     expect(parse(rest, command?.options ?? [])).toHaveProperty('given');
   });
 
+  it('names the library in the samples for build servers: beside it lie the demo departments', () => {
+    const samples = [...readme.matchAll(/node traywright\/dist\/traywright\.cjs ([^\n]+)/g)].map(([, words]) => words);
+    expect(samples).toHaveLength(3);
+    for (const words of samples) expect(words).toMatch(/^check library /);
+  });
+
   it('names every command', () => {
     for (const { name } of commands) expect(readme).toContain(`\`${name}`);
   });

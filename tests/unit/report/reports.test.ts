@@ -6,6 +6,7 @@ import { plainPalette } from '../../../server/src/report/colour.ts';
 import { jsonReport } from '../../../server/src/report/json.ts';
 import type { CheckReport } from '../../../server/src/report/model.ts';
 import { Placer } from '../../../server/src/report/model.ts';
+import { sarifReport } from '../../../server/src/report/sarif.ts';
 import { textReport } from '../../../server/src/report/text.ts';
 
 const device = fileId('devices/d.ifu.yaml');
@@ -159,5 +160,32 @@ describe('the JSON report', () => {
     expect(JSON.parse(json)).toMatchObject({ libraries: [{ findings: [{ message: nasty }] }] });
     expect([...json].filter((character) => character < ' ' && character !== '\n')).toEqual([]);
     expect(json).not.toMatch(/[\u2028\u202e]/);
+  });
+});
+
+describe('the SARIF report', () => {
+  const runOf = (report: CheckReport) => JSON.parse(sarifReport(report, { version: '1.0.0', catalogue: [] })).runs[0];
+
+  it('says that a check in which a rule failed did not succeed', () => {
+    expect(runOf(reportWith(finding)).invocations[0].executionSuccessful).toBe(true);
+    const failed = reportWith(finding, { ...finding, rule: 'internal' });
+    expect(runOf(failed).invocations[0].executionSuccessful).toBe(false);
+  });
+
+  it('has the quote with its page, what we do, the gap and who settles it in the message', () => {
+    expect(runOf(reportWith(finding)).results[0].message.text.split('\n')).toEqual([
+      'The cycle is shorter than the device asks.',
+      'The instruction says: “Expose for 4 minutes.” (DW-1, revision C, page 4)',
+      'We do: 3 min at 132 °C',
+      'Gap: 1 min short',
+      'Who can settle it: infection prevention',
+    ]);
+  });
+
+  it('leaves out of a citation what is not known', () => {
+    const [saying] = finding.says;
+    const says = saying === undefined ? [] : [{ ...saying, rev: '', page: '' }];
+    const text = runOf(reportWith({ ...finding, says })).results[0].relatedLocations[0].message.text;
+    expect(text).toBe('The instruction says: “Expose for 4 minutes.” (DW-1, no page given)');
   });
 });
