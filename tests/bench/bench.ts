@@ -1,8 +1,8 @@
 /**
  * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- MODE [PART...]]. Writes server/docs/bench.md and
  * .json: rows measured anew take the place of those of the same name. MODE: "full" (unless given); "once", one round each, for a busy
- * machine; "quick", fewer rounds and the libraries of 100 and 1,000 files only, which writes nothing. PART: cold, warm, one, keystrokes,
- * completions; all unless given.
+ * machine; "small", the same for 100 and 1,000 files only; "quick", a few rounds for these two, which writes nothing. PART: cold, warm,
+ * one, keystrokes, completions; all unless given.
  */
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
@@ -20,7 +20,7 @@ import { templatesOf } from './templates.ts';
 
 const root = process.cwd();
 const [mode = 'full', ...parts] = process.argv.slice(2);
-const sizes = mode === 'quick' ? [100, 1_000] : [100, 1_000, 10_000];
+const sizes = mode === 'quick' || mode === 'small' ? [100, 1_000] : [100, 1_000, 10_000];
 const largest = sizes.at(-1) ?? 0;
 const today = ['--today', '2025-03-03', '--quiet'];
 const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
@@ -59,7 +59,7 @@ function keep(rows: readonly Row[]): void {
 }
 
 function rounds(usual: number): number {
-  return mode === 'once' ? 1 : usual;
+  return mode === 'once' || mode === 'small' ? 1 : usual;
 }
 
 function makeLibraries(): void {
@@ -85,23 +85,26 @@ async function bundled(names: readonly string[]): Promise<ReadonlyMap<string, st
   return new Map(names.map((name) => [name, join(folder, 'programs', `${name}.cjs`)]));
 }
 
-function coldRows(programs: ReadonlyMap<string, string>): readonly Row[] {
+function coldRows(bundles: ReadonlyMap<string, string>): readonly Row[] {
   return sizes.flatMap((size) => {
     const library = join(folder, String(size));
     const parse = (documents: string): Program => ({
       name: documents,
-      file: programs.get('parse-only') ?? '',
+      file: bundles.get('parse-only') ?? '',
       args: [library, documents],
     });
     const check = { name: 'check', file: 'dist/traywright.cjs', args: ['check', library, ...today, '--no-cache'] };
-    const uses = interleaved([parse('drop'), check, parse('keep')], rounds(size < 10_000 ? 3 : 5), root);
-    return coldRowsOf(size, uses);
+    const programs = rounds(3) === 1 ? [parse('drop'), check] : [parse('drop'), check, parse('keep')];
+    const uses = interleaved(programs, rounds(size < 10_000 ? 3 : 5), root);
+    const rows = coldRowsOf(size, uses);
+    if (mode !== 'quick') keep(rows);
+    return rows;
   });
 }
 
 function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonly Row[] {
-  const [drop, check, keep] = ['drop', 'check', 'keep'].map((name) => uses.get(name));
-  if (drop === undefined || check === undefined || keep === undefined) return [];
+  const [drop, check, kept] = ['drop', 'check', 'keep'].map((name) => uses.get(name));
+  if (drop === undefined || check === undefined) return [];
   const files = `${size.toLocaleString('en')} files`;
   const goal = size === 10_000;
   const row = (what: string, ours: number, floor: number, unit: string, name: string, wanted?: number): Row => ({
@@ -115,7 +118,7 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
     row('cold check, one thread', check.cpuMs, drop.cpuMs, 'ms', 'parse-only', 1.35),
     row('cold check, one thread, by the clock', check.wallMs, drop.wallMs, 'ms', 'parse-only, by the clock'),
     row('peak memory', check.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
-    row('peak memory', check.peakMb, keep.peakMb, 'MB', 'parse-only, documents kept'),
+    ...(kept === undefined ? [] : [row('peak memory', check.peakMb, kept.peakMb, 'MB', 'parse-only, documents kept')]),
   ];
 }
 
