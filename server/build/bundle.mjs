@@ -53,7 +53,7 @@ export const bundles = [
   {
     name: 'browser-client',
     entry: 'client/src/browser.ts',
-    out: 'dist/client-browser.cjs',
+    out: 'dist/client-browser.js',
     format: 'cjs',
     platform: 'browser',
     external: ['vscode'],

@@ -22,13 +22,9 @@ export interface CodeServerOptions {
   /** Packaged extensions (`.vsix`) to install before the start. */
   readonly extensions: readonly string[];
   readonly trust: WorkspaceTrust;
-  readonly extensionHost: ExtensionHost;
   /** User settings on top of the quiet ones here. VS Code as a web page reads them at its start only. */
   readonly settings: Settings;
 }
-
-/** Where extensions run that can run at either place. */
-export type ExtensionHost = 'beside the files' | 'in the browser';
 
 export type Settings = Readonly<Record<string, unknown>>;
 
@@ -79,7 +75,6 @@ export class CodeServer {
     for (const extension of options.extensions) {
       await installExtension(options.home, extension);
     }
-    if (options.extensionHost === 'in the browser') sendToBrowser(path.join(options.home, 'extensions'));
     const port = await freePort();
     const output: string[] = [];
     const child = spawn(process.execPath, [entry, ...serverArguments(options, port)], {
@@ -183,21 +178,6 @@ async function installExtension(home: string, extension: string): Promise<void> 
   );
   if (!printed.stdout.includes('was successfully installed')) {
     throw new Error(`${extension} was not installed:\n${printed.stdout}\n${printed.stderr}`);
-  }
-}
-
-/**
- * Installed extensions run in the page, as in an editor that has no process for them. While `main` is there, code-server prefers the
- * process. `type` goes with it: VS Code reads the form of the modules from the ending of `main`, and without `main` from `type`.
- */
-function sendToBrowser(folder: string): void {
-  for (const name of readdirSync(folder)) {
-    const file = path.join(folder, name, 'package.json');
-    if (!existsSync(file)) continue;
-    const { main, type, ...manifest } = JSON.parse(readFileSync(file, 'utf8')) as Readonly<Record<string, unknown>>;
-    if (typeof main !== 'string' || (type === 'module' && !main.endsWith('.cjs')))
-      throw new Error(`${name}: a page would not load this extension`);
-    writeFileSync(file, JSON.stringify({ ...manifest, extensionKind: ['web'] }));
   }
 }
 

@@ -2,7 +2,7 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
-import { CodeServer, type ExtensionHost, type Settings, type WorkspaceTrust } from './code-server.ts';
+import { CodeServer, type Settings, type WorkspaceTrust } from './code-server.ts';
 
 /**
  * Drives real VS Code: code-server in headless Chromium, with our packaged extension and a copy of a folder. This file starts
@@ -21,7 +21,6 @@ export interface EditorOptions {
   readonly extensions: readonly string[];
   readonly trust?: WorkspaceTrust;
   readonly settings?: Settings;
-  readonly extensionHost?: ExtensionHost;
 }
 
 export interface Editor {
@@ -36,7 +35,7 @@ export interface Editor {
 /** The package that `npm run package` writes. */
 export const packagedExtension = path.join(repository, 'dist/traywright.vsix');
 
-export const browserFlags = [
+const browserFlags = [
   '--headless',
   '--no-sandbox',
   '--disable-gpu',
@@ -57,7 +56,6 @@ export async function startEditor(options: EditorOptions): Promise<Editor> {
     extensions: options.extensions,
     trust: options.trust ?? 'every folder is trusted',
     settings: options.settings ?? {},
-    extensionHost: options.extensionHost ?? 'beside the files',
   });
   const browser = await startBrowser(path.join(home, 'browser'), server.address);
   const page = browser.pages()[0] ?? (await browser.newPage());
@@ -112,15 +110,13 @@ export async function attempt<T>(editor: Editor, what: string, action: () => Pro
 
 class FailedAttempt extends Error {}
 
-export function findChromium(): string {
-  const program = '/usr/bin/chromium';
-  if (!existsSync(program)) throw new Error('Chromium is not installed: run .ci/install-editors first');
-  return program;
-}
-
 async function startBrowser(userData: string, address: string): Promise<BrowserContext> {
+  const executablePath = '/usr/bin/chromium';
+  if (!existsSync(executablePath)) {
+    throw new Error('Chromium is not installed: run .ci/install-editors first');
+  }
   const browser = await chromium.launchPersistentContext(userData, {
-    executablePath: findChromium(),
+    executablePath,
     args: browserFlags,
     viewport: { width: 1280, height: 800 },
     locale: 'en-US',
