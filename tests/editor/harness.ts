@@ -35,7 +35,7 @@ export interface Editor {
 /** The package that `npm run package` writes. */
 export const packagedExtension = path.join(repository, 'dist/traywright.vsix');
 
-const browserFlags = [
+export const browserFlags = [
   '--headless',
   '--no-sandbox',
   '--disable-gpu',
@@ -110,13 +110,15 @@ export async function attempt<T>(editor: Editor, what: string, action: () => Pro
 
 class FailedAttempt extends Error {}
 
+export function findChromium(): string {
+  const program = '/usr/bin/chromium';
+  if (!existsSync(program)) throw new Error('Chromium is not installed: run .ci/install-editors first');
+  return program;
+}
+
 async function startBrowser(userData: string, address: string): Promise<BrowserContext> {
-  const executablePath = '/usr/bin/chromium';
-  if (!existsSync(executablePath)) {
-    throw new Error('Chromium is not installed: run .ci/install-editors first');
-  }
   const browser = await chromium.launchPersistentContext(userData, {
-    executablePath,
+    executablePath: findChromium(),
     args: browserFlags,
     viewport: { width: 1280, height: 800 },
     locale: 'en-US',
