@@ -295,3 +295,12 @@ describe('compare of recorded states', () => {
     });
   });
 });
+
+describe('the day', () => {
+  it('is the one that the library names, as for a check of it, whatever the clock says', async () => {
+    const words = ['compare', 'lanternfield-corrected', 'lanternfield-revision', '--format', 'json'];
+    const now = await cli(words, { cwd: samples, today: '2031-01-01' });
+    expect(now).toEqual(await cli([...words, ...day], { cwd: samples }));
+    expect(now.out).toContain('"effect": "route-breaks"');
+  });
+});

@@ -1,4 +1,3 @@
-import type { IsoDate } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
 import { markdownOfBlocks, textOfBlocks } from '../report/blocks.ts';
 import { compareCautions } from '../report/compare-words.ts';
@@ -22,8 +21,7 @@ export function runSwap(io: CommandIo, given: Arguments, fails: 'on-no' | 'never
   if (format === 'html') return usage(io, '--swap has no form html; text, markdown and json it has.');
   const open = libraryAt(given.operands[0] ?? given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
-  const today = (given.values.get('today') as IsoDate | undefined) ?? io.today();
-  const answer = substitutionOf(swap, new Trials(open.engine.library, today));
+  const answer = substitutionOf(swap, new Trials(open.engine.library, open.engine.view().today));
   if (answer === undefined)
     return usage(io, `this library does not hold both ${swap.kind} "${swap.from}" and "${swap.to}".`);
   io.stdout.write(rendered(answer, format, io, given));

@@ -1,8 +1,10 @@
 import { basename, dirname, resolve } from 'node:path';
 import type { FileId, IsoDate } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
+import { dayOf } from '../check/day.ts';
 import { writeNew } from '../host/new-file.ts';
 import type { FileRecord } from '../library/file-record.ts';
+import { LibraryView, QueryAnswers } from '../library/view.ts';
 import { textOfBlocks } from '../report/blocks.ts';
 import { compareHtml } from '../report/compare-html.ts';
 import { compareJson } from '../report/compare-json.ts';
@@ -34,10 +36,11 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const unknown = failOn.find((word) => !failOnWords.includes(word));
   if (unknown !== undefined)
     return usage(io, `--fail-on can't be "${unknown}". It is one or more of: ${failOnWords.join(', ')}.`);
-  const today = (given.values.get('today') as IsoDate | undefined) ?? io.today();
+  const asked = given.values.get('today') as IsoDate | undefined;
   if (given.values.has('swap')) return runSwap(io, given, failOn.includes('never') ? 'never' : 'on-no');
-  const sides = sidesOf(given, io.cwd, today);
+  const sides = sidesOf(given, io.cwd, asked ?? io.today());
   if ('why' in sides) return usage(io, sides.why);
+  const today = asked ?? dayIn(sides, io.today());
   const { before, after, notices } = comparable(sides);
   if (before.length === 0 || after.length === 0) {
     for (const notice of notices) io.stderr.write(`traywright: ${printable(notice)}\n`);
@@ -52,6 +55,11 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const target = given.values.get('write-sign-off');
   if (target !== undefined && !writeSignOffs(review, target, io)) return exit.usage;
   return failOn.some((word) => reaches(review, word)) ? exit.findings : exit.ok;
+}
+
+/** The day that the library's own file names, as a check of it has it; else the clock's. */
+function dayIn({ library }: Sides, clock: IsoDate): IsoDate {
+  return library === undefined ? clock : dayOf(new LibraryView(library, new Set(), new QueryAnswers(clock)), clock);
 }
 
 function usage(io: CommandIo, why: string): ExitCode {
