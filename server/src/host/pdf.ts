@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdtempSync, renameSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -25,15 +25,22 @@ export function printPdf(
   target: string,
 ): { readonly why: string } | { readonly written: string } {
   const profile = mkdtempSync(join(tmpdir(), 'traywright-print-'));
+  // The browser writes as it goes; the name is given only to what is whole.
+  const beside = `${target}.${crypto.randomUUID()}.tmp`;
   try {
-    const done = spawnSync(browser, argumentsFor(profile, page, target), {
+    const done = spawnSync(browser, argumentsFor(profile, page, beside), {
       timeout: longestMs,
       stdio: 'ignore',
       shell: false,
     });
-    const isThere = statSync(target, { throwIfNoEntry: false })?.isFile() === true;
-    return done.status === 0 && isThere ? { written: target } : { why: 'the browser did not print the page.' };
+    const isThere = statSync(beside, { throwIfNoEntry: false })?.isFile() === true;
+    if (done.status !== 0 || !isThere) return { why: 'the browser did not print the page.' };
+    renameSync(beside, target);
+    return { written: target };
+  } catch {
+    return { why: 'the PDF could not be written.' };
   } finally {
+    rmSync(beside, { force: true });
     rmSync(profile, { recursive: true, force: true });
   }
 }
