@@ -1,7 +1,7 @@
 import { kinds } from '../src/schema/kinds.ts';
 import type { SchemaPart } from '../src/schema/shape.ts';
 import { entityTypes } from './entity-types.ts';
-import { ruleList } from './rule-list.ts';
+import { ruleLists } from './rule-list.ts';
 import { snippets } from './snippets.ts';
 import type { Sources } from './sources.ts';
 import { validators } from './validators.ts';
@@ -9,13 +9,17 @@ import { validators } from './validators.ts';
 /** Path (from the repository's root) to content of every file made from the schemas. Deterministic. */
 export function generatedFiles({ schemas, ruleFiles }: Sources): Map<string, string> {
   return new Map([
-    ['server/src/rules/all.generated.ts', ruleList(ruleFiles)],
-    ['server/src/model/entities.generated.ts', entityTypes(schemas)],
+    ...under('server/src/rules', ruleLists(ruleFiles)),
+    ...under('server/src/model', entityTypes(schemas)),
     ['server/src/schema/schemas.generated.ts', schemaImports(schemas)],
     ['server/src/schema/validators.generated.js', validators(schemas)],
     ['server/src/schema/validators.generated.d.ts', validatorTypes()],
     ['client/snippets/rule-files.generated.json', snippets(schemas)],
   ]);
+}
+
+function under(folder: string, files: ReadonlyMap<string, string>): readonly (readonly [string, string])[] {
+  return [...files].map(([path, text]) => [`${folder}/${path}`, text]);
 }
 
 export const banner = '// Generated from schemas/ by `npm run generate`. Do not edit.\n';

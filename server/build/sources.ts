@@ -28,7 +28,7 @@ function ruleFiles(folder: string): readonly string[] {
   );
   return stages.flatMap((stage) =>
     readdirSync(join(folder, stage.name))
-      .filter((name) => name.endsWith('.ts'))
+      .filter((name) => name.endsWith('.ts') && !name.endsWith('.generated.ts'))
       .map((name) => `${stage.name}/${name}`),
   );
 }

@@ -14,7 +14,7 @@ export interface NewFileQuestion {
   readonly title: string;
   readonly about: string;
   readonly typical: string;
-  /** `many`: any number of answers. */
+  /** `many`: as many answers as there are. */
   readonly takes: 'one' | 'many';
   readonly choices: readonly { readonly label: string; readonly detail: string }[];
   /** An answer that is not among the choices is fine. */

@@ -1,4 +1,4 @@
-import type { Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
 import type { Requirement } from '../model/node.ts';
 import { intervalOf } from '../quantity/bound.ts';
 import { everything, type Interval, intersect } from '../quantity/interval.ts';

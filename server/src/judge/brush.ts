@@ -1,4 +1,6 @@
-import type { Brush, Device, Lumen, ProcedureStep } from '../model/entities.generated.ts';
+import type { Brush } from '../model/entities/brush.generated.ts';
+import type { Device, Lumen } from '../model/entities/device.generated.ts';
+import type { ProcedureStep } from '../model/entities/procedure.generated.ts';
 import type { StageDemand } from './demands.ts';
 import { givenOf } from './given.ts';
 import { type CaseOf, factOf, judgeCase, judgeDemand } from './judgement.ts';

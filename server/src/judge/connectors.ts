@@ -1,4 +1,4 @@
-import type { Device } from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
 import { judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import type { WashQuestion } from './washing.ts';

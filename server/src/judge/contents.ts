@@ -1,12 +1,8 @@
-import type {
-  Device,
-  Packaging,
-  PackagingStatement,
-  SterilizationOption,
-  Sterilizer,
-  SterilizerCycle,
-  Validated,
-} from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { SterilizationOption } from '../model/entities/device-sterilization.generated.ts';
+import type { Packaging, Validated } from '../model/entities/packaging.generated.ts';
+import type { PackagingStatement } from '../model/entities/packaging-statement.generated.ts';
+import type { Sterilizer, SterilizerCycle } from '../model/entities/sterilizer.generated.ts';
 import type { Citation, List, Place, Quantity, Requirement, Text } from '../model/node.ts';
 import { type Given, givenOf } from './given.ts';
 import { type CaseOf, type Demander, type Fact, factOf, judgeCase, judgeDemand } from './judgement.ts';

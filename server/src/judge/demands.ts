@@ -1,11 +1,8 @@
-import type {
-  CleaningNode,
-  Device,
-  Disinfection,
-  ManualCleaning,
-  MechanicalWashing,
-  UltrasonicCleaning,
-} from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { Disinfection } from '../model/entities/device-disinfection.generated.ts';
+import type { CleaningNode, ManualCleaning } from '../model/entities/device-manual.generated.ts';
+import type { MechanicalWashing } from '../model/entities/device-mechanical.generated.ts';
+import type { UltrasonicCleaning } from '../model/entities/device-ultrasonic.generated.ts';
 import type { Text } from '../model/node.ts';
 import { holds, type Setting } from './setting.ts';
 

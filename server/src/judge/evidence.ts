@@ -1,4 +1,4 @@
-import type { SterilizerCycle } from '../model/entities.generated.ts';
+import type { SterilizerCycle } from '../model/entities/sterilizer.generated.ts';
 import type { DateValue, Flag, Place } from '../model/node.ts';
 import { daysBetween } from './dates.ts';
 import { type CaseOf, type Demander, judgeCase } from './judgement.ts';

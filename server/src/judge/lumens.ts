@@ -1,4 +1,5 @@
-import type { Device, Lumen, LumenLimit } from '../model/entities.generated.ts';
+import type { Device, Lumen } from '../model/entities/device.generated.ts';
+import type { LumenLimit } from '../model/entities/lumen-limit.generated.ts';
 import type { Citation } from '../model/node.ts';
 import { givenOf, givenValue } from './given.ts';
 import { type CaseOf, type Demander, factOf, judgeCase, judgeDemand } from './judgement.ts';

@@ -1,4 +1,7 @@
-import type { CleaningNode, CleaningStep, Device, Procedure, ProcedureStep } from '../model/entities.generated.ts';
+import type { CleaningStep } from '../model/entities/cleaning-step.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { CleaningNode } from '../model/entities/device-manual.generated.ts';
+import type { Procedure, ProcedureStep } from '../model/entities/procedure.generated.ts';
 import type { Citation, Place, Requirement, Text } from '../model/node.ts';
 import { holds, type Setting } from './setting.ts';
 

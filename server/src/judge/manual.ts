@@ -1,4 +1,5 @@
-import type { Device, Procedure, ProcedureStep } from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { Procedure, ProcedureStep } from '../model/entities/procedure.generated.ts';
 import type { Quantity, Requirement } from '../model/node.ts';
 import { type Agent, judgeAgent, judgeWindow } from './agents.ts';
 import { judgeBrush } from './brush.ts';

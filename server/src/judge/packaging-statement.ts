@@ -1,4 +1,6 @@
-import type { Device, Packaging, PackagingStatement } from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { Packaging } from '../model/entities/packaging.generated.ts';
+import type { PackagingStatement } from '../model/entities/packaging-statement.generated.ts';
 import { type CaseOf, judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { holds, type Setting } from './setting.ts';

@@ -1,4 +1,5 @@
-import type { Packaging, Sterilizer, SterilizerCycle, Validated } from '../model/entities.generated.ts';
+import type { Packaging, Validated } from '../model/entities/packaging.generated.ts';
+import type { Sterilizer, SterilizerCycle } from '../model/entities/sterilizer.generated.ts';
 import { isPast } from './evidence.ts';
 import { givenOf } from './given.ts';
 import { type CaseOf, factOf, judgeCase, judgeDemand } from './judgement.ts';

@@ -1,4 +1,4 @@
-import type { Policies, Threshold } from '../model/entities.generated.ts';
+import type { Policies, Threshold } from '../model/entities/site.generated.ts';
 import type { Quantity, Requirement } from '../model/node.ts';
 import { rowOf } from '../model/walk.ts';
 import type { Dimension } from '../quantity/quantity.ts';

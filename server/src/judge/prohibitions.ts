@@ -1,4 +1,6 @@
-import type { Chemistry, Device, Prohibition } from '../model/entities.generated.ts';
+import type { Chemistry } from '../model/entities/chemistry.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { Prohibition } from '../model/entities/prohibition.generated.ts';
 import type { Citation, List, Place, Requirement, Text } from '../model/node.ts';
 import type { CaseFacts, Demander } from './judgement.ts';
 import { judgeCase } from './judgement.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
 
 /** What holds around every judgement of one run. Nothing here is looked up: the caller brings it. */
 export interface Setting {

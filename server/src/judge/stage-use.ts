@@ -1,5 +1,5 @@
 import { invariant } from '../base/assert.ts';
-import type { Device } from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
 import type { Citation, Place } from '../model/node.ts';
 import type { CleaningStage, StageDemand } from './demands.ts';
 import { type CaseOf, type Demander, judgeCase } from './judgement.ts';

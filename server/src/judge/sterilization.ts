@@ -1,4 +1,6 @@
-import type { Device, SterilizationOption, Sterilizer, SterilizerCycle } from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { SterilizationOption } from '../model/entities/device-sterilization.generated.ts';
+import type { Sterilizer, SterilizerCycle } from '../model/entities/sterilizer.generated.ts';
 import type { Quantity, Requirement } from '../model/node.ts';
 import { judgeCycleEvidence } from './evidence.ts';
 import { givenOf } from './given.ts';

@@ -1,4 +1,7 @@
-import type { CleaningNode, Device, ProcedureStep, Ultrasonic } from '../model/entities.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { CleaningNode } from '../model/entities/device-manual.generated.ts';
+import type { ProcedureStep } from '../model/entities/procedure.generated.ts';
+import type { Ultrasonic } from '../model/entities/ultrasonic.generated.ts';
 import type { Quantity } from '../model/node.ts';
 import { judgeAgent, judgeWindow } from './agents.ts';
 import { portsNeeded } from './connectors.ts';

@@ -1,5 +1,5 @@
 import { invariant } from '../base/assert.ts';
-import type { Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
 import type { Requirement } from '../model/node.ts';
 import type { Bound } from '../quantity/bound.ts';
 import { boundsOf, isUnreadable } from './bounds.ts';

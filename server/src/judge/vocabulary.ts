@@ -1,4 +1,6 @@
-import type { Chemistry, Packaging, SterilizationOption } from '../model/entities.generated.ts';
+import type { Chemistry } from '../model/entities/chemistry.generated.ts';
+import type { SterilizationOption } from '../model/entities/device-sterilization.generated.ts';
+import type { Packaging } from '../model/entities/packaging.generated.ts';
 
 /*
  * Which words of the rule files mean the same or belong together. Data: an educator can read and correct it. Nothing here says that one

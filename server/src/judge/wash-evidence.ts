@@ -1,4 +1,4 @@
-import type { Washer, WasherCycle } from '../model/entities.generated.ts';
+import type { Washer, WasherCycle } from '../model/entities/washer.generated.ts';
 import type { Place } from '../model/node.ts';
 import { isOlderThan, isPast, machineState } from './evidence.ts';
 import { type CaseOf, judgeCase } from './judgement.ts';

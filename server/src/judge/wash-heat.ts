@@ -1,4 +1,5 @@
-import type { MachinePhase, Site } from '../model/entities.generated.ts';
+import type { Site } from '../model/entities/site.generated.ts';
+import type { MachinePhase } from '../model/entities/washer.generated.ts';
 import type { Place, Requirement } from '../model/node.ts';
 import { boilingPointAtAltitudeC } from '../physics/atmosphere.ts';
 import { saturationTemperatureC } from '../physics/steam.ts';

@@ -1,4 +1,6 @@
-import type { CleaningNode, MachinePhase, WasherCycle, WashPhase } from '../model/entities.generated.ts';
+import type { CleaningNode } from '../model/entities/device-manual.generated.ts';
+import type { WashPhase } from '../model/entities/wash-phase.generated.ts';
+import type { MachinePhase, WasherCycle } from '../model/entities/washer.generated.ts';
 import type { Citation, Place, Quantity, Requirement } from '../model/node.ts';
 import { type Given, givenOf, givenValue } from './given.ts';
 import { type CaseOf, type Fact, factOf, judgeCase, judgeDemand } from './judgement.ts';

@@ -1,10 +1,8 @@
-import type {
-  CleaningNode,
-  Disinfection,
-  DisinfectionOption,
-  WasherCycle,
-  WashPhase,
-} from '../model/entities.generated.ts';
+import type { Disinfection } from '../model/entities/device-disinfection.generated.ts';
+import type { CleaningNode } from '../model/entities/device-manual.generated.ts';
+import type { DisinfectionOption } from '../model/entities/disinfection-option.generated.ts';
+import type { WashPhase } from '../model/entities/wash-phase.generated.ts';
+import type { WasherCycle } from '../model/entities/washer.generated.ts';
 import type { Citation, Place, Requirement } from '../model/node.ts';
 import { A0_SCALE, amountOf, lethalityOfHold } from '../physics/lethality.ts';
 import { intervalOf } from '../quantity/bound.ts';

@@ -1,4 +1,8 @@
-import type { CleaningNode, Detergent, Device, FinalRinse, Washer, WasherCycle } from '../model/entities.generated.ts';
+import type { Detergent } from '../model/entities/detergent.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
+import type { CleaningNode } from '../model/entities/device-manual.generated.ts';
+import type { FinalRinse } from '../model/entities/final-rinse.generated.ts';
+import type { Washer, WasherCycle } from '../model/entities/washer.generated.ts';
 import { type Agent, isDetergent, judgeAgent, judgeWindow } from './agents.ts';
 import { judgeConnectors } from './connectors.ts';
 import type { StageDemand } from './demands.ts';

@@ -1,4 +1,6 @@
-import type { FinalRinse, Water, WaterQuality } from '../model/entities.generated.ts';
+import type { FinalRinse } from '../model/entities/final-rinse.generated.ts';
+import type { Water } from '../model/entities/water.generated.ts';
+import type { WaterQuality } from '../model/entities/water-quality.generated.ts';
 import type { Place, Quantity, Requirement } from '../model/node.ts';
 import { rowOf } from '../model/walk.ts';
 import { isOlderThan, isPast } from './evidence.ts';

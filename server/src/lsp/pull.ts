@@ -81,7 +81,7 @@ export class Pull {
     if (this.#refreshes && this.#concernsOpen(addresses)) this.#refresh();
   }
 
-  /** A closed document counts as any other file again: its last answer is repeated among those of the workspace. */
+  /** A closed document counts as a file like the others again: its last answer is repeated among those of the workspace. */
   closed(address: string): void {
     this.#answered.delete(address);
     this.versions.delete(address);

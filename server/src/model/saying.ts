@@ -1,4 +1,4 @@
-import type { Statement } from './entities.generated.ts';
+import type { Statement } from './entities/statement.generated.ts';
 import type { Citation, Place, Quantity, Table, Text } from './node.ts';
 import { rowOf } from './walk.ts';
 

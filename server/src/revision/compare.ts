@@ -1,6 +1,6 @@
 import { nameOfText } from '../base/mix.ts';
 import { contentOf, fieldAt } from '../model/content.ts';
-import type { Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { Node, Rec } from '../model/node.ts';
 import type { Quoting, Saying } from '../model/saying.ts';

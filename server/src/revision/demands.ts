@@ -2,7 +2,7 @@ import { acceptedInterval } from '../judge/accepted.ts';
 import { amountsOf, boundsOf } from '../judge/bounds.ts';
 import { unitNamed } from '../judge/unit-named.ts';
 import { tidy } from '../model/content.ts';
-import type { Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
 import type { BoundWord, Quantity, Requirement } from '../model/node.ts';
 import { intervalOf } from '../quantity/bound.ts';
 import { compareIntervals, type Interval, intersectAll, isSubset } from '../quantity/interval.ts';

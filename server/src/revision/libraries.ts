@@ -1,6 +1,6 @@
 import { nameOfText } from '../base/mix.ts';
 import { contentOf, fieldAt } from '../model/content.ts';
-import type { Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';

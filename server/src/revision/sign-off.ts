@@ -1,6 +1,7 @@
 import type { IsoDate } from '../base/brand.ts';
 import { stampOf } from '../model/content.ts';
-import type { DecidedChange, EntityOf } from '../model/entities.generated.ts';
+import type { DecidedChange } from '../model/entities/sign-off.generated.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import { missingIn } from '../rules/support/sign-offs.ts';
 import type { Change, EntityComparison } from './change.ts';

@@ -1,5 +1,5 @@
 import { tidy } from '../model/content.ts';
-import type { Statement } from '../model/entities.generated.ts';
+import type { Statement } from '../model/entities/statement.generated.ts';
 import type { Citation } from '../model/node.ts';
 import type { Quoting } from '../model/saying.ts';
 import { type Alignment, align } from './align.ts';

@@ -1,5 +1,5 @@
 import { contentOf } from '../model/content.ts';
-import type { Policies } from '../model/entities.generated.ts';
+import type { Policies } from '../model/entities/site.generated.ts';
 import type { Citation, Node, Rec } from '../model/node.ts';
 import type { Edit } from './change.ts';
 import type { Verdict } from './demands.ts';

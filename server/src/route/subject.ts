@@ -1,7 +1,8 @@
 import type { Contents } from '../judge/contents.ts';
 import { lumensOf } from '../judge/lumens.ts';
 import type { LibraryView } from '../library/view.ts';
-import type { EntityOf, Member } from '../model/entities.generated.ts';
+import type { Member } from '../model/entities/set.generated.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
 import type { Place, Text } from '../model/node.ts';
 import type { UnknownReason } from './model.ts';
 import { blocksJudgement, doubtsAbout } from './trust.ts';

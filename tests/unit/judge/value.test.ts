@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { givenByLabel, givenOf } from '../../../server/src/judge/given.ts';
 import type { Parameter } from '../../../server/src/judge/outcome.ts';
 import { judgeValue } from '../../../server/src/judge/value.ts';
-import type { Policies } from '../../../server/src/model/entities.generated.ts';
+import type { Policies } from '../../../server/src/model/entities/site.generated.ts';
 import type { Requirement } from '../../../server/src/model/node.ts';
 import type { Dimension } from '../../../server/src/quantity/quantity.ts';
 import { entityOf } from '../../support/entities.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, Statement } from '../../model/entities.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingOf } from '../../model/saying.ts';
 import type { RouteOption, SetRoute } from '../../route/model.ts';
 import { routeOfDevice, routeOfSet } from '../../route/route.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, Threshold } from '../../model/entities.generated.ts';
+import type { Threshold } from '../../model/entities/site.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Table } from '../../model/node.ts';
 import { amount, type Printing } from '../amounts.ts';
 import type { Part } from '../paper.ts';

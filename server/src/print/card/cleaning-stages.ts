@@ -1,11 +1,8 @@
-import type {
-  CleaningNode,
-  CleaningStep,
-  Detergent,
-  EntityOf,
-  Flush,
-  WaterQuality,
-} from '../../model/entities.generated.ts';
+import type { CleaningStep } from '../../model/entities/cleaning-step.generated.ts';
+import type { Detergent } from '../../model/entities/detergent.generated.ts';
+import type { CleaningNode, Flush } from '../../model/entities/device-manual.generated.ts';
+import type { WaterQuality } from '../../model/entities/water-quality.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Requirement, Text } from '../../model/node.ts';
 import type { StageFit } from '../../route/model.ts';
 import { amount, demanded, type Printing, term } from '../amounts.ts';

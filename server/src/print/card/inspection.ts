@@ -1,4 +1,5 @@
-import type { EntityOf, Inspection, Test } from '../../model/entities.generated.ts';
+import type { Inspection, Test } from '../../model/entities/device-inspection.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { demanded, type Printing, term, terms } from '../amounts.ts';
 import type { Line } from '../piece.ts';
 import { joined, said } from '../piece.ts';

@@ -1,4 +1,5 @@
-import type { CleaningNode, EntityOf } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { nodesIn } from '../../model/walk.ts';
 import { demandOf } from '../../rules/support/limits-of.ts';

@@ -1,4 +1,6 @@
-import type { CleaningNode, EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Text } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';

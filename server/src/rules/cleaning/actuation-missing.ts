@@ -1,7 +1,9 @@
 import { givenOf, givenValue } from '../../judge/given.ts';
 import { judgeDemand } from '../../judge/judgement.ts';
 import type { Setting } from '../../judge/setting.ts';
-import type { CleaningNode, EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';

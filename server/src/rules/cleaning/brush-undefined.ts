@@ -1,4 +1,7 @@
-import type { Brush, CleaningNode, CleaningStep, EntityOf, ManualCleaning } from '../../model/entities.generated.ts';
+import type { Brush } from '../../model/entities/brush.generated.ts';
+import type { CleaningStep } from '../../model/entities/cleaning-step.generated.ts';
+import type { CleaningNode, ManualCleaning } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Place, Text } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { formatQuantity } from '../../quantity/format.ts';

@@ -1,6 +1,6 @@
 import type { Agent } from '../../judge/agents.ts';
 import { isDetergent } from '../../judge/agents.ts';
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import { formatQuantity } from '../../quantity/format.ts';
 import type { Report } from '../rule.ts';
 import { defineRule } from '../rule.ts';

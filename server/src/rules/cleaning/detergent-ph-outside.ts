@@ -1,7 +1,8 @@
 import type { Agent, CleaningMethod } from '../../judge/agents.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';

@@ -1,7 +1,8 @@
 import type { Agent } from '../../judge/agents.ts';
 import { isDetergent } from '../../judge/agents.ts';
 import { saysOf } from '../../judge/judgement.ts';
-import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';

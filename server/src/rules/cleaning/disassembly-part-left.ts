@@ -1,4 +1,4 @@
-import type { Part } from '../../model/entities.generated.ts';
+import type { Part } from '../../model/entities/device.generated.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { listed } from '../support/lists.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Place, Quantity, Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

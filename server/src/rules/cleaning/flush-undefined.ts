@@ -1,4 +1,6 @@
-import type { CleaningNode, CleaningStep, EntityOf, Flush, ManualCleaning } from '../../model/entities.generated.ts';
+import type { CleaningStep } from '../../model/entities/cleaning-step.generated.ts';
+import type { CleaningNode, Flush, ManualCleaning } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Place, Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';

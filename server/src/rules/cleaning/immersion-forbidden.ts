@@ -1,5 +1,8 @@
 import { judgeCase } from '../../judge/judgement.ts';
-import type { CleaningNode, EntityOf, Immersion, ProcedureStep } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { Immersion } from '../../model/entities/immersion.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { soaking } from '../support/cleaning-words.ts';

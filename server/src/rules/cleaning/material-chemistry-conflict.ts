@@ -1,7 +1,8 @@
 import type { Agent } from '../../judge/agents.ts';
 import { catchesAgent } from '../../judge/prohibitions.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, MaterialConflict } from '../../model/entities.generated.ts';
+import type { MaterialConflict } from '../../model/entities/site.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place, Text } from '../../model/node.ts';

@@ -1,5 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';

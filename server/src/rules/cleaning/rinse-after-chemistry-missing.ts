@@ -1,6 +1,6 @@
 import { saysOf } from '../../judge/judgement.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import { defineRule } from '../rule.ts';
 import { agentOfStep } from '../support/agents.ts';
 import { rinsing } from '../support/cleaning-words.ts';

@@ -1,5 +1,8 @@
 import { judgeWater } from '../../judge/water.ts';
-import type { CleaningNode, CleaningStep, EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { CleaningStep } from '../../model/entities/cleaning-step.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';

@@ -1,4 +1,5 @@
-import type { Statement, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
 import { sayingsOf, statementsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { insertField } from '../support/flow-edits.ts';

@@ -1,4 +1,6 @@
-import type { CleaningNode, EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';

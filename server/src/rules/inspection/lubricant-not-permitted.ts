@@ -1,7 +1,8 @@
 import { catchesAgent } from '../../judge/prohibitions.ts';
 import { isSteam } from '../../judge/vocabulary.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Citation, Place, Text } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

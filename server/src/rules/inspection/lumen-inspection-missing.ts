@@ -1,5 +1,7 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, Lumen, ProcedureStep } from '../../model/entities.generated.ts';
+import type { Lumen } from '../../model/entities/device.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';

@@ -1,5 +1,6 @@
 import type { SterilizerCycle } from '../../library/view.ts';
-import type { EntityOf, StatedCycle } from '../../model/entities.generated.ts';
+import type { StatedCycle } from '../../model/entities/monitor.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Quantity, Text } from '../../model/node.ts';
 import { isEqualAmount } from '../../quantity/prose/ratio.ts';
 import { defineRule } from '../rule.ts';

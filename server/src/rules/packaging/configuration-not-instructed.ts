@@ -1,4 +1,4 @@
-import type { Member } from '../../model/entities.generated.ts';
+import type { Member } from '../../model/entities/set.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

@@ -1,4 +1,4 @@
-import type { Member } from '../../model/entities.generated.ts';
+import type { Member } from '../../model/entities/set.generated.ts';
 import { defineRule } from '../rule.ts';
 
 const message = {

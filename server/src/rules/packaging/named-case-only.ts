@@ -1,5 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, PackagingStatement } from '../../model/entities.generated.ts';
+import type { PackagingStatement } from '../../model/entities/packaging-statement.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, PackagingStatement } from '../../model/entities.generated.ts';
+import type { PackagingStatement } from '../../model/entities/packaging-statement.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation } from '../../model/node.ts';
 import type { Saying } from '../../model/saying.ts';
 import { sayingsOf } from '../../model/saying.ts';

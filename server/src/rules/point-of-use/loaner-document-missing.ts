@@ -1,6 +1,7 @@
 import { nearest } from '../../base/nearest.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, Member } from '../../model/entities.generated.ts';
+import type { Member } from '../../model/entities/set.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Text } from '../../model/node.ts';
 import type { Report } from '../rule.ts';
 import { defineRule } from '../rule.ts';

@@ -1,6 +1,8 @@
 import { catchesAgent } from '../../judge/prohibitions.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, ProcedureStep, Prohibition } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { Prohibition } from '../../model/entities/prohibition.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Place, Text } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

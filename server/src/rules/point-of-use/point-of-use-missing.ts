@@ -1,5 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, PointOfUse } from '../../model/entities.generated.ts';
+import type { PointOfUse } from '../../model/entities/device-point-of-use.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { RuleContext } from '../rule.ts';

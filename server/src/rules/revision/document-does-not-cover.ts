@@ -1,5 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { List, Text } from '../../model/node.ts';
 import type { CoverSet } from '../../quantity/covers.ts';
 import { coverSetOf, parseCoverPattern, setCovers, uncoveredNumber } from '../../quantity/covers.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, Overridden } from '../../model/entities.generated.ts';
+import type { Overridden } from '../../model/entities/device.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Requirement } from '../../model/node.ts';
 import { pathOf } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';

@@ -1,4 +1,4 @@
-import type { Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
 import type { List } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';

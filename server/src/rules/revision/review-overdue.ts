@@ -1,6 +1,6 @@
 import type { IsoDate } from '../../base/brand.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { Review } from '../../model/entities.generated.ts';
+import type { Review } from '../../model/entities/review.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { DateValue, Place } from '../../model/node.ts';

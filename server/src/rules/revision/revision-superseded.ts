@@ -1,6 +1,6 @@
 import type { IsoDate } from '../../base/brand.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { List } from '../../model/node.ts';
 import { nodesIn } from '../../model/walk.ts';

@@ -1,5 +1,5 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { Statement } from '../../model/entities.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Citation, Place, Table } from '../../model/node.ts';
 import { sayingOf, statementsOf } from '../../model/saying.ts';

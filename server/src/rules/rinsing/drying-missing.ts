@@ -1,5 +1,5 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import { defineRule } from '../rule.ts';
 import { rinsing, soaking } from '../support/cleaning-words.ts';
 import { isAct, placeOf, stepInWords, stepsOf } from '../support/steps.ts';

@@ -4,13 +4,11 @@ import type { Setting } from '../../judge/setting.ts';
 import { routineSetting } from '../../judge/setting.ts';
 import { judgeWater } from '../../judge/water.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
-import type {
-  CleaningNode,
-  EntityOf,
-  FinalRinse,
-  ProcedureStep,
-  WaterQuality,
-} from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { FinalRinse } from '../../model/entities/final-rinse.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { WaterQuality } from '../../model/entities/water-quality.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';

@@ -1,4 +1,6 @@
-import type { CleaningNode, Detergent, EntityOf } from '../../model/entities.generated.ts';
+import type { Detergent } from '../../model/entities/detergent.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Requirement } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { traitOf } from '../support/applies.ts';

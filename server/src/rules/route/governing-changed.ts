@@ -1,5 +1,5 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { Card } from '../../model/entities.generated.ts';
+import type { Card } from '../../model/entities/set.generated.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import type { SterilizationFit } from '../../route/model.ts';
 import { routeOfSet } from '../../route/route.ts';

@@ -1,4 +1,4 @@
-import type { Statement } from '../../model/entities.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { Node, Rec } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { childrenOf, fieldOf, nodesIn, rowOf } from '../../model/walk.ts';

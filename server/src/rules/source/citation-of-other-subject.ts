@@ -1,4 +1,5 @@
-import type { CleaningNode, EntityOf } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Citation, Place } from '../../model/node.ts';

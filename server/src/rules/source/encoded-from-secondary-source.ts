@@ -1,4 +1,5 @@
-import type { EntityOf, Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { counted } from '../support/lists.ts';

@@ -1,4 +1,4 @@
-import type { Review } from '../../model/entities.generated.ts';
+import type { Review } from '../../model/entities/review.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';
 import { kinds } from '../../schema/kinds.ts';

@@ -1,4 +1,6 @@
-import type { CleaningNode, Detergent, EntityOf } from '../../model/entities.generated.ts';
+import type { Detergent } from '../../model/entities/detergent.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Text } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';

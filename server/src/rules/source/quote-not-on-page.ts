@@ -1,4 +1,4 @@
-import type { Statement } from '../../model/entities.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Table, Text } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';

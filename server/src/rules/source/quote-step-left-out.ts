@@ -1,4 +1,5 @@
-import type { CleaningNode, EntityOf } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Node, Rec } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { childrenOf, nodesIn } from '../../model/walk.ts';

@@ -1,6 +1,6 @@
 import type { Fix } from '../../base/problem.ts';
 import { unitNamed } from '../../judge/unit-named.ts';
-import type { Threshold } from '../../model/entities.generated.ts';
+import type { Threshold } from '../../model/entities/site.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Quantity } from '../../model/node.ts';

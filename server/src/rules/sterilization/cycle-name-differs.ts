@@ -1,4 +1,4 @@
-import type { SterilizerCycle } from '../../model/entities.generated.ts';
+import type { SterilizerCycle } from '../../model/entities/sterilizer.generated.ts';
 import type { Quantity, Text } from '../../model/node.ts';
 import { isEqualAmount } from '../../quantity/prose/ratio.ts';
 import { defineRule } from '../rule.ts';

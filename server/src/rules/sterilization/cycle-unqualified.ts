@@ -1,5 +1,6 @@
 import type { IsoDate } from '../../base/brand.ts';
-import type { EntityOf, SterilizerCycle } from '../../model/entities.generated.ts';
+import type { SterilizerCycle } from '../../model/entities/sterilizer.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { DateValue, Place } from '../../model/node.ts';

@@ -1,5 +1,6 @@
 import { isSteam } from '../../judge/vocabulary.ts';
-import type { EntityOf, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Citation, Place, Requirement } from '../../model/node.ts';

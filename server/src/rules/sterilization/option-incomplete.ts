@@ -1,5 +1,6 @@
 import { isSteam } from '../../judge/vocabulary.ts';
-import type { EntityOf, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { insertField } from '../support/flow-edits.ts';

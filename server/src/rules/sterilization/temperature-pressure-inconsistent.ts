@@ -1,4 +1,5 @@
-import type { EntityOf, SterilizerCycle } from '../../model/entities.generated.ts';
+import type { SterilizerCycle } from '../../model/entities/sterilizer.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Quantity } from '../../model/node.ts';

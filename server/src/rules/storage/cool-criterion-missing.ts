@@ -1,4 +1,4 @@
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import { defineRule } from '../rule.ts';
 import { demandInWords } from '../support/limits-of.ts';
 import { listed } from '../support/lists.ts';

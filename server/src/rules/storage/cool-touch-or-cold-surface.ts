@@ -1,5 +1,5 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { Place, Quantity } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { demandOf } from '../support/limits-of.ts';

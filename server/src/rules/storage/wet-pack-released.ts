@@ -1,4 +1,4 @@
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { Text } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { stepsOf } from '../support/steps.ts';

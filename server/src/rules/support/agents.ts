@@ -3,7 +3,10 @@ import { judgeAgent } from '../../judge/agents.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView, WasherCycle } from '../../library/view.ts';
-import type { CleaningNode, Detergent, EntityOf, ProcedureStep } from '../../model/entities.generated.ts';
+import type { Detergent } from '../../model/entities/detergent.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Text } from '../../model/node.ts';
 import { waysThrough } from './cleaning-ways.ts';
 

@@ -3,7 +3,8 @@ import { cleaningAlternatives } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import { outOfScopeTraits } from '../../judge/vocabulary.ts';
-import type { CleaningNode, EntityOf } from '../../model/entities.generated.ts';
+import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Place } from '../../model/node.ts';
 
 type Device = EntityOf['device'];

@@ -1,4 +1,4 @@
-import type { Room } from '../../model/entities.generated.ts';
+import type { Room } from '../../model/entities/site.generated.ts';
 import type { Demand } from './limits-of.ts';
 import { demandOf } from './limits-of.ts';
 import type { Site } from './site-limits.ts';

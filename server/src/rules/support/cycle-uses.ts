@@ -1,6 +1,7 @@
 import type { Judgement } from '../../judge/outcome.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
-import type { EntityOf, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';

@@ -1,6 +1,7 @@
 import type { IsoDate } from '../../base/brand.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 
 export type RegisteredDocument = EntityOf['document'];
 
@@ -27,7 +28,7 @@ export function describesDevice(source: Source): boolean {
   return source.role === undefined || deviceRoles.has(source.role.text);
 }
 
-/** Documents on file for a device: any registered revision that is more than a draft. What became of it is another question. */
+/** Documents on file for a device: each registered revision that is more than a draft. What became of it is another question. */
 export function documentsOnFile(device: EntityOf['device'], view: LibraryView): readonly RegisteredDocument[] {
   const found: RegisteredDocument[] = [];
   for (const source of device.sources?.items ?? []) {

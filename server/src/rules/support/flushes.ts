@@ -1,4 +1,6 @@
-import type { CleaningNode, CleaningStep, EntityOf, Flush } from '../../model/entities.generated.ts';
+import type { CleaningStep } from '../../model/entities/cleaning-step.generated.ts';
+import type { CleaningNode, Flush } from '../../model/entities/device-manual.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, List, Place, Requirement, Text } from '../../model/node.ts';
 
 /** One flush that an instruction asks for. */

@@ -1,7 +1,7 @@
 import type { KeptFile, KeptPage } from '../../library/kept-file.ts';
 import { keptPath } from '../../library/kept-file.ts';
 import type { LibraryView } from '../../library/view.ts';
-import type { Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
 import type { SearchPage, SearchQuote } from '../../quantity/prose/page-search.ts';
 import { runsOver, searchPage, searchQuote, standsOn } from '../../quantity/prose/page-search.ts';
 import type { Kind } from '../../schema/kinds.ts';

@@ -1,4 +1,4 @@
-import type { Statement } from '../../model/entities.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Place, Quantity } from '../../model/node.ts';
 import type { SiteLimit } from './site-limits.ts';

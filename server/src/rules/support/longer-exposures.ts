@@ -3,7 +3,8 @@ import { factOf, judgeDemand } from '../../judge/judgement.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import { isSteam } from '../../judge/vocabulary.ts';
-import type { EntityOf, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Quantity } from '../../model/node.ts';
 import type { Failure } from './failures.ts';
 

@@ -1,6 +1,6 @@
 /** rules/support/: small helpers that several rules share. They report nothing. */
 import type { LibraryView } from '../../library/view.ts';
-import type { Statement } from '../../model/entities.generated.ts';
+import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Node, Table, Text } from '../../model/node.ts';

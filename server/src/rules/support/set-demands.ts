@@ -1,5 +1,6 @@
 import type { LibraryView, SterilizerCycle } from '../../library/view.ts';
-import type { EntityOf, SterilizationOption } from '../../model/entities.generated.ts';
+import type { SterilizationOption } from '../../model/entities/device-sterilization.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Quantity, Requirement } from '../../model/node.ts';
 import type { SterilizationFit } from '../../route/model.ts';
 import type { Demand } from './limits-of.ts';

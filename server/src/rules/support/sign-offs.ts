@@ -1,5 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, Source } from '../../model/entities.generated.ts';
+import type { Source } from '../../model/entities/source.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { type List, pathOf } from '../../model/node.ts';
 import type { Kind } from '../../schema/kinds.ts';

@@ -1,5 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { EntityOf, Threshold } from '../../model/entities.generated.ts';
+import type { Threshold } from '../../model/entities/site.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Place, Quantity, Text } from '../../model/node.ts';
 import { rowOf } from '../../model/walk.ts';
 import { formatIn, formatQuantity } from '../../quantity/format.ts';

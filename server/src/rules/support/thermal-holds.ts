@@ -1,4 +1,4 @@
-import type { MachinePhase } from '../../model/entities.generated.ts';
+import type { MachinePhase } from '../../model/entities/washer.generated.ts';
 import type { List } from '../../model/node.ts';
 import { A0_SCALE, amountOf, lethalityOfHold } from '../../physics/lethality.ts';
 

@@ -1,5 +1,5 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { ProcedureStep } from '../../model/entities.generated.ts';
+import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { Report } from '../rule.ts';
 import type { Site } from './site-limits.ts';
 

@@ -1,5 +1,5 @@
 import type { LibraryView } from '../../library/view.ts';
-import type { Card } from '../../model/entities.generated.ts';
+import type { Card } from '../../model/entities/set.generated.ts';
 import { routeOfSet } from '../../route/route.ts';
 import { cardStamp } from '../../route/stamp.ts';
 import { defineRule } from '../rule.ts';

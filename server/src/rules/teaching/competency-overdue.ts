@@ -1,4 +1,5 @@
-import type { EntityOf, RequiredTopic } from '../../model/entities.generated.ts';
+import type { RequiredTopic } from '../../model/entities/site.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { RuleContext } from '../rule.ts';

@@ -1,4 +1,4 @@
-import type { MachinePhase, WasherCycle } from '../../model/entities.generated.ts';
+import type { MachinePhase, WasherCycle } from '../../model/entities/washer.generated.ts';
 import type { Quantity } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { shown } from '../support/shown.ts';

@@ -1,4 +1,5 @@
-import type { EntityOf, MachinePhase } from '../../model/entities.generated.ts';
+import type { MachinePhase } from '../../model/entities/washer.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import { A0_SCALE, requiredHoldS } from '../../physics/lethality.ts';

@@ -1,5 +1,6 @@
 import { dryPhases } from '../../judge/vocabulary.ts';
-import type { EntityOf, MachinePhase, WasherCycle } from '../../model/entities.generated.ts';
+import type { MachinePhase, WasherCycle } from '../../model/entities/washer.generated.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { RuleContext } from '../rule.ts';
