@@ -23,7 +23,7 @@ export function validators(schemas: ReadonlyMap<string, SchemaPart>): string {
     ajv.addSchema({ ...(schema as object), $id: `${name}.schema.json` });
   const names = Object.fromEntries(kinds.map((kind) => [validatorName(kind), `${kind}.schema.json`]));
   const table = kinds.map((kind) => `'${kind}': ${validatorName(kind)}`).join(', ');
-  return `// @ts-nocheck\n// Generated from schemas/ by \`npm run generate\`. Do not edit.\n${standaloneCode(ajv, names)}\nexport const validators = { ${table} };\n`;
+  return `// Generated from schemas/ by \`npm run generate\`. Do not edit.\n${standaloneCode(ajv, names)}\nexport const validators = { ${table} };\n`;
 }
 
 function validatorName(kind: string): string {

@@ -44,7 +44,7 @@ function refuse(io: CommandIo, why: string): ExitCode {
   return exit.usage;
 }
 
-/** The cells that differ, then what that means here, as any comparison shows it. */
+/** The cells that differ, then what that means here, as a comparison shows it. */
 function pageOf(taken: TakenIn, open: OpenLibrary, files: readonly string[]): readonly Block[] {
   const { changes, mistakes, notices } = taken;
   const lines = changes.map(

@@ -1,4 +1,6 @@
-import type { Chemistry, Detergent, Device } from '../model/entities.generated.ts';
+import type { Chemistry } from '../model/entities/chemistry.generated.ts';
+import type { Detergent } from '../model/entities/detergent.generated.ts';
+import type { Device } from '../model/entities/device.generated.ts';
 import type { Place, Text } from '../model/node.ts';
 import { isPast } from './evidence.ts';
 import { type Given, givenByLabel, givenOf } from './given.ts';
@@ -205,7 +207,7 @@ function judgeAsked(question: AgentQuestion, asked: Detergent, chemistry: Chemis
   return [...judgements, ...judgeNamed(asked, chemistry, facts), ...judgeExcluded(asked, chemistry, facts)];
 }
 
-/** Best of the classes the page names: any one of them will do. `low-foaming` is a property, `mild` is not measurable. */
+/** Best of the classes the page names; one of them will do. `low-foaming` is a property, `mild` is not measurable. */
 function classCase(classes: readonly Text[], asked: Detergent, chemistry: Chemistry): CaseOf<'chemistry'> {
   const ours = chemistry.class?.text;
   let which: CaseOf<'chemistry'> = 'wrong-class';

@@ -91,7 +91,7 @@ function positionIn(params: unknown): { line: number; character: number } {
   return { line: Number(fieldIn(position, 'line')), character: Number(fieldIn(position, 'character')) };
 }
 
-/** `near`: any file of the library, so that ids that exist can be offered; a first file has none yet. */
+/** `near` is one of the files of the library, so that ids that exist can be offered; a first file has none yet. */
 async function questions(params: unknown, places: DocumentPlaces): Promise<unknown> {
   const kind = fieldIn(params, 'kind');
   if (typeof kind !== 'string' || !isKind(kind)) return null;

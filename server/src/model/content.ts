@@ -40,7 +40,7 @@ export function contentWithout(node: Node, leftOut: ReadonlySet<string>): string
 
 const nothing: ReadonlySet<string> = new Set();
 
-/** The stamp of an entity's content: any edit of a value, a quote or a note changes it; layout and comments do not. */
+/** The stamp of an entity's content: each edit of a value, a quote or a note changes it; layout and comments do not. */
 export function stampOf(entity: Rec): string {
   return nameOfText(contentOf(entity));
 }

@@ -62,7 +62,7 @@ function standingOf(derivation: Derivation): Standing {
   };
 }
 
-/** A card that names a cycle which no machine has any more can't be followed, whatever else the set could use. */
+/** A card that names a cycle which no machine has now can't be followed, whatever else the set could use. */
 function usedOf({ card }: SetRoute, fit: SterilizationFit | undefined): Used | undefined {
   if (card.cycle !== undefined && !card.cycle.known)
     return { words: card.cycle.id, holds: false, why: 'no machine here has this cycle', judgements: [] };

@@ -125,7 +125,7 @@ function checkProcedure(procedure: EntityOf['procedure'], context: RuleContext):
   }
 }
 
-/** Places that no procedure answers for: any device may come from there. */
+/** Places that no procedure answers for: every device may come from there. */
 function checkSite(site: EntityOf['site'], context: RuleContext): void {
   const rows = [...(site.transport_times?.rows.values() ?? [])];
   if (rows.length === 0) return;
