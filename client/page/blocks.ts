@@ -1,7 +1,16 @@
+import type {
+  BarRow,
+  Bars,
+  Cell,
+  ListBlock,
+  SheetBlock,
+  SheetItem,
+  Stretch,
+  TableBlock,
+} from '../../server/src/panel/set-sheet.ts';
 import { type Drawing, linked, make, signOf, wordOf } from './elements.ts';
-import type { BarRow, Bars, Block, Cell, Item, ListBlock, Stretch, TableBlock } from './sheet.ts';
 
-export function drawBlock(block: Block, drawing: Drawing): HTMLElement {
+export function drawBlock(block: SheetBlock, drawing: Drawing): HTMLElement {
   switch (block.is) {
     case 'text':
       return make('p', '', block.text);
@@ -48,7 +57,7 @@ function drawList({ ordered, items }: ListBlock, drawing: Drawing): HTMLElement 
   return make(ordered ? 'ol' : 'ul', '', ...items.map((item) => drawItem(item, drawing)));
 }
 
-function drawItem(item: Item, drawing: Drawing): HTMLElement {
+function drawItem(item: SheetItem, drawing: Drawing): HTMLElement {
   const words = [...(item.mark === undefined ? [] : [signOf(item.mark)]), linked(item, drawing)];
   const line = make('li', '', make('div', 'marked', ...words));
   if (item.quote !== undefined) {

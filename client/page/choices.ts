@@ -1,5 +1,6 @@
+import type { Choice, Choices } from '../../server/src/panel/set-sheet.ts';
 import { make } from './elements.ts';
-import type { Choice, Choices, Sheet } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
 
 /** Called with the keys of all changes that are to be imagined. */
 export type Imagine = (keys: readonly string[]) => void;

@@ -1,4 +1,4 @@
-import type { Cell, Mark } from './sheet.ts';
+import type { Cell, Mark } from '../../server/src/panel/set-sheet.ts';
 
 /** Making parts of the page. Texts go in as text only, never as markup. */
 export type Child = Node | string;

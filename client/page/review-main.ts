@@ -1,5 +1,6 @@
+import type { Review } from '../../server/src/panel/review.ts';
 import { make } from './elements.ts';
-import { type FromReviewPage, type Given, isToReviewPage, leftIn, type Review, type ToReviewPage } from './review.ts';
+import { type FromReviewPage, type Given, isToReviewPage, leftIn, type ToReviewPage } from './review.ts';
 import { drawRow } from './review-row.ts';
 
 /**

@@ -1,5 +1,6 @@
+import type { ReviewMark, ReviewRow, ReviewSide } from '../../server/src/panel/review.ts';
 import { make } from './elements.ts';
-import type { Decision, Given, ReviewMark, ReviewRow, ReviewSide } from './review.ts';
+import type { Decision, Given } from './review.ts';
 
 /** What a row asks for. */
 export interface RowActs {

@@ -1,69 +1,22 @@
+import type {
+  LostPassage,
+  Review,
+  ReviewQuote,
+  ReviewRow,
+  ReviewSide,
+  ReviewTotal,
+} from '../../server/src/panel/review.ts';
 import { either, type Is, isCount, isText, listOf, maybe, recordOf, word } from './forms.ts';
 
-/**
- * The review of a revision as the page draws it, and the form of every message between the two. The server's own model is
- * server/src/report/review-sheet.ts; a test holds the two together. Nothing here knows what the texts mean.
- */
-export type ReviewMark = 'breaks' | 'changes' | 'opens' | 'quiet' | 'unknown';
+/** What a person decides about a change, and the form of every message between client and page. Nothing here knows what the texts mean. */
 export type Decision = 'agree' | 'disagree' | 'ask';
 /** What a person has done about a change: a decision, or a look where none is needed. */
 export type Given = Decision | 'looked';
 
-export interface Review {
-  readonly old: string;
-  readonly now: string;
-  readonly counts: string;
-  readonly head: readonly string[];
-  readonly lost: readonly LostPassage[];
-  readonly together: readonly string[];
-  readonly changes: readonly ReviewRow[];
-  readonly totals: readonly ReviewTotal[];
-  readonly notices: readonly string[];
-  readonly cautions: readonly string[];
-}
-
-export interface LostPassage {
-  readonly quote: string;
-  readonly from: string;
-  readonly see: readonly string[];
-}
-
-export interface ReviewRow {
-  readonly fingerprint: string;
-  readonly title: string;
-  readonly where: string;
-  readonly mark: ReviewMark;
-  readonly effect: string;
-  readonly effectWords: string;
-  readonly because: string;
-  readonly action: string;
-  readonly needs: 'decide' | 'look' | 'settled';
-  readonly state: string;
-  readonly old: ReviewSide;
-  readonly now: ReviewSide;
-  readonly reach: readonly string[];
-}
-
-export interface ReviewSide {
-  readonly words: string;
-  readonly quotes: readonly Quote[];
-  readonly place?: number;
-}
-
-export interface Quote {
-  readonly text: string;
-  readonly from: string;
-}
-
-export interface ReviewTotal {
-  readonly label: string;
-  readonly ids: readonly string[];
-}
-
 const isTexts = listOf(isText);
 const isSide = recordOf<ReviewSide>({
   words: isText,
-  quotes: listOf(recordOf<Quote>({ text: isText, from: isText })),
+  quotes: listOf(recordOf<ReviewQuote>({ text: isText, from: isText })),
   place: maybe(isCount),
 });
 const isRow = recordOf<ReviewRow>({

@@ -1,106 +1,33 @@
+import type {
+  BarRow,
+  Bars,
+  BarsBlock,
+  Cell,
+  Choice,
+  Choices,
+  ListBlock,
+  Mark,
+  SheetBlock,
+  SheetContent,
+  SheetItem,
+  SheetSection,
+  Stretch,
+  TableBlock,
+  TextBlock,
+} from '../../server/src/panel/set-sheet.ts';
 import { either, type Is, isCount, isFlag, isShare, isText, listOf, maybe, recordOf, word } from './forms.ts';
 
-/**
- * The set sheet as the page draws it, and the form of every message between the two. The server's own model is server/src/editor/
- * sheet-model.ts; a test holds the two together. Nothing here knows what the texts mean.
- */
-export type Mark = 'fits' | 'note' | 'asks' | 'fails';
-
-export interface Sheet {
-  readonly set: string;
-  readonly name: string;
-  readonly place?: number;
-  readonly mark: Mark;
-  readonly status: string;
-  readonly imagined: readonly string[];
-  readonly problems: readonly string[];
-  readonly choices: readonly Choices[];
-  readonly sections: readonly Section[];
-  readonly cautions: readonly string[];
+/** The set sheet as the page draws it, and the form of every message between the two. Nothing here knows what the texts mean. */
+export interface Sheet extends SheetContent {
   /** Where cells lead, as shown to people; what opens is the client's to know. */
   readonly places: readonly string[];
-}
-
-export interface Choices {
-  readonly title: string;
-  readonly takes: 'one' | 'many';
-  readonly options: readonly Choice[];
-}
-
-export interface Choice {
-  readonly key: string;
-  readonly label: string;
-  readonly about: string;
-  readonly on: boolean;
-}
-
-export interface Section {
-  readonly title: string;
-  readonly blocks: readonly Block[];
-}
-
-export interface TextBlock {
-  readonly is: 'text';
-  readonly text: string;
-}
-
-export interface TableBlock {
-  readonly is: 'table';
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly (readonly Cell[])[])[];
-}
-
-export interface ListBlock {
-  readonly is: 'list';
-  readonly ordered: boolean;
-  readonly items: readonly Item[];
-}
-
-export interface BarsBlock {
-  readonly is: 'bars';
-  readonly bars: readonly Bars[];
-}
-
-export type Block = TextBlock | TableBlock | ListBlock | BarsBlock;
-
-export interface Cell {
-  readonly text: string;
-  readonly mark?: Mark;
-  readonly place?: number;
-}
-
-export interface Item extends Cell {
-  readonly quote?: string;
-  readonly from?: string;
-  readonly details: readonly string[];
-}
-
-export interface Bars {
-  readonly title: string;
-  readonly required: string;
-  readonly place?: number;
-  readonly band?: Stretch;
-  readonly rows: readonly BarRow[];
-}
-
-export interface BarRow {
-  readonly name: string;
-  readonly given: string;
-  readonly gap: string;
-  readonly mark: Mark;
-  readonly stretch?: Stretch;
-}
-
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
 }
 
 const isMark: Is<Mark> = word('fits', 'note', 'asks', 'fails');
 const isTexts = listOf(isText);
 const isStretch = recordOf<Stretch>({ from: isShare, to: isShare });
 const cell = { text: isText, mark: maybe(isMark), place: maybe(isCount) };
-const isItem = recordOf<Item>({ ...cell, quote: maybe(isText), from: maybe(isText), details: isTexts });
+const isItem = recordOf<SheetItem>({ ...cell, quote: maybe(isText), from: maybe(isText), details: isTexts });
 const isBarRow = recordOf<BarRow>({
   name: isText,
   given: isText,
@@ -115,7 +42,7 @@ const isBars = recordOf<Bars>({
   band: maybe(isStretch),
   rows: listOf(isBarRow),
 });
-const isBlock: Is<Block> = either(
+const isBlock: Is<SheetBlock> = either(
   either(
     recordOf<TextBlock>({ is: word('text'), text: isText }),
     recordOf<TableBlock>({
@@ -145,7 +72,7 @@ export const sheetFields = {
   imagined: isTexts,
   problems: isTexts,
   choices: listOf(isChoices),
-  sections: listOf(recordOf<Section>({ title: isText, blocks: listOf(isBlock) })),
+  sections: listOf(recordOf<SheetSection>({ title: isText, blocks: listOf(isBlock) })),
   cautions: isTexts,
 };
 

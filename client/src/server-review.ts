@@ -1,5 +1,6 @@
+import type { Review } from '../../server/src/panel/review.ts';
 import { either, type Is, isCount, isText, listOf, recordOf, word } from '../page/forms.ts';
-import { isReview, type Review } from '../page/review.ts';
+import { isReview } from '../page/review.ts';
 import type { SheetPlace } from './server-sheet.ts';
 
 /** Where one side of a change stands: in the old or new text of a file. */

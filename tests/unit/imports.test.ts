@@ -6,7 +6,7 @@ const root = new URL('../..', import.meta.url).pathname;
 
 /** Lower may not know higher. Folders in one row stand beside each other and may not know each other. */
 const layers: readonly (readonly string[])[] = [
-  ['base'],
+  ['base', 'panel'],
   ['quantity'],
   ['physics'],
   ['syntax'],
@@ -90,7 +90,8 @@ function wrongArrow(source: Source, one: Import): string | undefined {
   const arrow = `${one.from} imports ${one.to}`;
   if (target === undefined) return wrongPackage(source, one.to) ? arrow : undefined;
   if (target === source.folder || data.some((allowed) => allowed.test(`${one.from} ${one.to}`))) return undefined;
-  if (source.folder === 'client') return target === 'client' ? undefined : arrow;
+  // What server and panels tell each other has one definition.
+  if (source.folder === 'client') return target === 'client' || target === 'panel' ? undefined : arrow;
   const from = layerOf(source.folder);
   const to = layerOf(target);
   if (from < 0 || to < 0 || to >= from) return arrow;

@@ -1,8 +1,8 @@
 import type { LibraryView } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
+import type { Choice, Choices } from '../panel/set-sheet.ts';
 import { departmentOf, idOf } from '../route/equipment.ts';
 import type { Overlay } from '../route/overlay.ts';
-import type { Choice, Choices } from './sheet-model.ts';
 
 /** What can be tried on a set without touching a file. Keys are `leave-out/DEVICE`, `pack-in/PACKAGING`, `qualify/CYCLE`. */
 export function choicesFor(set: EntityOf['set'], view: LibraryView, chosen: ReadonlySet<string>): readonly Choices[] {

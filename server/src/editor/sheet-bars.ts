@@ -1,5 +1,5 @@
+import type { Bars, Stretch } from '../panel/set-sheet.ts';
 import type { NearMissRow } from '../route/model.ts';
-import type { Bars, Stretch } from './sheet-model.ts';
 import type { SheetPlaces } from './sheet-places.ts';
 import { idIn } from './sheet-places.ts';
 import { markOf, parameterWords } from './sheet-words.ts';

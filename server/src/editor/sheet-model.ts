@@ -1,101 +1,13 @@
 import type { FileId } from '../base/brand.ts';
 import type { Span } from '../base/span.ts';
+import type { SheetContent } from '../panel/set-sheet.ts';
 
-/**
- * The set sheet as plain data: what a panel beside the text shows about one set. Texts are without markup; whoever draws it needs to know
- * nothing of the trade. Client and page look at each message of this form before they use it (client/page/sheet.ts).
- */
-export interface SetSheet {
-  /** Id of the set. */
-  readonly set: string;
-  readonly name: string;
-  readonly place?: PlaceIndex;
-  readonly mark: Mark;
-  readonly status: string;
-  /** What is only imagined, in words; empty when the sheet shows the files as they are. */
-  readonly imagined: readonly string[];
-  /** What could not be imagined. */
-  readonly problems: readonly string[];
-  readonly choices: readonly Choices[];
-  readonly sections: readonly SheetSection[];
-  readonly cautions: readonly string[];
-  /** Where cells lead. */
+/** The set sheet: what a panel beside the text shows about one set, with the places that its cells lead to. */
+export interface SetSheet extends SheetContent {
   readonly places: readonly SheetPlace[];
 }
 
 export interface SheetPlace {
   readonly file: FileId;
   readonly span: Span;
-}
-
-/** Position in `places`. */
-export type PlaceIndex = number;
-
-/** Shown as a sign and a word, never by colour alone. */
-export type Mark = 'fits' | 'note' | 'asks' | 'fails';
-
-/** Changes that can be tried without touching a file. `one`: at most one of them at a time. */
-export interface Choices {
-  readonly title: string;
-  readonly takes: 'one' | 'many';
-  readonly options: readonly Choice[];
-}
-
-export interface Choice {
-  readonly key: string;
-  readonly label: string;
-  readonly about: string;
-  readonly on: boolean;
-}
-
-export interface SheetSection {
-  readonly title: string;
-  readonly blocks: readonly SheetBlock[];
-}
-
-export type SheetBlock =
-  | { readonly is: 'text'; readonly text: string }
-  | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly Row[] }
-  | { readonly is: 'list'; readonly ordered: boolean; readonly items: readonly SheetItem[] }
-  | { readonly is: 'bars'; readonly bars: readonly Bars[] };
-
-/** Cells of a row; each holds one part, or several that lead to different places. */
-export type Row = readonly (readonly Cell[])[];
-
-export interface Cell {
-  readonly text: string;
-  readonly mark?: Mark;
-  readonly place?: PlaceIndex;
-}
-
-export interface SheetItem {
-  readonly text: string;
-  readonly mark?: Mark;
-  readonly place?: PlaceIndex;
-  readonly quote?: string;
-  /** Document, revision and page of the quote. */
-  readonly from?: string;
-  readonly details: readonly string[];
-}
-
-/** One number that is required, and how near each cycle comes. Lengths are shares of the drawn width, from 0 to 1. */
-export interface Bars {
-  readonly title: string;
-  readonly required: string;
-  readonly place?: PlaceIndex;
-  readonly band?: Stretch;
-  readonly rows: readonly BarRow[];
-}
-
-export interface BarRow {
-  readonly name: string;
-  readonly given: string;
-  readonly gap: string;
-  readonly mark: Mark;
-  readonly stretch?: Stretch;
-}
-
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
 }

@@ -3,8 +3,9 @@ import type { LibraryView } from '../library/view.ts';
 import type { Place } from '../model/node.ts';
 import { rootOf } from '../model/node.ts';
 import type { Saying } from '../model/saying.ts';
+import type { Cell, PlaceIndex } from '../panel/set-sheet.ts';
 import { isKind } from '../schema/kinds.ts';
-import type { Cell, PlaceIndex, SheetPlace } from './sheet-model.ts';
+import type { SheetPlace } from './sheet-model.ts';
 
 /** Gathers the places that a sheet leads to, each once. */
 export class SheetPlaces {

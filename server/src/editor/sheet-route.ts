@@ -1,5 +1,5 @@
+import type { Cell, Row, SheetBlock } from '../panel/set-sheet.ts';
 import type { CardCycle, MemberRoute, SetRoute, SterilizationFit } from '../route/model.ts';
-import type { Cell, Row, SheetBlock } from './sheet-model.ts';
 import type { SheetPlaces } from './sheet-places.ts';
 import { markOf, packWords } from './sheet-words.ts';
 

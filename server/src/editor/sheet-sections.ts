@@ -1,8 +1,8 @@
+import type { Cell, Row, SheetBlock, SheetItem, SheetSection } from '../panel/set-sheet.ts';
 import { citationWords } from '../route/clash-words.ts';
 import type { RouteExplanation } from '../route/explanation.ts';
 import type { Clash, GoverningRow, Governor, MakerLetter, NotOffered, Repair, SetRoute } from '../route/model.ts';
 import { nearMissBars } from './sheet-bars.ts';
-import type { Cell, Row, SheetBlock, SheetItem, SheetSection } from './sheet-model.ts';
 import type { SheetPlaces } from './sheet-places.ts';
 import { idIn } from './sheet-places.ts';
 import { cardSection, cleaningSection, routeSection } from './sheet-route.ts';

@@ -1,6 +1,6 @@
 import type { Outcome, Parameter } from '../judge/outcome.ts';
+import type { Mark } from '../panel/set-sheet.ts';
 import type { Repair, RouteOption, RouteStatus } from '../route/model.ts';
-import type { Mark } from './sheet-model.ts';
 
 /** Words and signs of the set sheet. Nothing here says more than "consistent with the encoded instructions". */
 export const statusWords: Readonly<Record<RouteStatus, string>> = {

@@ -1,4 +1,5 @@
 import type { Place } from '../model/node.ts';
+import type { Review, ReviewMark, ReviewRow, ReviewSide, ReviewTotal } from '../panel/review.ts';
 import type { Side } from '../revision/change.ts';
 import type { ReviewedChange, RevisionReview } from '../revision/review.ts';
 import type { DecisionState } from '../revision/sign-off.ts';
@@ -15,62 +16,6 @@ import {
   effectOf,
 } from './compare-words.ts';
 
-/** How much a change weighs here. Each has a sign and a word of its own on the page. */
-export type ReviewMark = 'breaks' | 'changes' | 'opens' | 'quiet' | 'unknown';
-
-/** A comparison for a view in which a person decides: plain words throughout, places as numbers. */
-export interface ReviewSheet {
-  readonly old: string;
-  readonly now: string;
-  readonly counts: string;
-  /** Document, revisions, dates, the maker's reason; for which department effects were derived. */
-  readonly head: readonly string[];
-  readonly lost: readonly LostPassage[];
-  readonly together: readonly string[];
-  readonly changes: readonly ReviewRow[];
-  /** What follows from all of it: cards to print, sets on hold. */
-  readonly totals: readonly ReviewTotal[];
-  readonly notices: readonly string[];
-  readonly cautions: readonly string[];
-}
-
-export interface LostPassage {
-  readonly quote: string;
-  readonly from: string;
-  /** Fingerprints of the changes that tell of it. */
-  readonly see: readonly string[];
-}
-
-export interface ReviewRow {
-  readonly fingerprint: string;
-  readonly title: string;
-  readonly where: string;
-  readonly mark: ReviewMark;
-  readonly effect: string;
-  readonly effectWords: string;
-  readonly because: string;
-  readonly action: string;
-  /** `decide`: a person must; `look`: wording only, to be looked at; `settled`: on record already. */
-  readonly needs: 'decide' | 'look' | 'settled';
-  readonly state: string;
-  readonly old: ReviewSide;
-  readonly now: ReviewSide;
-  readonly reach: readonly string[];
-}
-
-export interface ReviewSide {
-  /** Empty where nothing stands there. */
-  readonly words: string;
-  readonly quotes: readonly { readonly text: string; readonly from: string }[];
-  /** In the list of places. */
-  readonly place?: number;
-}
-
-export interface ReviewTotal {
-  readonly label: string;
-  readonly ids: readonly string[];
-}
-
 /** Where a side stands, in the order in which the sheet numbers places. */
 export interface ReviewPlace {
   readonly side: 'old' | 'now';
@@ -79,7 +24,7 @@ export interface ReviewPlace {
 }
 
 export interface NumberedReview {
-  readonly sheet: ReviewSheet;
+  readonly sheet: Review;
   readonly places: readonly ReviewPlace[];
 }
 

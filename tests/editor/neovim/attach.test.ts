@@ -1,29 +1,18 @@
-import { cpSync, mkdtempSync, realpathSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asLines, foundByCommandLine } from '../command-line.ts';
-import { type DiagnosticsByFile, Neovim } from './driver.ts';
+import type { DiagnosticsByFile, Neovim } from './driver.ts';
+import { startOnSmallLibrary } from './small-library.ts';
 
 /** Neovim's own client with the bundled server over standard input and output: findings, hover and definitions without our extension. */
 
-const server = path.resolve(import.meta.dirname, '../../../dist/server.cjs');
-let folder: string;
 let neovim: Neovim;
+let folder: string;
+let close: () => Promise<void>;
 
 beforeAll(async () => {
-  folder = realpathSync(mkdtempSync(path.join(tmpdir(), 'library-')));
-  cpSync(path.join(import.meta.dirname, '../fixtures/small-library'), folder, { recursive: true });
-  neovim = await Neovim.start({
-    folder,
-    command: [process.execPath, server, '--stdio'],
-    languageId: 'traywright-rules',
-  });
+  ({ neovim, folder, close } = await startOnSmallLibrary());
 });
-afterAll(async () => {
-  await neovim?.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => close?.());
 
 describe('Neovim', () => {
   it('is told the findings of files that nobody opened', async () => {

@@ -1,28 +1,16 @@
-import { cpSync, mkdtempSync, realpathSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { Neovim } from './driver.ts';
+import type { Neovim } from './driver.ts';
+import { startOnSmallLibrary } from './small-library.ts';
 
 /** Writing with Neovim's own client: completion, a new name across files, fixes and fields from a quote. */
 
-const server = path.resolve(import.meta.dirname, '../../../dist/server.cjs');
-let folder: string;
 let neovim: Neovim;
+let close: () => Promise<void>;
 
 beforeAll(async () => {
-  folder = realpathSync(mkdtempSync(path.join(tmpdir(), 'library-')));
-  cpSync(path.join(import.meta.dirname, '../fixtures/small-library'), folder, { recursive: true });
-  neovim = await Neovim.start({
-    folder,
-    command: [process.execPath, server, '--stdio'],
-    languageId: 'traywright-rules',
-  });
+  ({ neovim, close } = await startOnSmallLibrary());
 });
-afterAll(async () => {
-  await neovim?.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => close?.());
 
 describe('writing in Neovim', () => {
   it('is offered bound words, ids and statements', async () => {
