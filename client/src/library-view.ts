@@ -12,6 +12,7 @@ import {
 import { listIn, recordIn, textIn, textsIn } from './answers.ts';
 import type { ServerConnection } from './server-connection.ts';
 import { statusNotification } from './status-item.ts';
+import { counted } from './words.ts';
 
 /** How long after a check the tree is filled again, in milliseconds: it need not follow every keystroke. */
 const rest = 800;
@@ -161,8 +162,4 @@ function countedFindings(counts: Given): readonly string[] {
 function countWords(counts: Given): string {
   const words = countedFindings(counts);
   return words.length === 0 ? 'No findings.' : `${words.join(', ')}.`;
-}
-
-function counted(count: number, one: string): string {
-  return `${count} ${count === 1 ? one : `${one}s`}`;
 }

@@ -1,4 +1,5 @@
 import { type Disposable, StatusBarAlignment, window } from 'vscode';
+import { counted } from './words.ts';
 
 export const statusNotification = 'traywright/status';
 
@@ -74,8 +75,4 @@ export function agoWords(milliseconds: number): string {
   const seconds = Math.max(0, Math.round(milliseconds / 1000));
   if (seconds < 60) return `${seconds} s ago`;
   return seconds < 3600 ? `${Math.floor(seconds / 60)} min ago` : `${Math.floor(seconds / 3600)} h ago`;
-}
-
-function counted(count: number, one: string): string {
-  return `${count} ${count === 1 ? one : `${one}s`}`;
 }

@@ -1,6 +1,5 @@
 import { join, resolve } from 'node:path';
 import type { IsoDate } from '../base/brand.ts';
-import { printable } from '../base/printable.ts';
 import { coverageOf } from '../check/coverage.ts';
 import { Engine } from '../check/engine.ts';
 import { filesAtRevision } from '../host/git.ts';
@@ -17,6 +16,7 @@ import { wordsOf } from '../print/words/words.ts';
 import { Placer } from '../report/model.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { pdfPrinter } from './pdf-printer.ts';
@@ -26,28 +26,24 @@ import { version } from './version.ts';
 /** `binder --day D --out DIR`: what a surveyor gets, ugly parts included. */
 export function run(io: CommandIo, given: Arguments): ExitCode {
   const [day, target] = [given.values.get('day') as IsoDate | undefined, given.values.get('out')];
-  if (day === undefined || target === undefined) return usage(io, 'name the day with --day and a folder with --out.');
+  if (day === undefined || target === undefined)
+    return cannotFollow(io, 'name the day with --day and a folder with --out.');
   const path = given.operands[0] ?? given.values.get('library') ?? '.';
   const source = sourceOf(io, given, path, day);
   if (source === undefined) return exit.nothing;
-  if ('why' in source) return usage(io, source.why);
+  if ('why' in source) return cannotFollow(io, source.why);
   const folder = outputFolder(resolve(io.cwd, target));
-  if ('why' in folder) return usage(io, folder.why);
+  if ('why' in folder) return cannotFollow(io, folder.why);
   const paper = binder(contentOf(source), printingOf(source.engine.view(), wordsOf('en')));
   const size = paperSizes[given.values.get('paper') ?? 'a4'] ?? defaultPaper;
   const name = `binder-${day}.html`;
   const written = folder.write(name, paperHtml(paper, size), (old) =>
     old.slice(0, 2000).includes('<meta name="page-kind" content="binder">'),
   );
-  if ('why' in written) return usage(io, written.why);
+  if ('why' in written) return cannotFollow(io, written.why);
   io.stdout.write(`${name}\n`);
   pdfPrinter(io, given)?.(join(folder.root, name));
   return exit.ok;
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 interface Source {

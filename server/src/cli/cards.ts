@@ -10,6 +10,7 @@ import { defaultPaper, paperSizes } from '../print/paper-size.ts';
 import { type Words, wordsOf } from '../print/words/words.ts';
 import { cardStamp } from '../route/stamp.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { openFindings } from './open-findings.ts';
@@ -21,7 +22,7 @@ import { libraryAt } from './route-library.ts';
 export function run(io: CommandIo, given: Arguments): ExitCode {
   const [target, checked] = [given.values.get('out'), given.values.get('check')];
   if ((target === undefined) === (checked === undefined))
-    return usage(
+    return cannotFollow(
       io,
       'name a folder: --out to write cards into it, or --check to look whether those in it are current.',
     );
@@ -29,16 +30,11 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   if (open === undefined) return exit.nothing;
   if (checked !== undefined) return checkFolder(io, open, checked);
   const folder = outputFolder(resolve(io.cwd, target ?? '.'));
-  if ('why' in folder) return usage(io, folder.why);
+  if ('why' in folder) return cannotFollow(io, folder.why);
   const ids = given.operands.length > 0 ? given.operands : [...open.engine.view().ids('set')].sort();
   const unknown = ids.find((id) => open.engine.view().get('set', id) === undefined);
-  if (unknown !== undefined) return usage(io, unknownSet(open, unknown));
+  if (unknown !== undefined) return cannotFollow(io, unknownSet(open, unknown));
   return writeCards(io, given, open, folder, ids);
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 export function unknownSet({ engine }: OpenLibrary, id: string): string {
@@ -83,7 +79,7 @@ function draftWords(words: Words): string {
 
 function checkFolder(io: CommandIo, { engine }: OpenLibrary, path: string): ExitCode {
   const texts = textsIn(resolve(io.cwd, path), '.html');
-  if (texts === undefined) return usage(io, `there is no folder "${path}".`);
+  if (texts === undefined) return cannotFollow(io, `there is no folder "${path}".`);
   let stale = 0;
   let cards = 0;
   for (const [name, text] of texts) {
@@ -94,7 +90,7 @@ function checkFolder(io: CommandIo, { engine }: OpenLibrary, path: string): Exit
     if (now !== mark.stamp) stale++;
     io.stdout.write(`${printable(`${name}: ${stateWords(mark, now)}`)}\n`);
   }
-  if (cards === 0) return usage(io, `no card lies in "${path}".`);
+  if (cards === 0) return cannotFollow(io, `no card lies in "${path}".`);
   io.stdout.write(stale === 0 ? `${cards} cards, all current.\n` : `${cards} cards, ${stale} out of date.\n`);
   return stale === 0 ? exit.ok : exit.findings;
 }

@@ -11,6 +11,7 @@ import type { CheckReport, LibraryReport } from '../report/model.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
 import { unreadBaseline } from './baseline.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { changedFiles } from './check-changed.ts';
 import { formatIn, outputFault, rendered, writeOutputs } from './check-outputs.ts';
 import { judgedOnce, placeOfResults } from './check-results.ts';
@@ -28,10 +29,7 @@ import { progressOn } from './progress.ts';
 
 export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCode> {
   const fault = outputFault(given) ?? combinationFault(given);
-  if (fault !== undefined) {
-    io.stderr.write(`traywright: ${printable(fault)}\n`);
-    return exit.usage;
-  }
+  if (fault !== undefined) return cannotFollow(io, fault);
   if (given.switches.has('watch')) return watchCheck(io, given, (quietly) => checked(io, given, quietly));
   const { report, code, found } = checked(io, given, 'aloud');
   if (found > 0) io.stdout.write(rendered(formatIn(given), report, io, given));

@@ -1,4 +1,3 @@
-import { printable } from '../base/printable.ts';
 import { markdownOfBlocks, textOfBlocks } from '../report/blocks.ts';
 import { compareCautions } from '../report/compare-words.ts';
 import { jsonText } from '../report/json.ts';
@@ -6,6 +5,7 @@ import { swapPage } from '../report/swap-page.ts';
 import { type Substitution, type Swap, substitutionOf } from '../revision/substitution.ts';
 import { Trials } from '../revision/trials.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { paletteFor } from './colours.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
@@ -16,14 +16,15 @@ const kinds: readonly Swap['kind'][] = ['chemistry', 'packaging', 'washer', 'ste
 /** `compare --swap KIND/OLD=NEW [LIBRARY]`: one thing of the department in place of another. */
 export function runSwap(io: CommandIo, given: Arguments, fails: 'on-no' | 'never'): ExitCode {
   const swap = swapIn(given.values.get('swap') ?? '');
-  if (swap === undefined) return usage(io, `--swap needs KIND/OLD=NEW, with one of the kinds: ${kinds.join(', ')}.`);
+  if (swap === undefined)
+    return cannotFollow(io, `--swap needs KIND/OLD=NEW, with one of the kinds: ${kinds.join(', ')}.`);
   const format = given.values.get('format') ?? 'text';
-  if (format === 'html') return usage(io, '--swap has no form html; text, markdown and json it has.');
+  if (format === 'html') return cannotFollow(io, '--swap has no form html; text, markdown and json it has.');
   const open = libraryAt(given.operands[0] ?? given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
   const answer = substitutionOf(swap, new Trials(open.engine.library, open.engine.view().today));
   if (answer === undefined)
-    return usage(io, `this library does not hold both ${swap.kind} "${swap.from}" and "${swap.to}".`);
+    return cannotFollow(io, `this library does not hold both ${swap.kind} "${swap.from}" and "${swap.to}".`);
   io.stdout.write(rendered(answer, format, io, given));
   return fails === 'on-no' && [...answer.sets, ...answer.families].some(isLoss) ? exit.findings : exit.ok;
 }
@@ -46,9 +47,4 @@ function rendered(answer: Substitution, format: string, io: CommandIo, given: Ar
     return `${jsonText({ format: 'traywright-swap', version: 1, ...answer, cautions: compareCautions })}\n`;
   const blocks = swapPage(answer);
   return format === 'markdown' ? markdownOfBlocks(blocks) : textOfBlocks(blocks, paletteFor(io, given));
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }

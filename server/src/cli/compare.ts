@@ -18,6 +18,7 @@ import { comparable } from '../revision/sides.ts';
 import { needsDecision } from '../revision/sign-off.ts';
 import { signOffDrafts } from '../revision/write-sign-off.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { paletteFor } from './colours.ts';
 import { type Sides, sidesOf } from './compare-sides.ts';
 import { runSwap } from './compare-swap.ts';
@@ -35,11 +36,11 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const failOn = (given.values.get('fail-on') ?? 'undecided').split(',').map((word) => word.trim());
   const unknown = failOn.find((word) => !failOnWords.includes(word));
   if (unknown !== undefined)
-    return usage(io, `--fail-on can't be "${unknown}". It is one or more of: ${failOnWords.join(', ')}.`);
+    return cannotFollow(io, `--fail-on can't be "${unknown}". It is one or more of: ${failOnWords.join(', ')}.`);
   const asked = given.values.get('today') as IsoDate | undefined;
   if (given.values.has('swap')) return runSwap(io, given, failOn.includes('never') ? 'never' : 'on-no');
   const sides = sidesOf(given, io.cwd, asked ?? io.today());
-  if ('why' in sides) return usage(io, sides.why);
+  if ('why' in sides) return cannotFollow(io, sides.why);
   const today = asked ?? dayIn(sides, io.today());
   const { before, after, notices } = comparable(sides);
   if (before.length === 0 || after.length === 0) {
@@ -48,7 +49,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
     return exit.nothing;
   }
   if (sides.extent === 'pair' && before[0]?.kind?.text !== after[0]?.kind?.text)
-    return usage(io, 'the two files describe things of different kinds, so there is nothing to compare.');
+    return cannotFollow(io, 'the two files describe things of different kinds, so there is nothing to compare.');
   const review = reviewOf({ before, after, extent: sides.extent, library: sides.library, today });
   const head: CompareHead = { ...sides.labels, notices };
   io.stdout.write(rendered(review, head, sides, io, given));
@@ -60,11 +61,6 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
 /** The day that the library's own file names, as a check of it has it; else the clock's. */
 function dayIn({ library }: Sides, clock: IsoDate): IsoDate {
   return library === undefined ? clock : dayOf(new LibraryView(library, new Set(), new QueryAnswers(clock)), clock);
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 function rendered(review: RevisionReview, head: CompareHead, sides: Sides, io: CommandIo, given: Arguments): string {

@@ -1,5 +1,4 @@
 import { basename, resolve } from 'node:path';
-import { printable } from '../base/printable.ts';
 import { readBytes } from '../host/read-text.ts';
 import type { LibraryView } from '../library/view.ts';
 import { printingOf } from '../print/amounts.ts';
@@ -13,6 +12,7 @@ import { fitOf } from '../route/sterilizing.ts';
 import { cycleFields, demandsOn } from '../rules/support/set-demands.ts';
 import { decodeBytes } from '../syntax/decode.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { unknownSet } from './cards.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
@@ -27,31 +27,26 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const [file, more] = given.operands;
   const id = given.values.get('cycle');
   if (file === undefined || more !== undefined || id === undefined)
-    return usage(io, 'name one log file, and its cycle with --cycle.');
+    return cannotFollow(io, 'name one log file, and its cycle with --cycle.');
   const [uncertaintyK, gap] = [
     Number(given.values.get('uncertainty') ?? 0),
     Number(given.values.get('gap') ?? Number.NaN),
   ];
   if (!(uncertaintyK >= 0 && uncertaintyK <= 20))
-    return usage(io, '--uncertainty needs kelvin from 0 to 20, such as 0.5.');
-  if (given.values.has('gap') && !(gap > 0)) return usage(io, '--gap needs seconds, such as 30.');
+    return cannotFollow(io, '--uncertainty needs kelvin from 0 to 20, such as 0.5.');
+  if (given.values.has('gap') && !(gap > 0)) return cannotFollow(io, '--gap needs seconds, such as 30.');
   const open = libraryAt(given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
   const subject = subjectOf(open, id, given.values.get('set'));
-  if ('why' in subject) return usage(io, subject.why);
+  if ('why' in subject) return cannotFollow(io, subject.why);
   const read = readBytes(resolve(io.cwd, file), logLimit);
   const decoded = 'bytes' in read ? decodeBytes(read.bytes) : undefined;
-  if (decoded === undefined || !('text' in decoded)) return usage(io, `"${file}" cannot be read as text.`);
+  if (decoded === undefined || !('text' in decoded)) return cannotFollow(io, `"${file}" cannot be read as text.`);
   const log = readLog(decoded.text);
-  if ('why' in log) return usage(io, `"${file}": ${log.why}`);
+  if ('why' in log) return cannotFollow(io, `"${file}": ${log.why}`);
   const settings = { file: basename(file), uncertaintyK, ...(gap > 0 && { longestStepS: gap }) };
   writePaper(cycleRecordSheet(log, subject, settings, printingOf(open.engine.view(), wordsOf('en'))), io, given);
   return exit.ok;
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 /** The cycle as the files describe it, with what the pages of a set ask of it. */

@@ -9,6 +9,7 @@ import { posterHtml } from '../print/posters/poster-html.ts';
 import type { PosterId } from '../print/words/poster-words.ts';
 import { wordsOf } from '../print/words/words.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { pdfPrinter } from './pdf-printer.ts';
@@ -17,17 +18,17 @@ import { libraryAt } from './route-library.ts';
 /** `posters [NAME...] --out DIR`: wall posters of this department. */
 export function run(io: CommandIo, given: Arguments): ExitCode {
   const target = given.values.get('out');
-  if (target === undefined) return usage(io, 'name a folder with --out.');
+  if (target === undefined) return cannotFollow(io, 'name a folder with --out.');
   const unknown = given.operands.find((name) => !posterIds.some((id) => id === name));
   if (unknown !== undefined)
-    return usage(
+    return cannotFollow(
       io,
       `there is no poster "${unknown}". ${nearest(unknown, posterIds) === undefined ? `Posters are: ${posterIds.join(', ')}.` : `Did you mean "${nearest(unknown, posterIds)}"?`}`,
     );
   const open = libraryAt(given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
   const folder = outputFolder(resolve(io.cwd, target));
-  if ('why' in folder) return usage(io, folder.why);
+  if ('why' in folder) return cannotFollow(io, folder.why);
   const words = wordsOf(given.values.get('language'));
   const printing = printingOf(open.engine.view(), words);
   const day = given.values.get('today') ?? io.today();
@@ -40,7 +41,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
     const name = `poster-${id}.html`;
     const written = folder.write(name, posterHtml(shown, words, paper, day), (old) => isPoster(old, id));
     if ('why' in written) {
-      code = usage(io, written.why);
+      code = cannotFollow(io, written.why);
       continue;
     }
     io.stdout.write(`${printable(`${posterStamp(shown)}  ${name}`)}\n`);
@@ -51,9 +52,4 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
 
 function isPoster(text: string, id: PosterId): boolean {
   return text.slice(0, 2000).includes(`<meta name="poster-id" content="${id}">`);
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }

@@ -1,5 +1,4 @@
 import { resolve } from 'node:path';
-import { printable } from '../base/printable.ts';
 import { outputFolder } from '../host/output-folder.ts';
 import { printingOf } from '../print/amounts.ts';
 import type { Quiz } from '../print/quiz/build.ts';
@@ -13,6 +12,7 @@ import { Random } from '../print/quiz/random.ts';
 import { quizSheet } from '../print/quiz/sheet.ts';
 import { wordsOf } from '../print/words/words.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { openFindings } from './open-findings.ts';
@@ -26,10 +26,11 @@ const mostQuestions = 200;
 export function run(io: CommandIo, given: Arguments): ExitCode {
   const count = Number(given.values.get('count') ?? usualCount);
   if (!Number.isInteger(count) || count < 1 || count > mostQuestions)
-    return usage(io, `--count needs a whole number from 1 to ${mostQuestions}.`);
+    return cannotFollow(io, `--count needs a whole number from 1 to ${mostQuestions}.`);
   const format = given.values.get('format') ?? 'text';
   const target = given.values.get('out');
-  if (format === 'qti' && target === undefined) return usage(io, 'a package of files needs a folder: --out DIR.');
+  if (format === 'qti' && target === undefined)
+    return cannotFollow(io, 'a package of files needs a folder: --out DIR.');
   const open = libraryAt(given.operands[0] ?? given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
   const day = given.values.get('today') ?? io.today();
@@ -49,17 +50,12 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
 
 function writePackage(io: CommandIo, quiz: Quiz, path: string): ExitCode {
   const folder = outputFolder(path);
-  if ('why' in folder) return usage(io, folder.why);
+  if ('why' in folder) return cannotFollow(io, folder.why);
   let code: ExitCode = exit.ok;
   for (const [name, text] of quizQti(quiz)) {
     const written = folder.write(name, text, (old) => old.includes('imsglobal.org/xsd/'));
-    if ('why' in written) code = usage(io, written.why);
+    if ('why' in written) code = cannotFollow(io, written.why);
   }
   io.stdout.write(`${quiz.questions.length} questions, stamp ${quiz.stamp}.\n`);
   return code;
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }

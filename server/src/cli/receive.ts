@@ -1,9 +1,9 @@
-import { printable } from '../base/printable.ts';
 import { printingOf } from '../print/amounts.ts';
 import { isHeld, lookAtTray, receivingSheet } from '../print/answer/receive.ts';
 import { wordsOf } from '../print/words/words.ts';
 import type { Arguments } from './arguments.ts';
 import { isDate } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { unknownSet } from './cards.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
@@ -14,14 +14,14 @@ import { libraryAt } from './route-library.ts';
 export function run(io: CommandIo, given: Arguments): ExitCode {
   const neededBy = given.values.get('needed-by');
   if (given.operands.length === 0 || neededBy === undefined)
-    return usage(io, 'name one set or more, and when they are needed: --needed-by 2025-03-04T07:30.');
+    return cannotFollow(io, 'name one set or more, and when they are needed: --needed-by 2025-03-04T07:30.');
   const wrong = [neededBy, given.values.get('received')].find((time) => time !== undefined && !isTime(time));
-  if (wrong !== undefined) return usage(io, `"${wrong}" is no time such as 2025-03-04T07:30.`);
+  if (wrong !== undefined) return cannotFollow(io, `"${wrong}" is no time such as 2025-03-04T07:30.`);
   const open = libraryAt(given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
   const view = open.engine.view();
   const unknown = given.operands.find((id) => view.get('set', id) === undefined);
-  if (unknown !== undefined) return usage(io, unknownSet(open, unknown));
+  if (unknown !== undefined) return cannotFollow(io, unknownSet(open, unknown));
   const sets = given.operands.flatMap((id) => view.get('set', id) ?? []);
   const written = sets.map((set) => set.received?.text).find((time) => time !== undefined);
   const received = given.values.get('received') ?? written ?? given.values.get('today') ?? io.today();
@@ -29,11 +29,6 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const arrival = { received, neededBy };
   writePaper(receivingSheet(sets, arrival, printing), io, given);
   return sets.some((set) => isHeld(lookAtTray(set, arrival, printing))) ? exit.findings : exit.ok;
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 /** A day, or a day with a time to the minute. */

@@ -7,6 +7,7 @@ import { counted } from '../report/words.ts';
 import { csvOf } from '../sheet/csv.ts';
 import { cellsOf, type SheetTable, tablesOf } from '../sheet/tables-of.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { libraryAt } from './route-library.ts';
@@ -14,21 +15,17 @@ import { libraryAt } from './route-library.ts';
 /** `sheet export --out FILE`: never over a file that exists. */
 export async function exportSheet(io: CommandIo, given: Arguments): Promise<ExitCode> {
   const out = given.values.get('out');
-  if (out === undefined) return refuse(io, 'name the file to write with --out: department.xlsx, or a folder for CSV.');
+  if (out === undefined)
+    return cannotFollow(io, 'name the file to write with --out: department.xlsx, or a folder for CSV.');
   const open = libraryAt(given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
   const tables = tablesOf(open.engine.library);
   const target = resolve(io.cwd, out);
   const why = /\.xlsx$/i.test(out) ? await writeBook(io, tables, target) : writeCsvFiles(given, tables, target);
-  if (why !== undefined) return refuse(io, why);
+  if (why !== undefined) return cannotFollow(io, why);
   const rows = tables.map(({ spec, rows: all }) => `${spec.title}: ${counted(all.length, 'row')}`);
   io.stdout.write(`${printable(out)}\n${rows.map((row) => `  ${row}\n`).join('')}`);
   return exit.ok;
-}
-
-function refuse(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 async function writeBook(io: CommandIo, tables: readonly SheetTable[], target: string): Promise<string | undefined> {

@@ -1,5 +1,4 @@
 import { resolve } from 'node:path';
-import { printable } from '../base/printable.ts';
 import { findLibraries } from '../host/library-search.ts';
 import { rewriteAll } from '../host/rewrite.ts';
 import { tablesIn } from '../host/table-files.ts';
@@ -13,6 +12,7 @@ import { counted } from '../report/words.ts';
 import { reviewOf } from '../revision/review.ts';
 import { type GivenTable, type TakenIn, takeIn } from '../sheet/take-in.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { paletteFor } from './colours.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
@@ -27,21 +27,16 @@ export async function importSheet(io: CommandIo, given: Arguments, files: readon
   const tables: GivenTable[] = [];
   for (const file of files) {
     const read = await tablesIn(resolve(io.cwd, file), loadWorkbookPart(io.workbookPart));
-    if ('why' in read) return refuse(io, read.why);
+    if ('why' in read) return cannotFollow(io, read.why);
     tables.push(...read.tables);
   }
   const taken = takeIn(tables, open.engine.library);
   io.stdout.write(textOfBlocks(pageOf(taken, open, files), paletteFor(io, given)));
-  if (taken.mistakes.length > 0) return refuse(io, 'the sheet has mistakes, so nothing was written.');
+  if (taken.mistakes.length > 0) return cannotFollow(io, 'the sheet has mistakes, so nothing was written.');
   if (taken.texts.size === 0) return exit.ok;
   if (given.switches.has('write')) return write(io, path, taken, open);
   io.stderr.write(`traywright: nothing was written. Say --write to change ${counted(taken.texts.size, 'file')}.\n`);
   return exit.findings;
-}
-
-function refuse(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 /** The cells that differ, then what that means here, as a comparison shows it. */
@@ -97,7 +92,7 @@ function write(io: CommandIo, path: string, { texts }: TakenIn, open: OpenLibrar
     after,
   }));
   const done = found === undefined ? { why: 'the library is gone.' } : rewriteAll(found.root, rewrites);
-  if ('why' in done) return refuse(io, done.why);
+  if ('why' in done) return cannotFollow(io, done.why);
   io.stderr.write(`traywright: changed ${counted(done.written, 'file')}.\n`);
   return exit.ok;
 }

@@ -1,4 +1,3 @@
-import { printable } from '../base/printable.ts';
 import { changesOf } from '../host/git-log.ts';
 import { findLibraries } from '../host/library-search.ts';
 import type { LibraryView } from '../library/view.ts';
@@ -9,6 +8,7 @@ import { wetLoadSheet } from '../print/answer/wet-load.ts';
 import { wordsOf } from '../print/words/words.ts';
 import { membersOf } from '../rules/support/applies.ts';
 import type { Arguments } from './arguments.ts';
+import { cannotFollow } from './cannot-follow.ts';
 import { unknownSet } from './cards.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
@@ -21,24 +21,19 @@ const changesShown = 12;
 /** `wet-load SET`: where to look for the cause. */
 export function run(io: CommandIo, given: Arguments): ExitCode {
   const [id, more] = given.operands;
-  if (id === undefined || more !== undefined) return usage(io, 'name one set.');
+  if (id === undefined || more !== undefined) return cannotFollow(io, 'name one set.');
   const path = given.values.get('library') ?? '.';
   const open = libraryAt(path, io, given);
   if (open === undefined) return exit.nothing;
   const view = open.engine.view();
   const set = view.get('set', id);
-  if (set === undefined) return usage(io, unknownSet(open, id));
+  if (set === undefined) return cannotFollow(io, unknownSet(open, id));
   const root = findLibraries([path], io.cwd).libraries[0]?.root ?? io.cwd;
   const changes = changesOf(root, pathsAround(set, view), changesShown);
   const history = 'why' in changes ? { changes: [], withoutHistory: changes.why } : { changes };
   const printing = printingOf(view, wordsOf('en'));
   writePaper(wetLoadSheet({ set, findings: openFindings(open), ...history }, printing), io, given);
   return exit.ok;
-}
-
-function usage(io: CommandIo, why: string): ExitCode {
-  io.stderr.write(`traywright: ${printable(why)}\n`);
-  return exit.usage;
 }
 
 /** The files in which a cause may have changed: the set, its packaging, its machines, its members. */

@@ -1,4 +1,5 @@
 import type { Span } from '../base/span.ts';
+import { counted } from '../base/words.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
@@ -59,8 +60,4 @@ function countValues(node: Node, around: 'cited' | 'uncited', count: { all: numb
     return;
   }
   for (const child of childrenOf(node)) countValues(child, own, count);
-}
-
-function counted(count: number, one: string): string {
-  return `${count} ${count === 1 ? one : `${one}s`}`;
 }

@@ -1,4 +1,5 @@
 import { type Box, boxesOfRange, holds, intersectBoxes, subtractAll } from './number-box.ts';
+import { isDigit } from './number-form.ts';
 
 /**
  * Catalogue numbers that a document or entity covers. An entry is one number (`DW-3301`), a range of one running number
@@ -126,10 +127,6 @@ function digitsBetween(low: string, high: string): Box[] {
 /** Runs of digits and runs of anything else, in order. */
 function runsOf(text: string): string[] {
   return text.match(/[0-9]+|[^0-9]+/g) ?? [];
-}
-
-function isDigit(character: string): boolean {
-  return character.length === 1 && character >= '0' && character <= '9';
 }
 
 function isAllDigits(text: string): boolean {

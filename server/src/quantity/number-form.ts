@@ -17,7 +17,8 @@ const mostDigits = 15;
 const falseMinus = new Set(['\u2212', '\u2013', '\u2014', '\u2010', '\u2011', '\ufe63', '\uff0d']);
 const foreignDigit = /[\p{Nd}\p{No}\p{Nl}]/u;
 
-function isDigit(character: string): boolean {
+/** One of the ten digits, and nothing beside it. */
+export function isDigit(character: string): boolean {
   return character >= '0' && character <= '9' && character.length === 1;
 }
 

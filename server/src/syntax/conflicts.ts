@@ -1,7 +1,7 @@
 import { span } from '../base/span.ts';
+import { counted } from '../base/words.ts';
 import type { MendedText } from './mended-text.ts';
 import type { ProblemSink } from './problem-sink.ts';
-import { counted } from './words.ts';
 
 /** More unfinished places than any honest file has; what follows is not read. */
 const MOST_PLACES = 200;

@@ -1,7 +1,7 @@
 import { type Span, span } from '../base/span.ts';
+import { counted } from '../base/words.ts';
 import type { MendedText } from './mended-text.ts';
 import type { ProblemSink } from './problem-sink.ts';
-import { counted } from './words.ts';
 
 /** Sorts a tab into: part of an indent, after a colon or dash, or harmless (inside text, before a comment, at a line's end). */
 export function mendTab(mended: MendedText, at: number): void {

@@ -11,8 +11,3 @@ export function shown(text: string): string {
 export function codePointName(character: string): string {
   return `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
 }
-
-/** `1 space`, `3 spaces`. */
-export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
-}

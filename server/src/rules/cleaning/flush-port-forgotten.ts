@@ -1,3 +1,4 @@
+import { counted } from '../../base/words.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
@@ -6,7 +7,7 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
 import { flushesOf } from '../support/flushes.ts';
-import { counted, listed } from '../support/lists.ts';
+import { listed } from '../support/lists.ts';
 
 type Device = EntityOf['device'];
 type Procedure = EntityOf['procedure'];

@@ -1,6 +1,6 @@
+import { counted } from '../../base/words.ts';
 import { defineRule } from '../rule.ts';
 import { indicatorsNeeded } from '../support/indicator-counts.ts';
-import { counted } from '../support/lists.ts';
 import { indicatorPlaces } from '../support/packages.ts';
 import { siteOf } from '../support/site-limits.ts';
 

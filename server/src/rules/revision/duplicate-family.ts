@@ -1,10 +1,11 @@
+import { counted } from '../../base/words.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import { pathOf } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { partsOf } from '../support/entity-parts.ts';
 import { demandInWords } from '../support/limits-of.ts';
-import { counted, listed } from '../support/lists.ts';
+import { listed } from '../support/lists.ts';
 import { marketsMeet } from '../support/markets.ts';
 import { serialsApart } from '../support/serials.ts';
 import type { SharedNumber } from '../support/shared-numbers.ts';

@@ -1,4 +1,5 @@
 import type { IsoDate } from '../../base/brand.ts';
+import { counted } from '../../base/words.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { Source } from '../../model/entities/source.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -8,7 +9,6 @@ import type { Kind } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
 import type { RegisteredDocument } from '../support/documents.ts';
 import { documentName, isInForce, registeredOf } from '../support/documents.ts';
-import { counted } from '../support/lists.ts';
 
 const message = {
   replaced: (cited: string, newer: string) =>

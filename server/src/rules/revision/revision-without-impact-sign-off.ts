@@ -1,4 +1,5 @@
 import type { Fix } from '../../base/problem.ts';
+import { counted } from '../../base/words.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -6,7 +7,7 @@ import { nameOf, rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
 import { documentName, isCurrent } from '../support/documents.ts';
 import { isFlow } from '../support/flow-edits.ts';
-import { counted, listed } from '../support/lists.ts';
+import { listed } from '../support/lists.ts';
 import { recordFor } from '../support/sign-offs.ts';
 
 const message = {

@@ -1,3 +1,4 @@
+import { counted } from '../../base/words.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -8,7 +9,6 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { documentName } from '../support/documents.ts';
 import { partsOf } from '../support/entity-parts.ts';
-import { counted } from '../support/lists.ts';
 
 const message = {
   nowhere: (name: string) =>

@@ -1,8 +1,8 @@
+import { counted } from '../../base/words.ts';
 import type { Source } from '../../model/entities/source.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
-import { counted } from '../support/lists.ts';
 
 type Device = EntityOf['device'];
 

@@ -1,3 +1,4 @@
+import { counted } from '../../base/words.ts';
 import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Table, Text } from '../../model/node.ts';
@@ -7,7 +8,7 @@ import type { Report } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import type { ReadFile } from '../support/kept-documents.ts';
 import { isScan, keptDocumentOf, pagesNumbered, placeOf, quotingKinds, readyPage } from '../support/kept-documents.ts';
-import { counted, listed } from '../support/lists.ts';
+import { listed } from '../support/lists.ts';
 
 const message = {
   nowhere: (name: string, nearest: string) =>

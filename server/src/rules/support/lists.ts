@@ -5,8 +5,3 @@ export function listed(names: readonly string[], most = 6): string {
   if (last === undefined) return '';
   return names.length === 1 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }
-
-/** `1 set`, `3 sets`. */
-export function counted(number: number, one: string, many = `${one}s`): string {
-  return `${number} ${number === 1 ? one : many}`;
-}

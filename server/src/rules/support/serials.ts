@@ -1,3 +1,4 @@
+import { isDigit } from '../../quantity/number-form.ts';
 /** How two serial or lot numbers of one series lie to each other: `unclear` unless all but their last run of digits is alike. */
 export function compareSerials(a: string, b: string): 'before' | 'equal' | 'after' | 'unclear' {
   const one = partsOf(a);
@@ -26,8 +27,4 @@ function partsOf(serial: string): { head: string; number: bigint } | undefined {
   let start = text.length;
   while (start > 0 && isDigit(text.charAt(start - 1))) start--;
   return start === text.length ? undefined : { head: text.slice(0, start), number: BigInt(text.slice(start)) };
-}
-
-function isDigit(character: string): boolean {
-  return character >= '0' && character <= '9';
 }
