@@ -25,7 +25,6 @@ show(
   `${demo}-corrected`,
   '--out',
   `${cards}/corrected`,
-  '--pdf',
 );
 process.stdout.write(`
 The cards lie in ${cards} and ${cards}/corrected: open one in a browser and print it
