@@ -19,7 +19,7 @@ export function exitCodeOf(
   const hasBadSettings = settings === 'unread' || [...rules].some((rule) => rule.startsWith('setting-'));
   if (hasBadSettings || failures.some(({ reason }) => reason !== 'no-library')) return exit.usage;
   const isPart = given.values.has('changed-since');
-  const nothing = !isPart && report.libraries.every(({ files }) => files.reported === 0);
+  const nothing = !isPart && report.libraries.every(({ checked }) => checked.length === 0);
   if (failures.length > 0 || nothing) return exit.nothing;
   return fails(report, given) ? exit.findings : exit.ok;
 }

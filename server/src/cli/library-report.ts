@@ -45,27 +45,13 @@ export function reportOn(
   return {
     label,
     ...(about.asOf !== undefined && { asOf: about.asOf }),
-    files: { listed: files.length, read: files.length - about.unread, reported: asked.length, leftOut },
+    files: { listed: files.length, read: files.length - about.unread, leftOut },
     checked: asked.map(({ file }) => file),
     findings,
     keptBack,
     coverage: about.coverage,
-    suppressed: countsBy(keptBack, 'settings'),
-    waived: countsBy(keptBack, 'waiver'),
-    ...(old !== undefined && {
-      baseline: { known: countsBy(keptBack, 'baseline'), settled: asked.length === files.length ? old.settled() : 0 },
-    }),
+    ...(old !== undefined && { baseline: { settled: asked.length === files.length ? old.settled() : 0 } }),
   };
-}
-
-/** How often each rule was kept back, in the order of the rules' names. */
-function countsBy(keptBack: readonly KeptBack[], by: KeptBack['by']): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const { placed, by: holder } of keptBack) {
-    const { rule } = placed.finding;
-    if (holder === by) counts.set(rule, (counts.get(rule) ?? 0) + 1);
-  }
-  return new Map([...counts].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** A path for a reader who stands in `cwd`, `/`-separated and never absolute. */

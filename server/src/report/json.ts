@@ -2,7 +2,7 @@ import type { Severity } from '../base/problem.ts';
 import type { Coverage } from '../check/coverage.ts';
 import { fingerprintOf } from '../check/finding.ts';
 import type { CheckReport, Counts, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
-import { countsOf, pathShown } from './model.ts';
+import { countsOf, keptBackBy, pathShown } from './model.ts';
 
 /**
  * The JSON form of a check, version 1. Fields are only ever added within a version. It holds no time and no absolute path, and the same
@@ -19,7 +19,7 @@ export interface JsonReport {
 export interface JsonLibrary {
   /** Relative to where the check was started, `/`-separated. */
   readonly path: string;
-  readonly files: LibraryReport['files'];
+  readonly files: LibraryReport['files'] & { readonly reported: number };
   readonly coverage: Coverage;
   /** Rule to findings kept back by the library's own settings. */
   readonly suppressed: readonly JsonRuleCount[];
@@ -93,14 +93,19 @@ export function jsonText(value: unknown): string {
 function jsonLibrary(library: LibraryReport): JsonLibrary {
   return {
     path: library.label,
-    files: library.files,
+    files: {
+      listed: library.files.listed,
+      read: library.files.read,
+      reported: library.checked.length,
+      leftOut: library.files.leftOut,
+    },
     coverage: library.coverage,
-    suppressed: ruleCounts(library.suppressed),
-    waived: ruleCounts(library.waived),
+    suppressed: ruleCounts(keptBackBy(library, 'settings')),
+    waived: ruleCounts(keptBackBy(library, 'waiver')),
     baseline:
       library.baseline === undefined
         ? null
-        : { known: ruleCounts(library.baseline.known), settled: library.baseline.settled },
+        : { known: ruleCounts(keptBackBy(library, 'baseline')), settled: library.baseline.settled },
     findings: library.findings.map((placed) => jsonFinding(placed, library)),
   };
 }

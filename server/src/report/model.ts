@@ -26,10 +26,6 @@ export interface LibraryReport {
   /** What was found and is not shown, in the same order. */
   readonly keptBack: readonly KeptBack[];
   readonly coverage: Coverage;
-  /** Rule to the number of findings that the library's own settings keep back. In order of the rules' names. */
-  readonly suppressed: ReadonlyMap<string, number>;
-  /** The same for waivers in force. */
-  readonly waived: ReadonlyMap<string, number>;
   /** Only where the library has a baseline. */
   readonly baseline?: BaselineCounts;
 }
@@ -41,8 +37,6 @@ export interface KeptBack {
 }
 
 export interface BaselineCounts {
-  /** Rule to the number of findings that were there when the baseline was written. */
-  readonly known: ReadonlyMap<string, number>;
   /** Findings of the baseline that are settled since, so that it can be written smaller; 0 when only a part was asked for. */
   readonly settled: number;
 }
@@ -52,10 +46,18 @@ export interface FileCounts {
   readonly listed: number;
   /** Those that could be opened. */
   readonly read: number;
-  /** Those whose findings were asked for. */
-  readonly reported: number;
   /** In folders that the library's own settings leave out. */
   readonly leftOut: number;
+}
+
+/** How often each rule was kept back by one of them, in the order of the rules' names. */
+export function keptBackBy({ keptBack }: LibraryReport, holder: KeptBack['by']): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { placed, by } of keptBack) {
+    const { rule } = placed.finding;
+    if (by === holder) counts.set(rule, (counts.get(rule) ?? 0) + 1);
+  }
+  return new Map([...counts].sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 export interface PlacedFinding {

@@ -2,7 +2,7 @@ import { printable } from '../base/printable.ts';
 import type { Coverage } from '../check/coverage.ts';
 import type { Palette } from './colour.ts';
 import type { CheckReport, LibraryReport } from './model.ts';
-import { countsOf } from './model.ts';
+import { countsOf, keptBackBy } from './model.ts';
 import { cautions, counted, grouped } from './words.ts';
 
 /** The end of every report: counts, what was read, coverage, what was kept back, and the cautions. Never left out. */
@@ -27,12 +27,12 @@ function headline(report: CheckReport, palette: Palette): string {
   return parts.length === 0 ? 'No findings.' : `${parts.join(', ')}.`;
 }
 
-function filesWords({ files, asOf }: LibraryReport): string {
+function filesWords({ files, asOf, checked }: LibraryReport): string {
   const unread = files.listed - files.read;
   const read = `Read ${counted(files.read, 'rule file')}`;
   const refused = unread === 0 ? '' : `; ${counted(unread, 'file')} could not be read`;
   const part =
-    files.reported === files.listed ? '' : `; findings are shown for ${grouped(files.reported)} of them, as asked`;
+    checked.length === files.listed ? '' : `; findings are shown for ${grouped(checked.length)} of them, as asked`;
   const out =
     files.leftOut === 0
       ? ''
@@ -58,14 +58,16 @@ function listWords(ids: readonly string[]): string {
 }
 
 /** Everything that was found and is not shown, by what keeps it back. */
-export function heldBackLines({ suppressed, waived, baseline }: LibraryReport): readonly string[] {
+export function heldBackLines(library: LibraryReport): readonly string[] {
   const lines: string[] = [];
+  const suppressed = keptBackBy(library, 'settings');
+  const waived = keptBackBy(library, 'waiver');
+  const known = keptBackBy(library, 'baseline');
   if (suppressed.size > 0)
     lines.push(`${countWords(suppressed)} kept back by the library's own settings: ${namesOf(suppressed)}.`);
   if (waived.size > 0) lines.push(`${countWords(waived)} kept back by waivers in force: ${namesOf(waived)}.`);
-  if (baseline === undefined) return lines;
-  const { known, settled } = baseline;
   if (known.size > 0) lines.push(`${countWords(known)} kept back because the baseline holds them: ${namesOf(known)}.`);
+  const settled = library.baseline?.settled ?? 0;
   if (settled > 0) {
     const are = settled === 1 ? 'is' : 'are';
     lines.push(

@@ -39,13 +39,11 @@ function reportWith(...findings: readonly Finding[]): CheckReport {
     libraries: [
       {
         label: 'samples/x',
-        files: { listed: 2, read: 2, reported: 2, leftOut: 0 },
+        files: { listed: 2, read: 2, leftOut: 0 },
         findings: findings.map((one) => placer.placed(one)),
         coverage: { named: 12, encoded: 11, missing: ['pale-forceps'], unreadable: [] },
-        checked: [],
-        keptBack: [],
-        suppressed: new Map([['card-stale', 2]]),
-        waived: new Map(),
+        checked: [device, set],
+        keptBack: [1, 2].map(() => ({ placed: placer.placed({ ...finding, rule: 'card-stale' }), by: 'settings' })),
       },
     ],
     notices: [],
