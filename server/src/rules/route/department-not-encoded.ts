@@ -1,6 +1,5 @@
-import type { LibraryView } from '../../library/view.ts';
-import { departmentOf } from '../../route/equipment.ts';
 import { defineRule } from '../rule.ts';
+import { undescribedIn } from '../support/department.ts';
 
 const message = {
   missing: (lacking: readonly string[]) =>
@@ -17,7 +16,8 @@ export const rule = defineRule({
   kinds: ['library'],
   check(library, { view, report }) {
     if (view.ids('set').size === 0) return;
-    const lacking = lackingIn(view);
+    // Sets exist before machines in a young library: one sentence about the library instead of one about each set.
+    const lacking = undescribedIn(view);
     if (lacking.length > 0) report({ at: library.id?.at ?? library.at, message: message.missing(lacking) });
   },
   examples: {
@@ -97,12 +97,3 @@ cycles:
     ],
   },
 });
-
-/** Sets exist before machines in a young library: one sentence about the library instead of one about each set. */
-function lackingIn(view: LibraryView): readonly string[] {
-  const { sterilizing, packagings } = view.ask(departmentOf, '');
-  const lacking: string[] = [];
-  if (sterilizing.length === 0) lacking.push('a cycle of a sterilizer');
-  if (packagings.length === 0) lacking.push('packaging');
-  return lacking;
-}

@@ -1,11 +1,11 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
-import { departmentOf } from '../../route/equipment.ts';
 import { gapOfDevice, gapOfSet, type RouteGap } from '../../route/explanation.ts';
 import { routeOfDevice, routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
 import { clashReport } from '../support/clash-report.ts';
+import { undescribedIn } from '../support/department.ts';
 
 export const rule = defineRule({
   id: 'set-route-none',
@@ -126,16 +126,11 @@ manual: {use: required}
 /** A device is judged alone where no set holds it; else the set says it. */
 function withoutRoute(entity: AnyEntity, view: LibraryView): RouteGap | undefined {
   const { id } = rootOfEntity(entity);
-  if (isUnencoded(view)) return undefined;
+  // Before the department is described, the library says so once (`department-not-encoded`).
+  if (undescribedIn(view).length > 0) return undefined;
   if (isOfKind(entity, 'set')) {
     return view.ask(routeOfSet, id)?.status === 'none' ? view.ask(gapOfSet, id) : undefined;
   }
   const isAlone = isOfKind(entity, 'device') && view.users('device', id, 'set').length === 0;
   return isAlone && view.ask(routeOfDevice, id)?.status === 'none' ? view.ask(gapOfDevice, id) : undefined;
-}
-
-/** Before any sterilizer or packaging is described, the library says so once (`department-not-encoded`). */
-function isUnencoded(view: LibraryView): boolean {
-  const { sterilizing, packagings } = view.ask(departmentOf, '');
-  return sterilizing.length === 0 || packagings.length === 0;
 }
