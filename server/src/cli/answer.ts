@@ -7,7 +7,7 @@ import type { Arguments } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { openFindings } from './open-findings.ts';
-import { writePaper } from './paper-output.ts';
+import { printedOn, writePaper } from './paper-output.ts';
 import { libraryAt } from './route-library.ts';
 
 /** `answer NUMBER...`: everything a surveyor asks about one device. */
@@ -18,7 +18,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   }
   const open = libraryAt(given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
-  const day = given.values.get('today') ?? io.today();
+  const day = printedOn(io, given);
   const view = open.engine.view();
   const printing = printingOf(view, wordsOf('en'));
   const findings = openFindings(open);

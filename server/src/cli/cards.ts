@@ -15,6 +15,7 @@ import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { openFindings } from './open-findings.ts';
 import type { OpenLibrary } from './open-library.ts';
+import { printedOn } from './paper-output.ts';
 import { pdfPrinter } from './pdf-printer.ts';
 import { libraryAt } from './route-library.ts';
 
@@ -53,7 +54,7 @@ function writeCards(
   const paper = paperSizes[given.values.get('paper') ?? 'a4'] ?? defaultPaper;
   const printing = printingOf(open.engine.view(), words);
   const findings = openFindings(open);
-  const day = given.values.get('today') ?? io.today();
+  const day = printedOn(io, given);
   const pdf = pdfPrinter(io, given);
   let code: ExitCode = exit.ok;
   for (const id of ids) {

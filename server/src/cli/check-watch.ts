@@ -22,7 +22,7 @@ export async function watchCheck(
   check: (speaks: 'aloud' | 'quietly') => Checked,
 ): Promise<ExitCode> {
   let last = check('aloud');
-  if (last.found === 0) return last.code;
+  if (last.roots.length === 0) return last.code;
   tellAll(last.report, io, given);
   writeOutputs(last.report, io, given);
   const again = () => {

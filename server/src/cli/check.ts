@@ -31,8 +31,8 @@ export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCod
   const fault = outputFault(given) ?? combinationFault(given);
   if (fault !== undefined) return cannotFollow(io, fault);
   if (given.switches.has('watch')) return watchCheck(io, given, (quietly) => checked(io, given, quietly));
-  const { report, code, found } = checked(io, given, 'aloud');
-  if (found > 0) io.stdout.write(rendered(formatIn(given), report, io, given));
+  const { report, code, roots } = checked(io, given, 'aloud');
+  if (roots.length > 0) io.stdout.write(rendered(formatIn(given), report, io, given));
   return writeOutputs(report, io, given) === 'written' ? code : exit.usage;
 }
 
@@ -49,9 +49,7 @@ function combinationFault({ switches, values, operands }: Arguments): string | u
 export interface Checked {
   readonly report: CheckReport;
   readonly code: ExitCode;
-  /** How many libraries were found. */
-  readonly found: number;
-  /** Their folders, absolute. */
+  /** The folders of the libraries that were found, absolute. */
   readonly roots: readonly string[];
 }
 
@@ -66,7 +64,6 @@ function checked(io: CommandIo, given: Arguments, speaks: 'aloud' | 'quietly'): 
   return {
     report,
     code: exitCodeOf(report, search.failures, settings, given),
-    found: judged.length,
     roots: search.libraries.map(({ root }) => root),
   };
 }

@@ -54,3 +54,8 @@ function blocksOf(part: Part): readonly Block[] {
       return [];
   }
 }
+
+/** The day that stands on paper: the one that was asked for, else the clock's, also where a library is checked as of another day. */
+export function printedOn(io: CommandIo, { values }: Arguments): string {
+  return values.get('today') ?? io.today();
+}

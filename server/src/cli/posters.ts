@@ -12,6 +12,7 @@ import type { Arguments } from './arguments.ts';
 import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
+import { printedOn } from './paper-output.ts';
 import { pdfPrinter } from './pdf-printer.ts';
 import { libraryAt } from './route-library.ts';
 
@@ -31,7 +32,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   if ('why' in folder) return cannotFollow(io, folder.why);
   const words = wordsOf(given.values.get('language'));
   const printing = printingOf(open.engine.view(), words);
-  const day = given.values.get('today') ?? io.today();
+  const day = printedOn(io, given);
   const paper = paperSizes[given.values.get('paper') ?? 'a4'] ?? defaultPaper;
   const pdf = pdfPrinter(io, given);
   const ids = given.operands.length > 0 ? posterIds.filter((id) => given.operands.includes(id)) : posterIds;

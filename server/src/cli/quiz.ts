@@ -16,7 +16,7 @@ import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { openFindings } from './open-findings.ts';
-import { writePaper } from './paper-output.ts';
+import { printedOn, writePaper } from './paper-output.ts';
 import { libraryAt } from './route-library.ts';
 
 const usualCount = 12;
@@ -33,7 +33,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
     return cannotFollow(io, 'a package of files needs a folder: --out DIR.');
   const open = libraryAt(given.operands[0] ?? given.values.get('library') ?? '.', io, given);
   if (open === undefined) return exit.nothing;
-  const day = given.values.get('today') ?? io.today();
+  const day = printedOn(io, given);
   const seed = given.values.get('seed') ?? day;
   const stage = given.values.get('stage') as QuizStage | undefined;
   const printing = printingOf(open.engine.view(), wordsOf('en'));

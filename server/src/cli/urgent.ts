@@ -8,7 +8,7 @@ import { wordsOf } from '../print/words/words.ts';
 import type { Arguments } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
-import { writePaper } from './paper-output.ts';
+import { printedOn, writePaper } from './paper-output.ts';
 import { libraryAt } from './route-library.ts';
 
 /** `urgent ID`: may this be processed for immediate use, and what does it take? */
@@ -27,7 +27,7 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
     writePaper(urgentAnswer({ set }, printing), io, given);
     return exit.ok;
   }
-  const day = given.values.get('today') ?? io.today();
+  const day = printedOn(io, given);
   const looked = lookUp(view, asked, Number(day.slice(0, 4)));
   for (const device of looked.devices) writePaper(urgentAnswer({ device }, printing), io, given);
   if (looked.devices.length > 0) return exit.ok;
