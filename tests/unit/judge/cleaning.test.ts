@@ -5,7 +5,6 @@ import type { Judgement } from '../../../server/src/judge/outcome.ts';
 import { judgeUltrasonic } from '../../../server/src/judge/ultrasonic.ts';
 import { washA0 } from '../../../server/src/judge/wash-thermal.ts';
 import { judgeWash } from '../../../server/src/judge/washing.ts';
-import { judgeWater } from '../../../server/src/judge/water.ts';
 import type { EntityOf } from '../../../server/src/model/entities.generated.ts';
 import { entityOf } from '../../support/entities.ts';
 import { device, setting, shown, stock, U1, washCycleOf } from './department.ts';
@@ -378,25 +377,5 @@ describe('by hand', () => {
     expect(byHand('manual: {soak: {between: [1 min, 15 min]}}', soak('5 min'), 'overrides: {soak: 60 min}')).toEqual([
       'fails soak',
     ]);
-  });
-});
-
-describe('water', () => {
-  const judged = (quality: string, water: string) => {
-    const one = device('d', `rinse: {final: ${quality}}`);
-    const asked = one.rinse?.final;
-    if (asked === undefined) throw new Error('nothing asked');
-    return shown(judgeWater({ by: one, quality: asked, water: stock.water(water), waterName: water, setting }));
-  };
-  test('by value, never by the name of the grade', () => {
-    expect(judged('{conductivity: {at_most: 10 uS/cm}, endotoxin: {at_most: 10 EU/mL}}', 'RO-1')).toEqual([]);
-    expect(judged('{conductivity: {at_most: 10 uS/cm}, endotoxin: {at_most: 10 EU/mL}}', 'tap')).toEqual([
-      'fails water-grade',
-      'needs-answer water-grade',
-    ]);
-    expect(judged('{grade: critical}', 'RO-1')).toEqual([]);
-    expect(judged('{grade: purified}', 'RO-1')).toEqual(['needs-answer water-grade']);
-    expect(judged('{grade: purified}', 'tap')).toEqual(['fails water-grade']);
-    expect(judged('{grade: critical}', 'nowhere')).toEqual(['needs-answer water-grade']);
   });
 });
