@@ -1,4 +1,5 @@
 import path from 'node:path';
+import type { Locator } from 'playwright-core';
 import { attempt, type Editor } from './harness.ts';
 import { until } from './wait.ts';
 
@@ -43,7 +44,7 @@ const themes: Record<Theme, { readonly listed: string; readonly mark: string }> 
 /** Runs a command by the title that the palette shows, for example "View: Focus Problems". */
 export async function runCommand(editor: Editor, title: string): Promise<void> {
   await attempt(editor, `run the command "${title}"`, async () => {
-    await editor.page.keyboard.press('F1');
+    await openPalette(editor);
     await chooseByName(editor, `>${title}`, (entry) => entry.label === title);
   });
 }
@@ -58,7 +59,7 @@ export async function quickList(editor: Editor): Promise<QuickEntry[]> {
 /** The titles that the palette offers for what is typed. */
 export async function commandsFor(editor: Editor, typed: string): Promise<string[]> {
   return attempt(editor, `list the commands for "${typed}"`, async () => {
-    await editor.page.keyboard.press('F1');
+    await openPalette(editor);
     await fillQuickInput(editor, `>${typed}`);
     const labels = (await quickList(editor)).map((entry) => entry.label);
     await closeQuickInput(editor);
@@ -172,10 +173,26 @@ export async function focusText(editor: Editor): Promise<void> {
   await editor.page.locator('.editor-group-container.active .monaco-editor.focused').first().waitFor();
 }
 
-async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
-  const input = editor.page
+function quickInput(editor: Editor): Locator {
+  return editor.page
     .locator('.quick-input-widget .quick-input-filter input, .quick-input-widget input[type="text"]')
     .first();
+}
+
+/** The list of commands. What takes the cursor meanwhile (a file that is just being shown) closes it: then it is opened again. */
+async function openPalette(editor: Editor): Promise<void> {
+  const line = quickInput(editor);
+  await until('the list of commands', async () => {
+    await editor.page.keyboard.press('F1');
+    return line.fill('>', { timeout: 3_000 }).then(
+      () => true,
+      () => undefined,
+    );
+  });
+}
+
+async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
+  const input = quickInput(editor);
   await input.waitFor();
   await input.fill(typed);
 }
