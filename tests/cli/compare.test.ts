@@ -281,14 +281,14 @@ describe('compare of recorded states', () => {
     git(copy, 'clone', '-q', '--depth', '1', '--no-tags', `file://${top}`, 'shallow');
     const { code, err } = await cli(['compare', '--from', old], { cwd: join(copy, 'shallow', 'our library') });
     expect(code).toBe(2);
-    expect(err).toContain('this copy holds only the latest part of the history');
+    expect(err).toContain('holds only the newest part of its history');
   });
 
   it('a library without a history says so', async () => {
     const folder = folderWith({ 'library.ifu.yaml': libraryText });
     const { code, err } = await cli(['compare', '--from', 'main'], { cwd: folder });
     expect(code).toBe(2);
-    expect(err).toContain('in no git repository');
+    expect(err).toContain('This folder has no recorded history');
     expect(await cli(['compare', '--to', 'main'], { cwd: folder })).toMatchObject({
       code: 2,
       err: expect.stringContaining('--from'),

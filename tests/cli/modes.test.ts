@@ -73,7 +73,7 @@ describe('--changed-since', () => {
     git(cwd, 'clone', '-q', '--depth', '1', `file://${cwd}`, copy);
     const { code, err } = await cli(['check', '--changed-since', 'HEAD~1'], { cwd: copy });
     expect(code).toBe(2);
-    expect(err).toContain('Fetch the whole history');
+    expect(err).toContain('holds only the newest part of its history');
   });
 
   it('does not take for ours what others changed since the lines of work parted', async () => {

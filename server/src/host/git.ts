@@ -113,7 +113,7 @@ function blobsIn(out: Buffer): ReadonlyMap<string, Buffer> {
 function missingWords(root: string, revision: string, why: string): string {
   const shallow = git(root, ['rev-parse', '--is-shallow-repository']);
   if ('out' in shallow && shallow.out.toString('utf8').trim() === 'true')
-    return `There is no recorded state "${revision}" here: this copy holds only the latest part of the history. Fetch the whole history (git fetch --unshallow) and try again.`;
+    return `This copy of the library holds only the newest part of its history, and the state "${revision}" is not in that part. Ask whoever looks after the library for a copy with the whole history (for them: git fetch --unshallow).`;
   return `There is no recorded state "${revision}" in this library’s history.${why === '' ? '' : ` ${why}`}`;
 }
 
@@ -152,16 +152,21 @@ export function git(folder: string, words: readonly string[], input = ''): GitAn
     return {
       why:
         code === 'ENOENT'
-          ? 'Comparing recorded states needs git, and no git was found on this computer.'
-          : 'git did not answer.',
+          ? 'Earlier states can’t be read on this computer: the program that keeps them (git) is not installed. Ask your support to install it.'
+          : 'The program that keeps the earlier states (git) did not answer. Try again; if it stays so, ask your support.',
     };
   }
   if (ran.status === 0) return { out: ran.stdout };
   const said = ran.stderr.toString('utf8').split('\n')[0]?.slice(0, 300) ?? '';
   if (/not a git repository/.test(said))
-    return { why: 'This folder has no recorded history: it is in no git repository.' };
-  if (/dubious ownership/.test(said)) return { why: 'git will not read this folder, because another account owns it.' };
-  return { why: said };
+    return {
+      why: 'This folder has no recorded history, so there is no earlier state to compare with. Ask your support to have its states recorded (git) from now on.',
+    };
+  if (/dubious ownership/.test(said))
+    return {
+      why: 'The history of this folder can’t be read, because the folder belongs to another account of this computer. Ask your support (for them: git, safe.directory).',
+    };
+  return { why: said === '' ? '' : `The program that keeps the earlier states (git) said: ${said}` };
 }
 
 /** Variables that would lead git elsewhere are left out; it asks nobody anything and fetches nothing. */

@@ -115,6 +115,7 @@ const reached: readonly (readonly [keyof Impact, string])[] = [
   ['responses', 'Answers of makers'],
   ['quizzes', 'Quiz items'],
   ['training', 'Training'],
+  ['roles', 'Roles to train'],
   ['waivers', 'Waivers'],
   ['equipment', 'Machines, chemistry and packaging in use'],
 ];
@@ -157,8 +158,17 @@ function signOffBlocks({ signOffs }: RevisionReview): readonly Block[] {
   return blocks;
 }
 
-export function noticeBlocks({ recordKeeping }: RevisionReview, { notices }: CompareHead): readonly Block[] {
-  const items = [...notices];
+/** Where nobody is named who has to learn of a change, "no role" must not be read as "nobody needs to". */
+export function untaughtWords({ changes }: RevisionReview): readonly string[] {
+  const untaught = changes.flatMap(({ entity, impact }) => (impact?.roles.length === 0 ? [entity] : []));
+  return [...new Set(untaught)]
+    .sort()
+    .map((entity) => `No training record says which roles have to learn what changed in ${entity.replace('/', ' ')}.`);
+}
+
+export function noticeBlocks(review: RevisionReview, { notices }: CompareHead): readonly Block[] {
+  const { recordKeeping } = review;
+  const items = [...notices, ...untaughtWords(review)];
   if (recordKeeping > 0)
     items.push(
       `In ${recordKeeping} places only the record of reading differs (who looked, and when, or the revision it was taken from): no change of what is demanded.`,

@@ -3,7 +3,7 @@ import type { Review, ReviewMark, ReviewRow, ReviewSide, ReviewTotal } from '../
 import type { Side } from '../revision/change.ts';
 import type { ReviewedChange, RevisionReview } from '../revision/review.ts';
 import type { DecisionState } from '../revision/sign-off.ts';
-import { impactWords, revisionBlocks, togetherWords } from './compare-page.ts';
+import { impactWords, revisionBlocks, togetherWords, untaughtWords } from './compare-page.ts';
 import {
   actionWords,
   type CompareHead,
@@ -103,20 +103,23 @@ function sideOf(side: Side | undefined, which: ReviewPlace['side'], entity: stri
 }
 
 function totalsOf({ changes, routes }: RevisionReview): readonly ReviewTotal[] {
-  const all = (key: 'cards' | 'training' | 'questions') =>
+  const all = (key: 'cards' | 'roles' | 'training' | 'questions') =>
     [...new Set(changes.flatMap(({ impact }) => impact?.[key] ?? []))].sort();
   const held = routes.filter(({ effect }) => effect === 'route-breaks').map(({ of }) => of.replace(/^set\//, ''));
   return [
     { label: 'Sets on hold', ids: held },
     { label: 'Cards to print again', ids: all('cards') },
-    { label: 'Training to look at', ids: all('training') },
+    { label: 'Roles to train', ids: all('roles') },
+    { label: 'Training records to look at', ids: all('training') },
     { label: 'Open questions it touches', ids: all('questions') },
   ];
 }
 
-function noticesOf({ recordKeeping, signOffs }: RevisionReview, { notices }: CompareHead): readonly string[] {
+function noticesOf(review: RevisionReview, { notices }: CompareHead): readonly string[] {
+  const { recordKeeping, signOffs } = review;
   return [
     ...notices,
+    ...untaughtWords(review),
     ...signOffs.unused.map(
       ({ record, field }) => `${record} decides on ${field || 'a change'}, which this comparison does not have.`,
     ),

@@ -20,6 +20,8 @@ export interface Impact {
   readonly responses: readonly string[];
   readonly quizzes: readonly string[];
   readonly training: readonly string[];
+  /** Roles that those trainings name: `technician`. Never people. */
+  readonly roles: readonly string[];
   /** Waivers whose ground may be gone. */
   readonly waivers: readonly string[];
   /** Machines and chemistry on the ways in use: `sterilizer/S1`. */
@@ -55,6 +57,7 @@ export function impactOf(change: Change, effect: ChangeEffect, entity: Rec, view
     responses: named('response'),
     quizzes: quizzesAbout(change, kind, id, view),
     training: named('training'),
+    roles: rolesIn(view.users(kind, id, 'training')),
     waivers: idsOf(view.all('waiver').filter((waiver) => concerns(waiver, [id, ...setIds]))),
     equipment: equipmentOf(sets, view),
     stock: sets.map(stockOf),
@@ -151,6 +154,11 @@ function equipmentOf(sets: readonly EntityOf['set'][], view: LibraryView): reado
 
 function stockOf(set: EntityOf['set']): ShelfStock {
   return { set: rootOfEntity(set).id, packs: set.stock?.value, usesAMonth: set.in_use_month?.value };
+}
+
+function rolesIn(trainings: readonly EntityOf['training'][]): readonly string[] {
+  const readers = trainings.flatMap((training) => training.readers?.items ?? []);
+  return sorted(readers.flatMap(({ role }) => role?.text ?? []));
 }
 
 function idsOf(entities: readonly Rec[]): readonly string[] {

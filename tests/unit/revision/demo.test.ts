@@ -68,6 +68,7 @@ describe('revision D to E of the take-apart scissors', () => {
       cards: ['LAP-CHOLE-B'],
       quizzes: ['Q1-scissors-dry'],
       training: ['T3-insulation-test'],
+      roles: ['technician'],
       stock: [{ set: 'LAP-CHOLE-B', packs: 4, usesAMonth: 22 }],
       shelfChoice: 'needed',
     });
@@ -227,6 +228,8 @@ describe('every surface tells the same', () => {
       { quote: 'Test the insulation over the full length before each use.', see: review.lost[0]?.reportedBy },
     ]);
     expect(sheet.totals[0]).toEqual({ label: 'Sets on hold', ids: ['LAP-CHOLE-B'] });
+    expect(sheet.totals).toContainEqual({ label: 'Roles to train', ids: ['technician'] });
+    expect(sheet.totals).toContainEqual({ label: 'Training records to look at', ids: ['T3-insulation-test'] });
     expect(sheet.cautions).toEqual(JSON.parse(surfaces.json).cautions);
     expect(places.map(({ side }) => side)).toHaveLength(
       review.changes.flatMap(({ before, after }) => [before, after].filter((side) => side !== undefined)).length,
