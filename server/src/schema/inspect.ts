@@ -79,12 +79,24 @@ function inspectRecord(tree: MapTree, shape: RecordShape, name: string, problems
     const field = shape.fields.get(key.text);
     if (field === undefined)
       problems.push(words.unknownKey(key, name, nearest(key.text, shape.fields.keys()), [...shape.fields.keys()]));
-    else inspectNode(value, field.shape, `"${key.text}"`, problems);
+    else {
+      inspectNode(value, field.shape, `"${key.text}"`, problems);
+      if (value.node === 'list') inspectWords(value.items, field.suggestions ?? new Map(), problems);
+    }
   }
   for (const key of shape.required) {
     if (!seen.has(key)) problems.push(words.keyMissing(tree, name, key, shape.fields.get(key)?.description ?? ''));
   }
   if (shape.name === 'Requirement' && !says(seen)) problems.push(words.requirementEmpty(tree, name));
+}
+
+/** Items of which every word is one that is often written there by itself: a comma was left out. */
+function inspectWords(items: readonly Tree[], usual: ReadonlyMap<string, string>, problems: Problem[]): void {
+  for (const item of items) {
+    if (item.node !== 'scalar' || item.style !== 'plain' || usual.has(item.text)) continue;
+    const parts = item.text.split(/\s+/);
+    if (parts.length > 1 && parts.every((part) => usual.has(part))) problems.push(words.runTogether(item, parts));
+  }
 }
 
 const sayingKeys = [

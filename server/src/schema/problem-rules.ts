@@ -28,6 +28,11 @@ export const schemaProblemRules = [
     why: 'Only words of the closed list are understood; another spelling would not be judged.',
   },
   {
+    id: 'words-run-together',
+    severity: 'error',
+    why: 'Items of a list are kept apart by commas or lines; without them two items are one, which nobody looks for.',
+  },
+  {
     id: 'empty-value',
     severity: 'error',
     why: 'An empty line looks like an answer; silence of the document is written "silent: true".',

@@ -79,6 +79,12 @@ export const words = {
     ),
     ...renaming(at.span, suggestion),
   }),
+  runTogether: (at: ScalarTree, parts: readonly string[]): Problem =>
+    error(
+      'words-run-together',
+      at.span,
+      `"${shortened(at.text)}" is read as one item. Make ${parts.length} of it: a comma after each between brackets, or a line and a dash for each.`,
+    ),
   refused: (tree: MapTree, why: string): Problem =>
     error('does-not-fit', headOf(tree), `The file does not have the form its kind needs (${why}).`),
 } as const;
