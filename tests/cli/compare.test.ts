@@ -209,7 +209,7 @@ describe('compare of recorded states', () => {
     '--output=pwned',
     ':/',
     '',
-  ])('a revision is only ever a name: %j', async (revision) => {
+  ])('[X12] a revision is only ever a name: %j', async (revision) => {
     const { top, library } = history();
     const { code, err } = await cli(['compare', `--from=${revision}`, '--to', 'second'], { cwd: library });
     expect(code).toBe(2);

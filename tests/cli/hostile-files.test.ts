@@ -18,7 +18,7 @@ function acts(text: string): boolean {
 /** Whatever lies beside it, this finding is still made. */
 const others = 'bad.ifu.yaml unknown-field';
 
-describe('names of rule files that are no ordinary files', () => {
+describe('[X02] names of rule files that are no ordinary files', () => {
   it('are refused in the same words, whether or not what they lead to exists', async () => {
     const outside = folderWith({ 'secret.ifu.yaml': badText });
     const cwd = folderWith({ ...library, 'devices/d.ifu.yaml': 'kind: device\nid: d\n' });
@@ -87,7 +87,7 @@ describe('names of rule files that are no ordinary files', () => {
   });
 });
 
-describe('file names', () => {
+describe('[L44] file names', () => {
   it('of every kind are read', async () => {
     const names = [
       'with space',
@@ -128,7 +128,7 @@ describe('file names', () => {
     expect(findingsIn(out).filter(({ rule }) => rule === 'unknown-field')).toHaveLength(3);
   });
 
-  it('with line ends, escapes and commands of build servers do nothing', async () => {
+  it('[X08] with line ends, escapes and commands of build servers do nothing', async () => {
     const odd = [
       'a\n::error::pwned',
       '::set-output name=x::y',
@@ -152,7 +152,7 @@ describe('file names', () => {
   });
 });
 
-describe('bytes that are no text', () => {
+describe('[L45] bytes that are no text', () => {
   const text = 'kind: device\nid: d1\nname: "134 °C"\n';
   const utf16 = Buffer.from(`\ufeff${text}`, 'utf16le');
   const cases: readonly (readonly [string, Uint8Array])[] = [
@@ -197,7 +197,7 @@ describe('bytes that are no text', () => {
     expect(namesIn(out)).toEqual([others, 'x.ifu.yaml file-refused']);
   });
 
-  it('a line of 1 MB is shown as a window', async () => {
+  it('[L44] a line of 1 MB is shown as a window', async () => {
     const line = `frobnicate: "${'x'.repeat(900_000)}"`;
     const { out } = await cli(['check'], {
       cwd: folderWith({ ...library, 'x.ifu.yaml': `kind: question\nid: q9\n${line}\n` }),
@@ -232,7 +232,7 @@ describe('values that act on what reads the report', () => {
     expect(() => JSON.parse(json)).not.toThrow();
   });
 
-  it('do not change what the program’s own objects hold', async () => {
+  it('[X01] do not change what the program’s own objects hold', async () => {
     const text =
       'kind: question\nid: hasOwnProperty\n__proto__: {polluted: "yes"}\nconstructor: {prototype: {polluted: "1"}}\ntoString: "x"\n';
     await cli(['check'], { cwd: folderWith({ ...library, 'x.ifu.yaml': text }) });

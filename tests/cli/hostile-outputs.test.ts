@@ -65,7 +65,7 @@ async function resultsOf(cwd: string): Promise<Sarif['runs'][number]['results']>
   return (JSON.parse(await printed('sarif', cwd)) as Sarif).runs[0]?.results ?? [];
 }
 
-describe('whatever names and values hold', () => {
+describe('[X08] [X09] whatever names and values hold', () => {
   it.each([...checkFormats])('%s has nothing in it that acts, no absolute path, and no colour', async (format) => {
     const cwd = folderWith(files);
     const { out, err } = await cli(['check', '--format', format, '--colour', 'never'], { cwd, terminal: 'terminal' });

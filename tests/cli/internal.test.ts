@@ -28,7 +28,7 @@ const reporting: AnyRule = {
   check: (entity, context) => context.report({ at: entity.at, message: 'seen' }),
 };
 
-describe('a rule that fails', () => {
+describe('[R13] a rule that fails', () => {
   const engine = new Engine({ rules: [throwing, reporting], today: '2025-03-03' as IsoDate });
   const file = fileId('q.ifu.yaml');
   engine.set(file, goodText);

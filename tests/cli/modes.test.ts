@@ -98,7 +98,7 @@ describe('--changed-since', () => {
     },
   );
 
-  it('takes names of files and of lines of work as names, whatever they look like', async () => {
+  it('[X12] takes names of files and of lines of work as names, whatever they look like', async () => {
     const cwd = history();
     git(cwd, 'branch', '$(id)');
     const names = ['-rf.ifu.yaml', ';rm -rf *.ifu.yaml', '--output=x.ifu.yaml', 'new\nline.ifu.yaml', '`id`.ifu.yaml'];

@@ -191,7 +191,7 @@ describe('the disk', () => {
   });
 });
 
-describe('when the checker is killed', () => {
+describe('[R13] when the checker is killed', () => {
   it('is started again, says so once, and nothing is lost', async () => {
     await openFile(editor, 'devices/grey-scissors.ifu.yaml');
     await replaceWords(editor, 6, 'clas', 'claz');

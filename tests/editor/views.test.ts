@@ -125,7 +125,7 @@ describe('the set sheet', () => {
   });
 });
 
-describe('values that would be markup', () => {
+describe('[X05] [X06] values that would be markup', () => {
   it('stay text in the sheet and in the hover', async () => {
     const name = JSON.stringify(`${hostile}{7*7}`);
     const lines = [

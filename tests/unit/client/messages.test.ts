@@ -92,13 +92,13 @@ describe('the page', () => {
   const read = (file: string) => readFileSync(path.resolve(import.meta.dirname, '../../../client', file), 'utf8');
   const sources = ['main', 'blocks', 'choices', 'elements'].map((name) => read(`page/${name}.ts`)).join('\n');
 
-  it('puts texts in as text only', () => {
+  it('[X06] puts texts in as text only', () => {
     expect(sources).not.toMatch(
       /innerHTML|outerHTML|insertAdjacentHTML|document\.write|\beval\b|new Function|\.href\b/,
     );
   });
 
-  it('can load nothing but its own script and style, and holds no content before it is told', () => {
+  it('[X06] can load nothing but its own script and style, and holds no content before it is told', () => {
     const page = read('src/sheet-page.ts');
     expect(page).toContain("default-src 'none'");
     expect(page).not.toMatch(/unsafe-inline|unsafe-eval|https:/);

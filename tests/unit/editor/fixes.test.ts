@@ -17,7 +17,7 @@ function findingsOf(text: string): readonly Finding[] {
   return engine.findings(file);
 }
 
-describe('fix all of a rule in a file', () => {
+describe('[E03] fix all of a rule in a file', () => {
   it('mends every one, also where one fix makes the next possible, and is then done', () => {
     const text = 'kind: device\nid: a\nnam: x\nmakr: y\nclas: critical\n';
     const after = fixAllOf('unknown-field', text, findingsOf);

@@ -91,7 +91,7 @@ describe('hover', () => {
     expect(hover('\n    - id: pv132')).toBeUndefined();
   });
 
-  it('never passes markup of a file on', () => {
+  it('[X05] never passes markup of a file on', () => {
     const said = hover('140 C, src', 'device.ifu.yaml', asMarkdown) ?? '';
     expect(said).toContain(
       '\\[x\\](command:workbench.action.terminal.new) \\<img src=x onerror=y\\> \\!\\[\\](https\\://tracker.invalid)',

@@ -57,7 +57,7 @@ describe('whatever is written', () => {
 /** A thousand in the long trial. */
 const mostFiles = Math.min(1000, runs(200));
 
-describe('a branch switch', () => {
+describe('[R09] a branch switch', () => {
   it('hundreds of files that change at once, and change back, leave what was there', () => {
     const texts = new Map(sample);
     for (let copy = 0; texts.size < mostFiles; copy++)

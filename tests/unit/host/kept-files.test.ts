@@ -106,7 +106,7 @@ describe('the program that reads documents', () => {
   });
 });
 
-describe('a path that leads out of the library', () => {
+describe('[X02] a path that leads out of the library', () => {
   it('is as if nothing were there, whether or not something is', () => {
     const outside = folderWith({ 'a.pdf': twoPages });
     const root = folderWith({ 'b.pdf': twoPages });

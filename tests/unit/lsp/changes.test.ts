@@ -107,7 +107,7 @@ describe('findings follow what happens to files', () => {
 });
 
 describe('bursts', () => {
-  it('two hundred edits at once end in the last state, checked far fewer times', async () => {
+  it('[R12] two hundred edits at once end in the last state, checked far fewer times', async () => {
     const uri = folder.uri('pale.ifu.yaml');
     await client.open(uri, deviceText('pale', '130 C'));
     await client.settled();
@@ -121,7 +121,7 @@ describe('bursts', () => {
     expect(client.pushes.length - before).toBeLessThan(60);
   });
 
-  it('a thousand files that come and go within a moment leave nothing behind', async () => {
+  it('[R09] a thousand files that come and go within a moment leave nothing behind', async () => {
     const names = Array.from({ length: 1000 }, (_, i) => `many/d${i}.ifu.yaml`);
     for (const name of names) folder.write(name, deviceText(name.slice(5, -9), '150 C'));
     await client.onDisk(names.map((name) => ({ uri: folder.uri(name), type: 1 as const })));
@@ -139,7 +139,7 @@ describe('bursts', () => {
 });
 
 describe('faults of ours', () => {
-  it('a rule that throws costs one finding; the others still run', async () => {
+  it('[R13] a rule that throws costs one finding; the others still run', async () => {
     const other = await TestClient.start({ folders: [folder.path], rules: [throwing, hotLimit] });
     folder.write('pale.ifu.yaml', deviceText('pale', '150 C'));
     await other.onDisk([{ uri: folder.uri('pale.ifu.yaml'), type: 2 }]);

@@ -53,7 +53,7 @@ function rawPair(disk: Disk) {
 let folder: TestFolder | undefined;
 afterEach(() => folder?.remove());
 
-describe('URIs', () => {
+describe('[X15] URIs', () => {
   it('lead to a path only when they are plain file URIs', () => {
     expect(oddUris.map(pathOfUri)).toEqual(oddUris.map(() => undefined));
     expect(pathOfUri('file:///C:/a')).toBe('c:/a');
@@ -104,7 +104,7 @@ describe('URIs', () => {
   });
 });
 
-describe('messages out of turn', () => {
+describe('[X15] messages out of turn', () => {
   it('requests before initialize, unknown ones and a second greeting get an error', async () => {
     const client = rawPair(forbidden);
     await expect(

@@ -95,7 +95,7 @@ const brokenFrames: readonly (readonly [string, Buffer | string])[] = [
 ];
 
 describe('a server of its own', () => {
-  it('answers broken frames with an error and goes on', async () => {
+  it('[X15] answers broken frames with an error and goes on', async () => {
     const server = await running();
     for (const [index, [, bytes]] of brokenFrames.entries()) {
       server.raw(bytes);
@@ -120,7 +120,7 @@ describe('a server of its own', () => {
     server.child.kill();
   });
 
-  it('drops junk without end instead of keeping it', async () => {
+  it('[X15] drops junk without end instead of keeping it', async () => {
     const server = await running();
     server.raw(Buffer.alloc(100_000, 'x'));
     server.raw('Content-Length: -1\r\n\r\n{"jsonrpc":"2.0","id":8,"method":"lost"}');

@@ -50,7 +50,7 @@ describe('writing over the protocol', () => {
     });
   });
 
-  it('fixes as edits of the version that they were made for; all of a rule when chosen', async () => {
+  it('[E04] fixes as edits of the version that they were made for; all of a rule when chosen', async () => {
     const range = { start: { line: 2, character: 1 }, end: { line: 2, character: 1 } };
     const actions = await ask<CodeAction[]>('textDocument/codeAction', { range, context: { diagnostics: [] } });
     expect(actions.map(({ title }) => title)).toEqual([

@@ -146,7 +146,7 @@ function cardHtmlOf(set: string): string {
   return cardHtml(card, wordsOf('en'), defaultPaper);
 }
 
-describe('hostile values', () => {
+describe('[X07] hostile values', () => {
   const attacks = [
     '</script><script>alert(1)</script>',
     '" onmouseover="alert(1)',

@@ -161,7 +161,7 @@ function hostileLibrary(attack: string): string {
   });
 }
 
-describe.each(attacks)('hostile names on every page: %j', (attack) => {
+describe.each(attacks)('[X07] hostile names on every page: %j', (attack) => {
   const commands = [
     ['answer', 'quillmark-ringed-forceps'],
     ['urgent', 'MINOR-A'],

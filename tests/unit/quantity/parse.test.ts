@@ -132,7 +132,7 @@ describe('a quantity', () => {
   });
 });
 
-describe('one spelling', () => {
+describe('[S25] one spelling', () => {
   const cases: readonly (readonly [string, Dimension, string | undefined])[] = [
     ['134 °C', 'temperature', undefined],
     ['134 C', 'temperature', undefined],

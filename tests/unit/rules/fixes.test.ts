@@ -54,7 +54,7 @@ describe.each(withFixes.map((one) => [one.name, one] as const))('%s', (_, { rule
   const known = new Set([...texts.values()].flatMap(numbers));
 
   it.each(offered(rule, texts).map(({ file, fix }, index) => [index + 1, fix.title, file, fix] as const))(
-    'fix %i (%s) invents no number, keeps the rest to the letter and adds no finding',
+    '[E01] fix %i (%s) invents no number, keeps the rest to the letter and adds no finding',
     (_number, _title, file, fix) => {
       const text = texts.get(file) ?? '';
       for (const edit of fix.edits) for (const number of numbers(edit.text)) expect(known).toContain(number);
@@ -71,7 +71,7 @@ describe.each(withFixes.map((one) => [one.name, one] as const))('%s', (_, { rule
     },
   );
 
-  it('taken again and again, the first fix on offer comes to an end', () => {
+  it('[E03] taken again and again, the first fix on offer comes to an end', () => {
     const now = new Map(texts);
     const seen = new Set<string>();
     for (let round = 0; round < 20; round++) {

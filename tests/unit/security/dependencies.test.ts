@@ -25,7 +25,7 @@ const lock = JSON.parse(lockText) as Lock;
 /** Licences under which the parts may be handed on inside a bundle. */
 const permissive = new Set(['MIT', 'ISC', 'Apache-2.0', 'BSD-2-Clause', 'BSD-3-Clause', 'BlueOak-1.0.0', '0BSD']);
 
-describe('what comes along from others', () => {
+describe('[X16] what comes along from others', () => {
   it('is little, exact, under licences that let it be handed on, and runs nothing when installed', () => {
     const runtime = runtimeDependencies(lock);
     expect(Object.keys(manifest.dependencies).length).toBeLessThanOrEqual(12);
@@ -53,7 +53,7 @@ describe('what comes along from others', () => {
   });
 });
 
-describe('the bill of materials', () => {
+describe('[X16] the bill of materials', () => {
   it('has the same bytes twice, every package that is handed out, no place to load from and no place on this computer', () => {
     const folder = mkdtempSync(join(tmpdir(), 'traywright-'));
     onTestFinished(() => rmSync(folder, { recursive: true, force: true }));

@@ -20,7 +20,7 @@ const { bundles } = await bundling();
 const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')) as Lock;
 const listed = new Set(runtimeDependencies(lock).map(({ name }) => name));
 
-describe('no bundle can reach a network, or holds a package that is not listed', () => {
+describe('[X03] no bundle can reach a network, or holds a package that is not listed', () => {
   it.each(bundles.map((bundle) => [bundle.name, bundle] as const))('%s', async (_name, bundle) => {
     const { text, made } = await bundleText(bundle);
     const outside = Object.values(made.outputs).flatMap(({ imports }) => imports.map(({ path }) => path));
@@ -61,7 +61,7 @@ const commands: readonly (readonly string[])[] = [
   ['route', 'LAP-CHOLE-B', '--library', 'samples/lanternfield'],
 ];
 
-describe('without a network everything is the same', () => {
+describe('[X03] without a network everything is the same', () => {
   const without = cutOff.length > 0 ? cutOff : [process.execPath];
 
   it.each(commands.map((words) => [words.join(' '), words] as const))('%s', (_name, words) => {

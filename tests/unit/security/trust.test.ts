@@ -61,7 +61,7 @@ describe('we say that folders that are not trusted are supported, since nothing 
   });
 });
 
-describe('what lies in a folder and could be run (X04)', () => {
+describe('[X04] what lies in a folder and could be run', () => {
   it('is not', async () => {
     const mark = "require('node:fs').writeFileSync(require('node:path').join(__dirname, 'ran'), 'x')";
     const hook = '#!/bin/sh\ntouch ran\n';
@@ -84,7 +84,7 @@ describe('what lies in a folder and could be run (X04)', () => {
     expect(readdirSync(join(cwd, 'node_modules/yaml'))).toEqual(['index.js']);
   });
 
-  it('no address in a file is asked for (X03)', async () => {
+  it('[X03] no address in a file is asked for', async () => {
     const lines = ['$schema: "http://127.0.0.1:9/x"', 'source: "//host/x"', 'see: "https://tracker.invalid/x.png"'];
     const cwd = folderWith({
       'library.ifu.yaml': 'kind: library\nid: l\n',

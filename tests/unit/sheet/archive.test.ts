@@ -28,7 +28,7 @@ function book(rows: string, more: Readonly<Record<string, Uint8Array>> = {}): Ui
 
 const plain = `<row r="1">${cell('A1', 'Set')}</row><row r="2">${cell('A2', '007')}</row>`;
 
-describe('a workbook from outside', () => {
+describe('[X13] a workbook from outside', () => {
   it('gives its cells, and nothing of macros, links or paths that lead elsewhere', async () => {
     const more = {
       'xl/vbaProject.bin': strToU8('macro'),

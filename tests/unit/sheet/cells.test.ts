@@ -52,7 +52,7 @@ const rows = fc
     fc.array(fc.array(texts, { minLength: columns, maxLength: columns }), { minLength: 1, maxLength: 5 }),
   );
 
-describe('a cell', () => {
+describe('[E05] [X10] a cell', () => {
   it('gives back every text, and never begins as a formula', () => {
     fc.assert(
       fc.property(texts, fc.constantFrom('text' as const, 'loose' as const), (text, type) => {
@@ -82,7 +82,7 @@ describe('a cell', () => {
   });
 });
 
-describe('a table', () => {
+describe('[E05] a table', () => {
   it('comes back from CSV as it was, whichever separator', () => {
     fc.assert(
       fc.property(rows, fc.constantFrom(',' as const, ';' as const), (table, separator) => {

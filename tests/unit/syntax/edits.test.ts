@@ -91,7 +91,7 @@ describe('applying edits', () => {
     ).toHaveProperty('refused');
   });
 
-  test('what lies outside the edits is unchanged, and the inverse edits restore the text (E01)', () => {
+  test('[E01] what lies outside the edits is unchanged, and the inverse edits restore the text', () => {
     fc.assert(
       fc.property(
         fc.array(fc.tuple(fc.nat(precious.length), fc.nat(12), fc.string({ maxLength: 6 })), { maxLength: 5 }),
@@ -122,7 +122,7 @@ describe('applying edits', () => {
   });
 });
 
-describe('edits of the precious file change one place only (E01)', () => {
+describe('[E01] edits of the precious file change one place only', () => {
   const tree = treeOf(precious);
 
   test('every value can be replaced, and nothing else changes', () => {
@@ -201,7 +201,7 @@ describe('layout is followed', () => {
   });
 });
 
-describe('quoting (E02)', () => {
+describe('[E02] quoting', () => {
   test.each([
     '12:30',
     'yes',

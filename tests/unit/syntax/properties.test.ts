@@ -123,7 +123,7 @@ describe('line ends do not matter', () => {
     return problems.map(({ rule, span, message }) => ({ rule, message, start: lines.position(span.start) }));
   };
 
-  test('LF and CRLF give the same rules, messages and columns (L40)', () => {
+  test('[L40] LF and CRLF give the same rules, messages and columns', () => {
     const texts = [
       ...bases,
       ...structureRows.map(({ text }) => text),

@@ -13,7 +13,7 @@ function sources(folder: string): string[] {
   });
 }
 
-test('no pattern of ours repeats a repetition, so none takes longer than its text is long (R10)', () => {
+test('[R10] no pattern of ours repeats a repetition, so none takes longer than its text is long', () => {
   const found: string[] = [];
   for (const path of sources(root)) {
     for (const literal of regexLiterals(readFileSync(path, 'utf8'))) {
