@@ -24,15 +24,17 @@ const nasty = [
   '\uffff\ufffe',
   '{0} [a](1)',
 ];
+/** Of a waiver: its words come out in SARIF and JUnit. */
+const nastyReason = nasty.join('\n');
 const nastyName = 'a,b%0A::error::[x](y) &<é>#?:;|.ifu.yaml';
 const files: Record<string, string> = {
   'library.ifu.yaml': `${libraryText}rules:\n  tab-after-sign: {severity: ignored, reason: "a [reason](1) & more"}\n`,
   'good.ifu.yaml': goodText,
   'bad.ifu.yaml': `${badText}also: "odd"\n`,
   'tabbed.ifu.yaml': 'kind: question\nid:\tq-tab\n',
-  'waived.ifu.yaml': 'kind: question\nid: q-waived\nfrobnicate: "yes"\n',
-  'w1.ifu.yaml':
-    'kind: waiver\nid: w1\nrule: unknown-field\nscope: [q-waived]\nreason: the form\nowner: manager\nexpires: 2026-01-01\n',
+  'waived.ifu.yaml':
+    'kind: procedure\nid: p-waived\nsteps: [{stage: cooling, do: cool, time: 60 min, release_temp: 24 C}]\n',
+  'w1.ifu.yaml': `kind: waiver\nid: w1\nrule: step-without-why\nscope: [p-waived]\nreason: ${JSON.stringify(nastyReason)}\nowner: manager\nexpires: 2026-01-01\n`,
   'line\nend \u001b[2J \u202e.ifu.yaml': badText.replace('q-bad', 'q-line'),
   [nastyName]: `kind: question\nid: q9\n${nasty.map((value, n) => `"odd${n} ${value}": "x"`).join('\n')}\n`,
 };
@@ -144,9 +146,14 @@ describe('what is kept back', () => {
   it('SARIF and JUnit hold it, by whom', async () => {
     const cwd = folderWith(files);
     const held = (await resultsOf(cwd)).filter(({ suppressions }) => suppressions !== undefined);
-    expect(held.map(({ ruleId }) => ruleId)).toEqual(['tab-after-sign', 'unknown-field']);
-    expect(held[1]?.suppressions?.[0]?.justification).toContain('waiver in force');
-    expect(await printed('junit', cwd)).toContain('<skipped message="Covered by a waiver in force');
+    expect(held.map(({ ruleId }) => ruleId)).toEqual(['tab-after-sign', 'step-without-why']);
+    expect(held[0]?.suppressions?.[0]?.justification).toBe(
+      'Switched off in the library’s own settings: a [reason](1) & more',
+    );
+    const said = `Covered by a waiver in force: ${nasty.join(' ')} (risk owner: manager; through 2026-01-01)`;
+    expect(held[1]?.suppressions?.[0]?.justification).toBe(said.replace('\u202e', '\\u{202e}'));
+    const skipped = readXml(await printed('junit', cwd)).filter(({ name }) => name === 'skipped');
+    expect(skipped.map(({ attributes }) => attributes.message?.slice(0, 32))).toContain(said.slice(0, 32));
   });
 });
 

@@ -30,6 +30,7 @@ export interface EngineOptions {
 export class Engine {
   readonly library = new Library();
   readonly #rules: readonly AnyRule[];
+  readonly #ruleNames: ReadonlySet<string>;
   readonly #today: IsoDate;
   readonly #answers: QueryAnswers;
   readonly #findingsOfEntity: FindingsOfEntity;
@@ -38,6 +39,7 @@ export class Engine {
 
   constructor(options: EngineOptions) {
     this.#rules = options.rules;
+    this.#ruleNames = new Set(options.rules.map(({ id }) => id));
     this.#today = options.today;
     this.#answers = new QueryAnswers(options.today, [openFaultsBy(options.rules, options.today)]);
     this.#findingsOfEntity = findingsOfEntityBy(options.rules, options.today);
@@ -121,7 +123,7 @@ export class Engine {
     const found = problems.map((problem) => findingOfProblem(problem, record.file, name));
     const reported = record.entity === undefined ? [] : runRules(this.#rules, record.entity, view, this.#today);
     const { kept, heldBack } = settled([...found, ...reported], view);
-    const { kept: open, waived } = withoutWaived(kept, view, this.#today);
+    const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);
     // Last, so that nothing is taken for explained by a finding that nobody sees.
     return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads };
   }

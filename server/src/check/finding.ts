@@ -29,6 +29,15 @@ export interface Finding {
   readonly gap?: string;
   readonly related: readonly RelatedPlace[];
   readonly fixes: readonly Fix[];
+  /** Why somebody keeps it back; only where somebody does. */
+  readonly excuse?: Excuse;
+}
+
+/** The words of whoever keeps a finding back: the reason, and for a waiver who carries the risk and through which day. */
+export interface Excuse {
+  readonly reason: string;
+  readonly owner?: string;
+  readonly until?: string;
 }
 
 /** A quote with the file and range of its statement. */

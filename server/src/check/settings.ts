@@ -46,7 +46,8 @@ export function settled(findings: readonly Finding[], view: LibraryView): Settle
     const severity = setting?.severity?.text;
     if (severity === undefined) kept.push(finding);
     else if (severity !== 'ignored') kept.push({ ...finding, severity });
-    else if (hasReason(setting) && !neverWaivable.has(finding.rule)) heldBack.push(finding);
+    else if (hasReason(setting) && !neverWaivable.has(finding.rule))
+      heldBack.push({ ...finding, excuse: { reason: setting?.reason?.text ?? '' } });
     else kept.push(finding);
   }
   return { kept, heldBack };

@@ -3,7 +3,7 @@ import type { Severity } from '../base/problem.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import { neverWaivable } from '../rules/support/never-waivable.ts';
-import type { Finding } from './finding.ts';
+import type { Excuse, Finding } from './finding.ts';
 import { fingerprintOf } from './finding.ts';
 
 export type Waiver = EntityOf['waiver'];
@@ -40,17 +40,37 @@ export interface WaivedFindings {
   readonly waived: readonly Finding[];
 }
 
-/** Takes out what a waiver in force covers. Only waivers of rules that found something are looked up, so only their changes matter. */
-export function withoutWaived(findings: readonly Finding[], view: LibraryView, today: IsoDate): WaivedFindings {
+/**
+ * Takes out what a waiver in force covers. `rules`: names of the rules, since how a file is written can't be waived. Only waivers of rules
+ * that found something are looked up, so only their changes matter.
+ */
+export function withoutWaived(
+  findings: readonly Finding[],
+  view: LibraryView,
+  rules: ReadonlySet<string>,
+): WaivedFindings {
   const kept: Finding[] = [];
   const waived: Finding[] = [];
   for (const finding of findings) {
-    const isCovered =
-      !isNeverHidden(finding.rule) &&
-      view.users('rule', finding.rule, 'waiver').some((waiver) => isInForce(waiver, today) && covers(waiver, finding));
-    (isCovered ? waived : kept).push(finding);
+    const mayBe = rules.has(finding.rule) && !isNeverHidden(finding.rule);
+    const waiver = mayBe ? waiverOf(finding, view) : undefined;
+    if (waiver === undefined) kept.push(finding);
+    else waived.push({ ...finding, excuse: excuseOf(waiver) });
   }
   return { kept, waived };
+}
+
+function waiverOf(finding: Finding, view: LibraryView): Waiver | undefined {
+  const waivers = view.users('rule', finding.rule, 'waiver');
+  return waivers.find((waiver) => isInForce(waiver, view.today) && covers(waiver, finding));
+}
+
+function excuseOf({ reason, owner, expires }: Waiver): Excuse {
+  return {
+    reason: reason?.text ?? '',
+    ...(owner !== undefined && { owner: owner.text }),
+    ...(expires !== undefined && { until: expires.text }),
+  };
 }
 
 /** Has a reason, somebody who carries the risk, and an end that has not passed: it holds through its last day. */

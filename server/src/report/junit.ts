@@ -35,7 +35,7 @@ function suite(library: LibraryReport, failOn: string): Suite {
     byFile.get(at.file)?.push(`${head}${content}</testcase>`);
   };
   for (const placed of library.findings) add(placed, content(placed, failOn));
-  for (const { placed, by } of library.keptBack) add(placed, `<skipped message=${quoted(keptBackWords[by])}/>`);
+  for (const one of library.keptBack) add(one.placed, `<skipped message=${quoted(keptBackWords(one))}/>`);
   const cases = [...byFile].flatMap(([file, found]) =>
     found.length > 0 ? found : [`    <testcase classname=${quoted(pathShown(library, file))} name="no finding"/>`],
   );

@@ -25,12 +25,19 @@ export function reasonWords({ finding }: PlacedFinding): readonly string[] {
   ];
 }
 
-/** What keeps a finding back. */
-export const keptBackWords: Readonly<Record<KeptBack['by'], string>> = {
-  settings: 'Switched off, with a reason, in the library’s own settings.',
-  waiver: 'Covered by a waiver in force: a file of the library with its reason, its risk owner and its end.',
-  baseline: 'Found already on the day on which the baseline was written.',
-};
+/** What keeps a finding back, with the reason that somebody gave. The words may hold anything. */
+export function keptBackWords({ placed, by }: KeptBack): string {
+  const { reason = '', owner, until } = placed.finding.excuse ?? {};
+  const words = reason.trim().replace(/\s+/g, ' ');
+  switch (by) {
+    case 'settings':
+      return `Switched off in the library’s own settings: ${words}`;
+    case 'waiver':
+      return `Covered by a waiver in force: ${words} (risk owner: ${owner ?? 'nobody'}; through ${until ?? 'no day'})`;
+    case 'baseline':
+      return 'Found already on the day on which the baseline was written.';
+  }
+}
 
 /** Tells apart what has the same name, in order: `name`, `name 2`. */
 export class DistinctNames {

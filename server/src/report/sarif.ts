@@ -25,7 +25,7 @@ export function sarifReport(report: CheckReport, { version, catalogue }: SarifAb
   const rules = rulesIn(report, catalogue);
   const indexOf = new Map(rules.map(({ id }, index) => [id, index]));
   const run = {
-    tool: { driver: { name: 'Traywright', semanticVersion: version, rules: rules.map(descriptor) } },
+    tool: { driver: { name: 'Traywright', version, semanticVersion: version, rules: rules.map(descriptor) } },
     columnKind: 'utf16CodeUnits',
     invocations: [
       {
@@ -81,7 +81,7 @@ function resultsOf(library: LibraryReport, indexOf: ReadonlyMap<string, number>)
   const kept = library.keptBack.map((one) => ({
     ...result(one.placed, library, indexOf, names),
     ...(library.baseline !== undefined && { baselineState: one.by === 'baseline' ? 'unchanged' : 'new' }),
-    suppressions: [{ kind: 'external', status: 'accepted', justification: keptBackWords[one.by] }],
+    suppressions: [{ kind: 'external', status: 'accepted', justification: printable(keptBackWords(one)) }],
   }));
   return [...shown, ...kept];
 }
