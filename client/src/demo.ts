@@ -24,8 +24,11 @@ async function openDemo(from: Uri): Promise<void> {
     })) ?? [];
   if (chosen === undefined) return;
   const to = await freeName(chosen);
+  // Under another name until it is whole, should the window be closed meanwhile.
+  const half = to.with({ path: `${to.path}-unfinished` });
   try {
-    await copy(from, to);
+    await copy(from, half);
+    await workspace.fs.rename(half, to, { overwrite: false });
   } catch (reason) {
     void window.showErrorMessage(`Traywright: the demo could not be copied to ${to.fsPath}. ${String(reason)}`);
     return;

@@ -1,4 +1,14 @@
-import { closeSync, fsyncSync, lstatSync, openSync, realpathSync, renameSync, rmSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  fsyncSync,
+  lstatSync,
+  openSync,
+  readdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { staysInside } from './library-paths.ts';
 
@@ -20,6 +30,7 @@ export function writeAtomically(root: string, path: string, text: string | Uint8
     if (old !== undefined && !old.isFile())
       return { why: `"${path}" is not an ordinary file, so nothing was written.` };
     replace(target, text, old?.mode ?? 0o644);
+    clearUnfinished(folder);
     return { written: target };
   } catch (thrown) {
     const code = thrown instanceof Error && 'code' in thrown ? ` (${thrown.code})` : '';
@@ -28,8 +39,7 @@ export function writeAtomically(root: string, path: string, text: string | Uint8
 }
 
 function replace(target: string, text: string | Uint8Array, mode: number): void {
-  const name = `.${basename(target).slice(0, 100)}.${crypto.randomUUID()}.tmp`;
-  const beside = join(dirname(target), name);
+  const beside = join(dirname(target), unfinishedName(basename(target)));
   const handle = openSync(beside, 'wx', mode & 0o777);
   try {
     try {
@@ -43,6 +53,31 @@ function replace(target: string, text: string | Uint8Array, mode: number): void 
     rmSync(beside, { force: true });
     throw thrown;
   }
+}
+
+/** Beside the target and hidden, so that nobody takes it for finished. */
+export function unfinishedName(name: string): string {
+  return `.${name.slice(0, 100)}.${crypto.randomUUID()}.tmp`;
+}
+
+const unfinished = /^\..{1,200}\.[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}\.tmp$/;
+const anHour = 3_600_000;
+const cleared = new Set<string>();
+
+/** Takes away what runs that were ended by force left in the folder, once a run. What is younger may belong to somebody who still writes. */
+function clearUnfinished(folder: string): void {
+  if (cleared.has(folder)) return;
+  cleared.add(folder);
+  try {
+    for (const name of readdirSync(folder)) if (unfinished.test(name)) removeOld(join(folder, name));
+  } catch {
+    // What can't be seen or taken away stays: it does no harm.
+  }
+}
+
+function removeOld(path: string): void {
+  const old = lstatSync(path, { throwIfNoEntry: false });
+  if (old?.isFile() === true && Date.now() - old.mtimeMs > anHour) rmSync(path, { force: true });
 }
 
 function writeAll(handle: number, bytes: Buffer): void {

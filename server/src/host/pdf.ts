@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, renameSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, join } from 'node:path';
+import { basename, delimiter, dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { unfinishedName } from './atomic-write.ts';
 
 const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome'];
 const longestMs = 60_000;
@@ -26,7 +27,7 @@ export function printPdf(
 ): { readonly why: string } | { readonly written: string } {
   const profile = mkdtempSync(join(tmpdir(), 'traywright-print-'));
   // The browser writes as it goes; the name is given only to what is whole.
-  const beside = `${target}.${crypto.randomUUID()}.tmp`;
+  const beside = join(dirname(target), unfinishedName(basename(target)));
   try {
     const done = spawnSync(browser, argumentsFor(profile, page, beside), {
       timeout: longestMs,

@@ -1,0 +1,137 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { cpSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import fc from 'fast-check';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Built, root } from '../../support/built.ts';
+import { folderWith } from '../../support/cli.ts';
+import { runs } from './runs.ts';
+
+let built: Built;
+beforeAll(async () => {
+  built = await Built.of('cli', 'workbook', 'pdf-reader');
+}, 120_000);
+afterAll(() => built.remove());
+
+const sample = join(root, 'samples/lanternfield');
+const day = ['--today', '2025-03-03'];
+
+/** A command that writes. Its words are the same each time, and so is what it writes. */
+interface Writer {
+  readonly name: string;
+  readonly words: readonly string[];
+  /** What has to be there before it begins. */
+  readonly before?: (folder: string) => void;
+  /** Files of the library that it may change. */
+  readonly changes?: (path: string) => boolean;
+}
+
+const outputs = ['sarif', 'json', 'junit', 'markdown', 'text', 'annotations'].flatMap((form) => [
+  '--output',
+  `${form}=../out/report.${form}`,
+]);
+
+const writers: readonly Writer[] = [
+  { name: 'check with outputs and kept results', words: ['check', '.', '--cache', '../cache', ...outputs, ...day] },
+  { name: 'baseline', words: ['baseline', '--grow', ...day], changes: (path) => path === '.traywright-baseline.json' },
+  { name: 'cards', words: ['cards', '--out', '../out', ...day] },
+  { name: 'posters', words: ['posters', '--out', '../out', ...day] },
+  { name: 'binder', words: ['binder', '--day', '2025-03-03', '--out', '../out'] },
+  { name: 'quiz', words: ['quiz', '--format', 'qti', '--out', '../out', ...day] },
+  { name: 'export of sheets', words: ['sheet', 'export', '--out', '../out', ...day] },
+  { name: 'export of a workbook', words: ['sheet', 'export', '--out', '../out/all.xlsx', ...day] },
+  {
+    name: 'import of a sheet',
+    words: ['sheet', 'import', '--write', '../sheets/devices.csv', ...day],
+    before: editedSheets,
+    changes: (path) => path.startsWith('devices/'),
+  },
+];
+
+/** Every device gets another name in the sheet. */
+function editedSheets(folder: string): void {
+  run(['sheet', 'export', '--out', '../sheets', ...day], join(folder, 'library'));
+  const file = join(folder, 'sheets/devices.csv');
+  const [head = '', ...rows] = readFileSync(file, 'utf8').split('\r\n');
+  const renamed = rows.map((row) => row.replace(/^("[^"]*","[^"]*)/, '$1 renamed'));
+  writeFileSync(file, [head, ...renamed].join('\r\n'));
+}
+
+function place(writer: Writer): string {
+  const folder = folderWith({ 'out/kept.txt': 'kept', 'cache/kept.txt': 'kept' });
+  cpSync(sample, join(folder, 'library'), { recursive: true });
+  writer.before?.(folder);
+  return folder;
+}
+
+function run(words: readonly string[], cwd: string): void {
+  const { status, stderr } = spawnSync(process.execPath, [built.cli, ...words], { cwd, encoding: 'utf8' });
+  expect(status, stderr).toBeLessThan(3);
+}
+
+/** Runs it and ends it by force after a part of the time that it took undisturbed. */
+async function killed(words: readonly string[], cwd: string, after: number): Promise<void> {
+  const child = spawn(process.execPath, [built.cli, ...words], { cwd, stdio: 'ignore' });
+  const ended = new Promise((resolve) => child.once('exit', resolve));
+  await pause(after);
+  child.kill('SIGKILL');
+  await ended;
+}
+
+const unfinished = /\.[0-9a-f-]{36}\.tmp$/;
+
+/** Every file below the folder, by its path, but for what has no name of its own yet. */
+function filesBelow(folder: string): ReadonlyMap<string, Buffer> {
+  const files = new Map<string, Buffer>();
+  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort())
+    if (statSync(join(folder, name)).isFile() && !unfinished.test(name))
+      files.set(name, readFileSync(join(folder, name)));
+  return files;
+}
+
+/** Each file is as it was before the command or as it is after it, whole. */
+function expectWhole(folder: string, before: ReadonlyMap<string, Buffer>, after: ReadonlyMap<string, Buffer>): void {
+  const now = filesBelow(folder);
+  for (const [path, bytes] of now) {
+    const known = [before.get(path), after.get(path)].filter((one) => one !== undefined);
+    expect(
+      known.some((one) => one.equals(bytes)),
+      `${path} is neither old nor new`,
+    ).toBe(true);
+  }
+  for (const path of before.keys()) expect(now.has(path), `${path} is gone`).toBe(true);
+}
+
+describe('[R13] a command that is ended by force at any moment', () => {
+  it.each(writers.map((writer) => [writer.name, writer] as const))(
+    '%s: every file is the old one or the new one, and the next run is as if nothing had been',
+    async (_name, writer) => {
+      const undisturbed = place(writer);
+      const before = filesBelow(undisturbed);
+      const started = performance.now();
+      run(writer.words, join(undisturbed, 'library'));
+      const took = performance.now() - started;
+      const after = filesBelow(undisturbed);
+      const changed = [...after].filter(([path, bytes]) => before.get(path)?.equals(bytes) !== true);
+      expect(changed).not.toEqual([]);
+      for (const [path] of changed.filter(([name]) => name.startsWith('library/')))
+        expect(writer.changes?.(path.slice('library/'.length)), path).toBe(true);
+      // Near the end something is written, so most moments are there.
+      const moments = fc.double({ min: 0, max: 1, noNaN: true }).map((part) => took * part ** 0.2);
+      await fc.assert(
+        fc.asyncProperty(moments, async (moment) => {
+          const folder = place(writer);
+          await killed(writer.words, join(folder, 'library'), moment);
+          expectWhole(folder, before, after);
+          run(writer.words, join(folder, 'library'));
+          expectWhole(folder, new Map(), after);
+          expect([...filesBelow(folder).keys()]).toEqual([...after.keys()]);
+          rmSync(folder, { recursive: true });
+        }),
+        { numRuns: runs(2), endOnFailure: true },
+      );
+    },
+    3_600_000,
+  );
+});
