@@ -1,17 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { LibraryView, QueryAnswers } from '../../../server/src/library/view.ts';
-import { printingOf } from '../../../server/src/print/amounts.ts';
-import { plain } from '../../../server/src/print/piece.ts';
-import { groundOf } from '../../../server/src/print/quiz/ground.ts';
-import { mayIDrafts } from '../../../server/src/print/quiz/may-i.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
 import { cli, folderWith } from '../../support/cli.ts';
 import { elementsIn, type HtmlElement, pageFaults, readHtml, textOf } from '../../support/html.ts';
-import { naiveRoute } from '../../support/naive-routes.ts';
-import { libraryOf, randomDepartment } from '../../support/random-department.ts';
-import { demoDay } from '../../support/routes.ts';
 
 /* Everything that is printed beside the cards: well-formed, without script, in a fixed order of parts, and no verdict of ours. */
 
@@ -211,27 +202,5 @@ describe('the binder', () => {
     const anchors = [...elementsIn(page)].map(({ attributes }) => `#${attributes.get('id')}`);
     expect(links).toHaveLength(12);
     for (const link of links) expect(anchors).toContain(link);
-  }, 120_000);
-});
-
-describe('keys of questions', () => {
-  it('"may it run in this cycle" agrees with trying every way one by one, in small random departments', () => {
-    const answers = new Map<string, number>();
-    for (let seed = 1; seed <= 600; seed++) {
-      const library = libraryOf(randomDepartment(seed).files);
-      const view = new LibraryView(library, new Set(), new QueryAnswers(demoDay));
-      const ground = groundOf(printingOf(view, wordsOf('en')), []);
-      for (const { set } of ground.sets) {
-        const { feasible } = naiveRoute(view, set);
-        for (const { key, right } of mayIDrafts(ground)) {
-          const cycle = key.split(' ').at(-1) ?? '';
-          const found = feasible.find((way) => way.startsWith(`${set.packaging?.text} ${cycle} `));
-          const expected = found === undefined ? 'No' : found.endsWith('needs-answer') ? 'Ask first' : 'Yes';
-          expect(plain(right).split(':')[0], `seed ${seed}, ${key}`).toBe(expected);
-          answers.set(expected, (answers.get(expected) ?? 0) + 1);
-        }
-      }
-    }
-    for (const answer of ['No', 'Yes', 'Ask first']) expect(answers.get(answer) ?? 0, answer).toBeGreaterThan(10);
   }, 120_000);
 });

@@ -4,6 +4,8 @@ import { pathOf } from '../../model/node.ts';
 import type { Saying } from '../../model/saying.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { isRequirement, nodesIn } from '../../model/walk.ts';
+import { readQuote } from '../../quantity/prose/read-quote.ts';
+import type { QuantityValue } from '../../quantity/quantity.ts';
 import { isClear } from './ground.ts';
 
 /** One demand of one page that can be asked about: clear, in numbers, with its sentence. */
@@ -47,7 +49,7 @@ export function askable(device: EntityOf['device']): readonly AskableDemand[] {
     const path = pathOf(node.at);
     const title = titles[String(node.at.key)];
     const [saying] = sayingsOf(device, node.src ?? citationAround(device, node));
-    if (title === undefined || saying === undefined || saying.quote === '') continue;
+    if (title === undefined || saying === undefined || !isQuoted(node, saying.quote)) continue;
     found.push({
       device,
       requirement: node,
@@ -57,6 +59,18 @@ export function askable(device: EntityOf['device']): readonly AskableDemand[] {
     });
   }
   return found;
+}
+
+/** The sentence itself gives each number: another sentence of the same record is nothing to ask about. */
+function isQuoted({ at_least, at_most, between, exactly, stated }: Requirement, quote: string): boolean {
+  const own = [at_least, at_most, exactly, stated, ...(between?.items ?? [])].filter((one) => one !== undefined);
+  const said = own.length === 0 ? [] : readQuote(quote).numbers.flatMap(({ quantities }) => quantities);
+  return own.length > 0 && own.every((one) => said.some((other) => isSameAmount(one, other)));
+}
+
+/** Half a percent leaves room for a number given in two units. */
+function isSameAmount(one: QuantityValue, other: QuantityValue): boolean {
+  return one.dimension === other.dimension && Math.abs(one.value - other.value) <= 0.005 * Math.abs(one.value);
 }
 
 /** The record around a requirement may cite for all of its fields. */

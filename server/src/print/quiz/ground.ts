@@ -24,9 +24,13 @@ export interface GroundSet {
 export function groundOf(printing: Printing, findings: readonly OpenFinding[]): Ground {
   const { view } = printing;
   const faulty = new Set(findings.filter(({ severity }) => severity === 'error').map(({ entity }) => entity));
-  const isSound = (id: string | undefined): boolean => id !== undefined && !faulty.has(`device/${id}`);
+  const twins = namedAlike(view.all('device'));
+  const isSound = (id: string | undefined): boolean =>
+    id !== undefined && !faulty.has(`device/${id}`) && !twins.has(id);
   const sets: GroundSet[] = [];
+  const alike = namedAlike(view.all('set'));
   for (const set of view.all('set')) {
+    if (alike.has(set.id?.text ?? '')) continue;
     const derivation = deriveSet(view, set);
     const fit = decidedFit(set, derivation.route);
     const members = derivation.route.members;
@@ -37,25 +41,31 @@ export function groundOf(printing: Printing, findings: readonly OpenFinding[]): 
   return { printing, devices: view.all('device').filter((device) => isSound(device.id?.text)), sets };
 }
 
+/** Ids of those whose name another one bears: a question could not say which is meant. */
+function namedAlike(entities: readonly (EntityOf['device'] | EntityOf['set'])[]): ReadonlySet<string> {
+  const ids = new Map<string, string[]>();
+  for (const { id, name } of entities) {
+    const shown = (name ?? id)?.text ?? '';
+    ids.set(shown, [...(ids.get(shown) ?? []), id?.text ?? '']);
+  }
+  return new Set([...ids.values()].filter((all) => all.length > 1).flat());
+}
+
+/** Anything that makes a demand say more than one thing, or bind only now and then. */
+const doubts = [
+  'ambiguous',
+  'ask',
+  'conflict',
+  'about',
+  'not_applicable',
+  'defers_to',
+  'when',
+  'specific',
+] as const satisfies readonly (keyof Requirement)[];
+
 /** A demand that says one thing only. */
-export function isClear({
-  ambiguous,
-  ask,
-  conflict,
-  silent,
-  about,
-  not_applicable,
-  defers_to,
-  when,
-}: Requirement): boolean {
-  return (
-    ambiguous === undefined &&
-    ask === undefined &&
-    conflict === undefined &&
-    silent?.on !== true &&
-    about === undefined &&
-    not_applicable === undefined &&
-    defers_to === undefined &&
-    when === undefined
-  );
+export function isClear(requirement: Requirement): boolean {
+  const { strength, silent } = requirement;
+  const binds = strength === undefined || strength.text === 'must';
+  return binds && silent?.on !== true && doubts.every((doubt) => requirement[doubt] === undefined);
 }

@@ -8,8 +8,8 @@ import { citationOf } from '../sayings.ts';
 import type { Ground, GroundSet } from './ground.ts';
 import { askFirst, type Draft } from './question.ts';
 
-const yes: Line = ['Yes: every page allows it.'];
-const no: Line = ['No: some page does not allow it.'];
+const yes: Line = ['Yes: every page allows it, and the cycle is qualified.'];
+const no: Line = ['No: a page, or the state of the cycle, does not allow it.'];
 
 /** May this set, packed as it is, run on another of our cycles? All three answers are judged, so that two are wrong for certain. */
 export function mayIDrafts(ground: Ground): readonly Draft[] {

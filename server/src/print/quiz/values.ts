@@ -1,9 +1,11 @@
 import { unitNamed } from '../../judge/unit-named.ts';
-import type { Quantity } from '../../model/node.ts';
+import type { Quantity, Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { formatIn } from '../../quantity/format.ts';
 import type { Interval } from '../../quantity/interval.ts';
 import { intersectAll } from '../../quantity/interval.ts';
+import type { SterilizationFit } from '../../route/model.ts';
+import { type Demand, demandOf } from '../../rules/support/limits-of.ts';
 import type { CycleDemand, CycleField } from '../../rules/support/set-demands.ts';
 import { demandsOn } from '../../rules/support/set-demands.ts';
 import { amount, demanded } from '../amounts.ts';
@@ -22,7 +24,9 @@ export function valueDrafts(ground: Ground): readonly Draft[] {
   const drafts: Draft[] = [];
   for (const one of ground.sets) {
     for (const field of ['dry', 'exposure'] as const) {
-      const demands = demandsOn(field, one.fit, ground.printing.view).filter(({ requirement }) => isClear(requirement));
+      const demands = demandsOn(field, one.fit, ground.printing.view);
+      const isOpen = demands.some(({ requirement }) => !isClear(requirement));
+      if (isOpen || leavesChoice(one.fit, field, ground)) continue;
       const allowed = intersectAll(demands.map(({ demand }) => demand));
       const governing = demands.find(({ demand }) => demand.low === allowed.low && demand.lowest !== undefined);
       if (governing?.demand.lowest === undefined || !(allowed.low > 0) || allowed.low > allowed.high) continue;
@@ -32,6 +36,25 @@ export function valueDrafts(ground: Ground): readonly Draft[] {
     }
   }
   return drafts;
+}
+
+/** A page that offers two ways with other numbers for this kind of cycle: less, or more, might do by the other one. */
+function leavesChoice({ members }: SterilizationFit, field: CycleField, { printing }: Ground): boolean {
+  return members.some(({ device: id, option: name }) => {
+    const options = printing.view.get('device', id)?.sterilization?.any_of?.items ?? [];
+    const own = options.find((one) => one.id?.text === name);
+    const alike = options.filter(({ modality }) => modality?.text === own?.modality?.text);
+    return alike.some((one) => isDoubtful(one[field]) || !isSameDemand(demandOf(one[field]), demandOf(own?.[field])));
+  });
+}
+
+/** Silence asks nothing; "about" or two readings ask something that no number settles. */
+function isDoubtful(requirement: Requirement | undefined): boolean {
+  return requirement !== undefined && requirement.silent?.on !== true && !isClear(requirement);
+}
+
+function isSameDemand(one: Demand | undefined, other: Demand | undefined): boolean {
+  return one?.low === other?.low && one?.high === other?.high;
 }
 
 interface Governed {
