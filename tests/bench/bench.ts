@@ -2,7 +2,7 @@
  * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- MODE [PART...]]. Writes server/docs/bench.md and
  * .json: rows measured anew take the place of those of the same name. MODE: "full" (unless given); "once", one round each, for a busy
  * machine; "small", the same for 100 and 1,000 files only; "quick", a few rounds for these two, which writes nothing. PART: cold, warm,
- * one, keystrokes, completions; all unless given.
+ * one, keystrokes, completions, latency; all unless given.
  */
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
@@ -12,6 +12,7 @@ import { allRules } from '../../server/src/rules/all.generated.ts';
 import type { Completions } from './completions.ts';
 import { generateLibrary } from './generate-library.ts';
 import type { Keystrokes } from './keystrokes.ts';
+import { latencyRows } from './latency-rows.ts';
 import type { Results, Row } from './results.ts';
 import { merged, page } from './results.ts';
 import type { Program } from './runs.ts';
@@ -25,7 +26,7 @@ const largest = sizes.at(-1) ?? 0;
 const today = ['--today', '2025-03-03', '--quiet'];
 const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
 try {
-  const programs = await bundled(['parse-only', 'bare', 'keystrokes', 'completions']);
+  const programs = await bundled(['parse-only', 'bare', 'keystrokes', 'completions', 'floor-server', 'latency']);
   makeLibraries();
   const measures = {
     cold: () => coldRows(programs),
@@ -33,6 +34,7 @@ try {
     one: () => oneFileRows(programs),
     keystrokes: () => keystrokeRows(programs),
     completions: () => completionRows(programs),
+    latency: () => latencyRows(programs, join(folder, String(largest)), mode, root),
   };
   const rows: Row[] = [];
   for (const [part, measure] of Object.entries(measures)) {

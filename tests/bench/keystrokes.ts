@@ -9,6 +9,7 @@ import type { FileId, IsoDate } from '../../server/src/base/brand.ts';
 import { fileId } from '../../server/src/base/brand.ts';
 import { Engine } from '../../server/src/check/engine.ts';
 import { allRules } from '../../server/src/rules/all.generated.ts';
+import { longDevice, longFile } from './long-file.ts';
 import { Seeded } from './seeded.ts';
 
 /** Times in milliseconds, one entry an edit. */
@@ -27,9 +28,8 @@ for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }).so
   if (path.endsWith('.ifu.yaml'))
     texts.set(fileId(path.replaceAll('\\', '/')), readFileSync(join(folder, path), 'utf8'));
 }
-const devices = [...texts].filter(([, text]) => text.includes('\nkind: device\n') && text.includes('\nstatements:\n'));
-const [longFile, longText] = devices[Math.floor(devices.length / 2)] ?? [fileId('none.ifu.yaml'), ''];
-texts.set(longFile, lengthened(longText, 400));
+const [longName, longText] = [...texts].find(([file]) => file.includes(longDevice)) ?? [fileId('none.ifu.yaml'), ''];
+texts.set(longName, longFile(longText, 400));
 
 const engine = new Engine({ rules: allRules, today: '2025-03-03' as IsoDate });
 for (const [file, text] of texts) engine.set(file, text);
@@ -39,7 +39,7 @@ const files = [...texts.keys()];
 const others = files.filter((file) => !/(^|\/)(library|site)\.ifu\.yaml$/.test(file));
 const site = files.filter((file) => file === 'site.ifu.yaml');
 const rows = [
-  measured('a device file of 400 lines', [longFile], Number(edits)),
+  measured('a device file of 400 lines', [longName], Number(edits)),
   measured('any file but the site and library files', others, Number(edits)),
   measured('the site file', site, 5),
 ];
@@ -70,14 +70,4 @@ function measured(name: string, among: readonly FileId[], times: number): Keystr
 function edited(text: string): string {
   const from = seeded.below(text.length);
   return text.slice(0, from) + text.slice(from).replace(/\d/, String(seeded.below(10)));
-}
-
-/** The text with its first statement repeated under new names until it has that many lines. */
-function lengthened(text: string, lines: number): string {
-  const first = /^ {2}s1: (.*)\n/m.exec(text);
-  const missing = lines - text.split('\n').length;
-  if (first === null || missing <= 0) return text;
-  const more = Array.from({ length: missing }, (_, index) => `  s${index + 900}: ${first[1] ?? ''}\n`);
-  const end = first.index + first[0].length;
-  return text.slice(0, end) + more.join('') + text.slice(end);
 }
