@@ -120,9 +120,9 @@ export class TestClient {
     return (this.pushed.get(uri)?.diagnostics ?? []).map(firstLine);
   }
 
-  /** Waits until the server has nothing more to do: it answers questions in order, after the work. */
-  async settled(uri = 'untitled:none'): Promise<void> {
-    await this.connection.sendRequest('textDocument/documentSymbol', { textDocument: { uri } });
+  /** Waits until the server has taken everything in: a question about the whole library is answered after that work. */
+  async settled(): Promise<void> {
+    await this.connection.sendRequest('workspace/symbol', { query: 'none' });
     await pause(5);
   }
 }

@@ -75,6 +75,14 @@ export class Engine {
     return judged.findings;
   }
 
+  /** Findings of one file that need no other file and no rule: what can be said while a library is still being read. */
+  faultsOfReading(file: FileId): readonly Finding[] {
+    const record = this.library.record(file);
+    if (record === undefined) return [];
+    const found = record.problems.map((problem) => findingOfProblem(problem, file, nameOf(record)));
+    return settled(found, this.view()).kept.toSorted(inReadingOrder);
+  }
+
   /** Findings of the file that the library's own settings keep back: counted, so that hiding is visible. */
   heldBack(file: FileId): readonly Finding[] {
     this.findings(file);
@@ -118,9 +126,8 @@ export class Engine {
   #judge(record: FileRecord): Judged {
     const reads = new Set<IndexKey>();
     const view = new LibraryView(this.library, reads, this.#answers);
-    const name = record.kind === undefined ? record.file : `${record.kind}/${record.id ?? record.file}`;
     const problems = [...record.problems, ...this.#ownProblems(record, view)];
-    const found = problems.map((problem) => findingOfProblem(problem, record.file, name));
+    const found = problems.map((problem) => findingOfProblem(problem, record.file, nameOf(record)));
     const reported = record.entity === undefined ? [] : runRules(this.#rules, record.entity, view, this.#today);
     const { kept, heldBack } = settled([...found, ...reported], view);
     const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);
@@ -148,6 +155,10 @@ interface Judged {
   readonly heldBack: readonly Finding[];
   readonly waived: readonly Finding[];
   readonly reads: ReadonlySet<IndexKey>;
+}
+
+function nameOf({ kind, id, file }: FileRecord): string {
+  return kind === undefined ? file : `${kind}/${id ?? file}`;
 }
 
 function addTo<Key, Value>(map: Map<Key, Set<Value>>, key: Key, value: Value): void {

@@ -32,7 +32,7 @@ export async function completionList(
   rules: readonly NamedRule[],
   abilities: ClientAbilities,
 ): Promise<CompletionList | null> {
-  const at = await places.place(params);
+  const at = await places.placeInText(params);
   if (at === undefined) return null;
   const { offers, more } = completionsAt(at.record, at.offset, at.home.engine.view(), rules);
   const lineEnd = fileForm(at.record.text).lineEnd;

@@ -30,24 +30,42 @@ export class DocumentPlaces {
     this.#reports = reports;
   }
 
+  /** With all that is known of other files. */
   async document(uri: string): Promise<DocumentAt | undefined> {
     await this.workbench.settled();
+    return this.#at(addressOf(uri));
+  }
+
+  /** As soon as its text is there, for answers that rest on nothing else, or that are wanted at once. */
+  async text(uri: string): Promise<DocumentAt | undefined> {
     const address = addressOf(uri);
+    await this.workbench.textTaken(address);
+    return this.#at(address);
+  }
+
+  #at(address: string): DocumentAt | undefined {
     const home = this.workbench.homeOf(address);
     const record = home?.engine.library.record(home.file);
     return home === undefined || record === undefined ? undefined : { address, home, record };
   }
 
-  async place({ textDocument, position }: TextDocumentPositionParams): Promise<PlaceAt | undefined> {
-    const document = await this.document(textDocument.uri);
-    const offset = document === undefined ? undefined : offsetOf(document.record, position);
-    return document === undefined || offset === undefined ? undefined : { ...document, offset };
+  async place(params: TextDocumentPositionParams): Promise<PlaceAt | undefined> {
+    return placeIn(await this.document(params.textDocument.uri), params);
+  }
+
+  async placeInText(params: TextDocumentPositionParams): Promise<PlaceAt | undefined> {
+    return placeIn(await this.text(params.textDocument.uri), params);
   }
 
   /** The editor's URI of another file of the same library. */
   uriOf({ home, address }: DocumentAt, file: FileId): string {
     return this.#reports.uriOf(this.workbench.addressIn(home, file, address));
   }
+}
+
+function placeIn(document: DocumentAt | undefined, { position }: TextDocumentPositionParams): PlaceAt | undefined {
+  const offset = document === undefined ? undefined : offsetOf(document.record, position);
+  return document === undefined || offset === undefined ? undefined : { ...document, offset };
 }
 
 const trees = new WeakMap<FileRecord, MapTree>();

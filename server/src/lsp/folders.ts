@@ -50,6 +50,11 @@ export class Folders {
     return folder === undefined ? addressOf(realUri) : uriOfPath(`${folder.path}${path.slice(folder.real.length)}`);
   }
 
+  /** One of them is, or lies around, this real path. */
+  isOpenAround(real: string): boolean {
+    return [...this.#folders.values()].some((folder) => isWithin(folder.real, real));
+  }
+
   holds(address: string): boolean {
     const path = pathOfUri(address);
     return path !== undefined && [...this.#folders.values()].some((folder) => isWithin(folder.path, path));

@@ -31,6 +31,8 @@ export class Libraries {
   readonly #open = new Map<string, OpenLibrary>();
   /** Called while a library is read. */
   progress: (read: number, of: number) => void = () => undefined;
+  /** Called between two slices of that work. */
+  meanwhile: () => void = () => undefined;
 
   constructor(outside: Outside, touched: TouchedFiles) {
     this.#outside = outside;
@@ -74,8 +76,11 @@ export class Libraries {
   async fill(found: LibraryOnDisk): Promise<void> {
     const { disk, rules, today } = this.#outside;
     const library = this.#open.get(found.root) ?? new OpenLibrary(found.root, rules, disk, today());
-    const touched = await library.refill(found, this.progress);
     this.#open.set(found.root, library);
+    const touched = await library.refill(found, (read, of) => {
+      this.progress(read, of);
+      this.meanwhile();
+    });
     this.#touched(library, touched);
   }
 

@@ -30,7 +30,7 @@ export class Lookups {
   }
 
   async hover(params: TextDocumentPositionParams): Promise<Hover | null> {
-    const at = await this.#places.place(params);
+    const at = await this.#places.placeInText(params);
     if (at === undefined) return null;
     const tree = treeOf(at.record);
     const hover = tree === undefined ? undefined : hoverAt(at.record, tree, at.offset, at.home.engine.view());
@@ -60,7 +60,7 @@ export class Lookups {
   }
 
   async symbols(uri: string): Promise<DocumentSymbol[] | SymbolInformation[]> {
-    const record = (await this.#places.document(uri))?.record;
+    const record = (await this.#places.text(uri))?.record;
     const tree = record === undefined ? undefined : treeOf(record);
     if (record === undefined || tree === undefined) return [];
     const outline = outlineOf(tree, record.kind === undefined ? undefined : shapeOf(record.kind));

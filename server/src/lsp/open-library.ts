@@ -16,6 +16,9 @@ import { uriOfPath } from './uris.ts';
 /** The library's own file: its settings say what else is part of it. */
 const settingsFile = fileId('library.ifu.yaml');
 
+/** Told how far the reading has come; texts that were typed meanwhile can be taken in. */
+export type Meanwhile = (read: number, of: number) => void;
+
 /** One library in the editor: files of the disk, and over them the texts of open documents. */
 export class OpenLibrary {
   readonly root: string;
@@ -32,6 +35,7 @@ export class OpenLibrary {
   readonly #kept = new Set<string>();
   #keptFor: unknown;
   #leftOut: readonly string[] = [];
+  #whole = false;
   #engine: Engine;
   /** The clock's day; the engine's is the library's own `as_of` where it has one. */
   #today: IsoDate;
@@ -46,6 +50,11 @@ export class OpenLibrary {
 
   get engine(): Engine {
     return this.#engine;
+  }
+
+  /** False while it is read for the first time: until then nothing can be said that rests on other files. */
+  get isWhole(): boolean {
+    return this.#whole;
   }
 
   get hasOpenTexts(): boolean {
@@ -94,21 +103,28 @@ export class OpenLibrary {
     return this.files();
   }
 
-  /** Takes in what the disk holds now. Returns the files whose findings may differ. */
-  async refill(found: LibraryOnDisk, progress: (read: number, of: number) => void): Promise<ReadonlySet<FileId>> {
+  /** Takes in what the disk holds now; `meanwhile` is called between slices of the work. Returns the files whose findings may differ. */
+  async refill(found: LibraryOnDisk, meanwhile: Meanwhile): Promise<ReadonlySet<FileId>> {
     const touched = new Set<FileId>();
     const present = new Set(found.files.map(({ file }) => file));
     for (const file of [...this.#listed.keys()]) if (!present.has(file)) this.#gone(file, touched);
+    for (const listed of found.files) this.#list(listed);
     const slices = new Slices();
-    for (const [index, listed] of found.files.entries()) {
-      this.#listed.set(listed.file, listed);
-      if (this.#paths.get(listed.file) !== listed.path) this.#uris.delete(listed.file);
-      this.#paths.set(listed.file, listed.path);
+    let read = 0;
+    for (const listed of settingsFirst(found.files)) {
       this.#load(listed, touched);
-      progress(index + 1, found.files.length);
-      await slices.pause();
+      read++;
+      await slices.pause(() => meanwhile(read, found.files.length));
     }
+    meanwhile(read, found.files.length);
+    this.#whole = true;
     return touched;
+  }
+
+  #list(listed: FileOnDisk): void {
+    this.#listed.set(listed.file, listed);
+    if (this.#paths.get(listed.file) !== listed.path) this.#uris.delete(listed.file);
+    this.#paths.set(listed.file, listed.path);
   }
 
   /** Reads some listed files again. */
@@ -206,4 +222,9 @@ export class OpenLibrary {
     this.#odd.delete(file);
     for (const affected of this.#engine.delete(file)) touched.add(affected);
   }
+}
+
+/** What is said about the other files depends on it from the first one on. */
+function settingsFirst(files: readonly FileOnDisk[]): readonly FileOnDisk[] {
+  return [...files.filter(({ file }) => file === settingsFile), ...files.filter(({ file }) => file !== settingsFile)];
 }

@@ -11,6 +11,7 @@ import type {
   WorkspaceDocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { DocumentDiagnosticReportKind, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
+import type { Lull } from './lull.ts';
 import type { Reports } from './reports.ts';
 import { Slices } from './turns.ts';
 import { addressOf } from './uris.ts';
@@ -32,7 +33,8 @@ export class Pull {
   /** What the client was told last about each open document, and of which version. */
   readonly #answered = new Map<string, { readonly resultId: string; readonly version: number | undefined }>();
   readonly #watchers = new Set<WorkspaceWatch>();
-  #refreshDue = false;
+  readonly #lookAt = new Set<string>();
+  #looking = false;
   /** Version of each open document. */
   readonly versions = new Map<string, number>();
 
@@ -49,7 +51,7 @@ export class Pull {
   ): Promise<DocumentDiagnosticReport | ResponseError<DiagnosticServerCancellationData>> {
     const address = addressOf(params.textDocument.uri);
     const asked = this.versions.get(address);
-    await Promise.race([this.#workbench.settled(), cancellation(token)]);
+    await Promise.race([this.#workbench.textTaken(address), cancellation(token)]);
     if (token.isCancellationRequested) return cancelled('false');
     if (this.versions.get(address) !== asked) return cancelled('true');
     const { resultId, items } = this.#reports.of(address);
@@ -64,7 +66,7 @@ export class Pull {
     token: CancellationToken,
     reporter: Reporter,
   ): Promise<WorkspaceDiagnosticReport> {
-    const watch = new WorkspaceWatch(params, token, reporter);
+    const watch = new WorkspaceWatch(params, token, reporter, this.#workbench.lull);
     this.#watchers.add(watch);
     token.onCancellationRequested(() => watch.end());
     try {
@@ -78,7 +80,7 @@ export class Pull {
 
   touched(addresses: ReadonlySet<string>): void {
     for (const watch of this.#watchers) watch.waitFor(addresses);
-    if (this.#refreshes && this.#concernsOpen(addresses)) this.#refresh();
+    if (this.#refreshes) void this.#lookAtOpen(addresses);
   }
 
   /** A closed document counts as a file like the others again: its last answer is repeated among those of the workspace. */
@@ -93,25 +95,24 @@ export class Pull {
     for (const watch of this.#watchers) watch.end();
   }
 
-  /** Open documents that another file's change concerns. Of a document that was edited itself, the client asks without being told. */
-  #concernsOpen(addresses: ReadonlySet<string>): boolean {
-    for (const address of addresses) {
-      const told = this.#answered.get(address);
-      if (told === undefined || told.version !== this.versions.get(address) || !this.#workbench.isOpen(address))
-        continue;
-      if (this.#reports.of(address).resultId !== told.resultId) return true;
-    }
-    return false;
+  /** Asks the client to ask again when open documents have other findings than it was told, once for many changes. */
+  async #lookAtOpen(addresses: ReadonlySet<string>): Promise<void> {
+    for (const address of addresses) if (this.#workbench.isOpen(address)) this.#lookAt.add(address);
+    if (this.#lookAt.size === 0 || this.#looking) return;
+    this.#looking = true;
+    await this.#workbench.lull.come();
+    this.#looking = false;
+    const concerned = [...this.#lookAt].some((address) => this.#isConcerned(address));
+    this.#lookAt.clear();
+    if (concerned) this.#connection.languages.diagnostics.refresh().catch(() => undefined);
   }
 
-  /** Asks the client to ask again, once for many changes. */
-  #refresh(): void {
-    if (this.#refreshDue) return;
-    this.#refreshDue = true;
-    setTimeout(() => {
-      this.#refreshDue = false;
-      this.#connection.languages.diagnostics.refresh().catch(() => undefined);
-    }, 0);
+  /** By another file's change. Of a document that was edited itself, the client asks without being told. */
+  #isConcerned(address: string): boolean {
+    const told = this.#answered.get(address);
+    if (told === undefined || told.version !== this.versions.get(address) || !this.#workbench.isOpen(address))
+      return false;
+    return this.#reports.of(address).resultId !== told.resultId;
   }
 
   #news(address: string, watch: WorkspaceWatch): WorkspaceDocumentDiagnosticReport | undefined {
@@ -136,11 +137,13 @@ class WorkspaceWatch {
   readonly known: Map<string, string>;
   readonly #reporter: Reporter;
   readonly #token: CancellationToken;
+  readonly #lull: Lull;
   readonly #waiting = new Set<string>();
   #wake: () => void = () => undefined;
   #ended = false;
 
-  constructor(params: WorkspaceDiagnosticParams, token: CancellationToken, reporter: Reporter) {
+  constructor(params: WorkspaceDiagnosticParams, token: CancellationToken, reporter: Reporter, lull: Lull) {
+    this.#lull = lull;
     this.known = new Map(params.previousResultIds.map(({ uri, value }) => [addressOf(uri), value]));
     this.#token = token;
     this.#reporter = reporter;
@@ -172,7 +175,8 @@ class WorkspaceWatch {
     news: (address: string) => WorkspaceDocumentDiagnosticReport | undefined,
   ): Promise<WorkspaceDocumentDiagnosticReport[]> {
     const items: WorkspaceDocumentDiagnosticReport[] = [];
-    const slices = new Slices();
+    const slices = new Slices(() => this.#lull.come());
+    await this.#lull.come();
     for (const address of this.#waiting) {
       if (this.#reporter !== undefined && items.length >= filesInOnePart) break;
       this.#waiting.delete(address);

@@ -9,8 +9,13 @@ export class Push {
   readonly #workbench: Workbench;
   readonly #reports: Reports;
   readonly #sent = new Map<string, string>();
-  readonly #waiting = new Set<string>();
-  #running = false;
+  readonly #sentVersions = new Map<string, number | undefined>();
+  /** What waits to be sent: documents with a new text; other open documents; everything else. */
+  readonly #edited = new Set<string>();
+  readonly #open = new Set<string>();
+  readonly #others = new Set<string>();
+  #sendingEdited = false;
+  #sendingOthers = false;
   /** Version of each open document, to go with its findings. */
   readonly versions = new Map<string, number>();
 
@@ -21,41 +26,59 @@ export class Push {
   }
 
   touched(addresses: ReadonlySet<string>): void {
-    for (const address of addresses) this.#waiting.add(address);
-    if (!this.#running) void this.#run();
+    for (const address of addresses) this.#queueFor(address).add(address);
+    if (!this.#sendingEdited) void this.#sendEdited();
+    if (!this.#sendingOthers) void this.#sendOthers();
   }
 
   closed(address: string): void {
     this.versions.delete(address);
+    this.#sentVersions.delete(address);
   }
 
-  /** One pass at a time. A file that changes again meanwhile simply waits again: there is never more than one check of it under way. */
-  async #run(): Promise<void> {
-    this.#running = true;
-    const slices = new Slices();
+  #queueFor(address: string): Set<string> {
+    if (!this.#workbench.isOpen(address)) return this.#others;
+    return this.versions.get(address) === this.#sentVersions.get(address) ? this.#open : this.#edited;
+  }
+
+  /** At once. A file that changes again meanwhile simply waits again: there is never more than one check of it under way. */
+  async #sendEdited(): Promise<void> {
+    this.#sendingEdited = true;
     try {
-      for (let next = this.#next(); next !== undefined; next = this.#next()) {
-        this.#waiting.delete(next);
-        this.#send(next);
-        await slices.pause();
-      }
+      await this.#sendAll([this.#edited], new Slices());
     } finally {
-      this.#running = false;
+      this.#sendingEdited = false;
     }
   }
 
-  #next(): string | undefined {
-    let first: string | undefined;
-    for (const address of this.#waiting) {
-      if (this.#workbench.isOpen(address)) return address;
-      first ??= address;
+  /** What an edit means for other files: when there is time. */
+  async #sendOthers(): Promise<void> {
+    const { lull } = this.#workbench;
+    this.#sendingOthers = true;
+    try {
+      await lull.come();
+      await this.#sendAll([this.#open, this.#others], new Slices(() => lull.come()));
+    } finally {
+      this.#sendingOthers = false;
     }
-    return first;
+  }
+
+  /** Until all are empty, always from the first that is not. */
+  async #sendAll(queues: readonly Set<string>[], slices: Slices): Promise<void> {
+    for (;;) {
+      const queue = queues.find(({ size }) => size > 0);
+      const [next] = queue ?? [];
+      if (queue === undefined || next === undefined) return;
+      queue.delete(next);
+      this.#send(next);
+      await slices.pause();
+    }
   }
 
   #send(address: string): void {
     const { resultId, items } = this.#reports.of(address);
     const open = this.#workbench.isOpen(address);
+    if (open) this.#sentVersions.set(address, this.versions.get(address));
     const before = this.#sent.get(address);
     if (before === resultId || (before === undefined && items.length === 0 && !open)) return;
     this.#sent.set(address, resultId);

@@ -8,6 +8,7 @@ export class ReadingProgress {
   readonly #connection: Connection;
   #shown: WorkDoneProgressServerReporter | undefined;
   #asked = false;
+  #percent = 0;
 
   constructor(connection: Connection) {
     this.#connection = connection;
@@ -17,7 +18,7 @@ export class ReadingProgress {
     if (of < worthShowing) return;
     if (read >= of) this.#end();
     else if (!this.#asked) void this.#begin();
-    else if (read % 100 === 0) this.#shown?.report(Math.floor((100 * read) / of), `${read} of ${of} rule files`);
+    else this.#show(Math.floor((100 * read) / of), `${read} of ${of} rule files`);
   };
 
   async #begin(): Promise<void> {
@@ -30,6 +31,12 @@ export class ReadingProgress {
     } catch {
       this.#asked = false;
     }
+  }
+
+  #show(percent: number, words: string): void {
+    if (percent === this.#percent) return;
+    this.#percent = percent;
+    this.#shown?.report(percent, words);
   }
 
   #end(): void {

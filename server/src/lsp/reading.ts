@@ -48,7 +48,7 @@ export class Reading {
   }
 
   async folds(uri: string): Promise<FoldingRange[] | null> {
-    const record = (await this.#places.document(uri))?.record;
+    const record = (await this.#places.text(uri))?.record;
     const tree = record === undefined ? undefined : treeOf(record);
     if (record === undefined || tree === undefined) return null;
     return foldsOf(record.text, tree).map(({ from, to, of }) => ({
@@ -59,7 +59,7 @@ export class Reading {
   }
 
   async selections({ textDocument, positions }: SelectionRangeParams): Promise<SelectionRange[] | null> {
-    const record = (await this.#places.document(textDocument.uri))?.record;
+    const record = (await this.#places.text(textDocument.uri))?.record;
     const tree = record === undefined ? undefined : treeOf(record);
     if (record === undefined || tree === undefined) return null;
     return positions.map((position) => {
@@ -73,7 +73,7 @@ export class Reading {
 
   async tokens(uri: string): Promise<SemanticTokens> {
     const builder = new SemanticTokensBuilder();
-    const record = (await this.#places.document(uri))?.record;
+    const record = (await this.#places.text(uri))?.record;
     const tree = record === undefined ? undefined : treeOf(record);
     if (record?.entity === undefined || record.kind === undefined || tree === undefined) return builder.build();
     const lines = linesOf(record);

@@ -4,7 +4,7 @@ import type { Finding } from '../check/finding.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { diagnosticOf } from './diagnostic.ts';
 import { textHash } from './text-hash.ts';
-import type { Workbench } from './workbench.ts';
+import type { Home, Workbench } from './workbench.ts';
 
 /** What the editor is told about one file. */
 export interface FileReport {
@@ -35,7 +35,7 @@ export class Reports {
   /** Of a file that is not there, or out of view: nothing. */
   of(address: string): FileReport {
     const home = this.#workbench.isInView(address) ? this.#workbench.homeOf(address) : undefined;
-    const findings = home?.engine.findings(home.file) ?? nothing.findings;
+    const findings = findingsAt(home);
     if (home === undefined || findings.length === 0) {
       this.#kept.delete(address);
       return nothing;
@@ -64,4 +64,11 @@ export class Reports {
     const home = this.#workbench.homeOf(own);
     return (file) => this.uriOf(home === undefined ? own : this.#workbench.addressIn(home, file, own));
   }
+}
+
+/** Of a library that is still being read only what a file says by itself: all else would be wrong until the last file is there. */
+function findingsAt(home: Home | undefined): readonly Finding[] {
+  if (home === undefined) return nothing.findings;
+  const { engine, file, library } = home;
+  return library === undefined || library.isWhole ? engine.findings(file) : engine.faultsOfReading(file);
 }

@@ -40,8 +40,8 @@ export const explainRequest = 'traywright/explainRule';
  * messages come in.
  */
 export function serve(connection: Connection, outside: Outside): Workbench {
-  const session = new Session();
   const workbench = new Workbench(outside);
+  const session = new Session(workbench.lull);
   workbench.onFailure = (reason) =>
     connection.console.error(
       `Traywright: ${reason instanceof Error ? (reason.stack ?? reason.message) : String(reason)}`,
@@ -105,7 +105,7 @@ function attach(
   if (delivery instanceof Pull) {
     connection.languages.diagnostics.on(session.request((params, token) => delivery.document(params, token)));
     connection.languages.diagnostics.onWorkspace(
-      session.request((params, token, _progress, reporter) => delivery.workspace(params, token, reporter)),
+      session.standingRequest((params, token, _progress, reporter) => delivery.workspace(params, token, reporter)),
     );
   }
   connection.onInitialized(

@@ -1,9 +1,15 @@
 import type { InitializeError } from 'vscode-languageserver';
 import { ErrorCodes, ResponseError } from 'vscode-languageserver';
+import type { Lull } from './lull.ts';
 
 /** Where a connection stands in its life: requests out of turn get an answer that says so. */
 export class Session {
+  readonly #lull: Lull;
   #stage: 'before-initialize' | 'running' | 'shut-down' = 'before-initialize';
+
+  constructor(lull: Lull) {
+    this.#lull = lull;
+  }
 
   get isRunning(): boolean {
     return this.#stage === 'running';
@@ -22,13 +28,27 @@ export class Session {
     this.#stage = 'shut-down';
   }
 
-  /** A handler of a request that is refused out of turn. */
+  /** A handler of a request that is refused out of turn. Other work stands back until it is answered. */
   request<Given extends readonly unknown[], Answer>(
+    handler: (...given: Given) => Answer | Promise<Answer>,
+  ): (...given: Given) => Promise<Answer | ResponseError<never>> {
+    return async (...given) => {
+      const refused = this.#outOfTurn();
+      if (refused !== undefined) return refused;
+      this.#lull.asked();
+      try {
+        return await handler(...given);
+      } finally {
+        this.#lull.answered();
+      }
+    };
+  }
+
+  /** A handler of a request that stays open until there is news. */
+  standingRequest<Given extends readonly unknown[], Answer>(
     handler: (...given: Given) => Answer,
   ): (...given: Given) => Answer | ResponseError<never> {
-    return (...given) => {
-      return this.#outOfTurn() ?? handler(...given);
-    };
+    return (...given) => this.#outOfTurn() ?? handler(...given);
   }
 
   /** The answer to a request that nobody handles. */

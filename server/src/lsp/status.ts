@@ -27,19 +27,22 @@ export class StatusReporter {
     this.#reports = reports;
   }
 
+  /** A library that is still being read is counted when it is whole. */
   touched(addresses: ReadonlySet<string>): void {
     for (const address of addresses) this.#waiting.add(address);
-    if (!this.#running) void this.#run();
+    if (!this.#running && !this.#workbench.isReading) void this.#run();
   }
 
   /** Behind everything else: the numbers may come a moment later than the findings. */
   async #run(): Promise<void> {
     this.#running = true;
-    const slices = new Slices();
+    const { lull } = this.#workbench;
+    const slices = new Slices(() => lull.come());
+    await lull.come();
     for (const address of this.#waiting) {
       this.#waiting.delete(address);
-      await slices.pause();
       this.#reports.of(address);
+      await slices.pause();
     }
     this.#running = false;
     this.#tell();
@@ -47,7 +50,7 @@ export class StatusReporter {
 
   #tell(): void {
     const { error, warning, advice } = this.#reports.counts();
-    const status: Status = { files: this.#workbench.addresses().size, errors: error, warnings: warning, advice };
+    const status: Status = { files: this.#workbench.countOfFiles(), errors: error, warnings: warning, advice };
     void this.#connection.sendNotification(statusNotification, status);
   }
 }

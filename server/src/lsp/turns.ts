@@ -6,13 +6,20 @@ export function nextTurn(): Promise<void> {
   });
 }
 
-/** Long work in slices: `pause` gives the line a turn whenever about ten milliseconds have been used. */
+/** Long work in slices: `pause` gives others a turn whenever about ten milliseconds have been used. */
 export class Slices {
+  readonly #othersTurn: () => Promise<void>;
   #since = performance.now();
 
-  async pause(): Promise<void> {
+  constructor(othersTurn = nextTurn) {
+    this.#othersTurn = othersTurn;
+  }
+
+  /** `then` is called after others had their turn. */
+  async pause(then: () => void = () => undefined): Promise<void> {
     if (performance.now() - this.#since < 10) return;
-    await nextTurn();
+    await this.#othersTurn();
+    then();
     this.#since = performance.now();
   }
 }

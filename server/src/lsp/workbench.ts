@@ -5,6 +5,7 @@ import { Folders } from './folders.ts';
 import type { DiskChange, Outside } from './libraries.ts';
 import { Libraries } from './libraries.ts';
 import { LooseDocument } from './loose-document.ts';
+import { Lull } from './lull.ts';
 import type { OpenLibrary } from './open-library.ts';
 import { untilQuiet } from './turns.ts';
 import { addressOf } from './uris.ts';
@@ -29,11 +30,15 @@ interface OpenText {
 export class Workbench {
   readonly folders: Folders;
   readonly libraries: Libraries;
+  /** When there is time for what nobody waits for. */
+  readonly lull = new Lull();
   readonly #outside: Outside;
   readonly #open = new Map<string, OpenText>();
   readonly #unread = new Set<string>();
   readonly #onDisk = new Map<string, DiskChange>();
   readonly #touched = new Set<string>();
+  /** Who waits for the text of a document only. */
+  readonly #waiting = new Set<{ readonly address: string; resolve(): void }>();
   #line: Promise<void> = Promise.resolve();
   #changes = 0;
   /** Told which files may have other findings. */
@@ -47,6 +52,7 @@ export class Workbench {
     this.libraries = new Libraries(outside, (library, files) => {
       for (const file of files) this.#touched.add(this.folders.addressOfReal(library.uriOf(file)));
     });
+    this.libraries.meanwhile = () => this.#takeInMeanwhile();
   }
 
   /** A document was opened or changed. Cheap: nothing is read or checked yet. */
@@ -55,6 +61,7 @@ export class Workbench {
     const home = this.#open.get(address)?.home;
     this.#open.set(address, { text, ...(home && { home }) });
     this.#changes++;
+    this.lull.changed();
     if (this.#unread.size === 0) this.#queue(() => this.#takeInTexts());
     this.#unread.add(address);
   }
@@ -95,6 +102,18 @@ export class Workbench {
     }
   }
 
+  /** Resolves when the newest text of a document is taken in. Of what it rests on, a library that is being read may still lack some. */
+  async textTaken(address: string): Promise<void> {
+    let resolve = (): void => undefined;
+    const meanwhile = new Promise<void>((done) => {
+      resolve = done;
+    });
+    const waiting = { address, resolve };
+    this.#waiting.add(waiting);
+    await Promise.race([this.settled(), meanwhile]);
+    this.#waiting.delete(waiting);
+  }
+
   homeOf(address: string): Home | undefined {
     const home = this.#open.get(address)?.home;
     if (home instanceof LooseDocument) return home;
@@ -125,6 +144,25 @@ export class Workbench {
       }
     }
     return all;
+  }
+
+  /** A library is being read for the first time. */
+  get isReading(): boolean {
+    return [...this.libraries.all()].some(({ isWhole }) => !isWhole);
+  }
+
+  /** How many there are. Asked after each change, so nothing is listed where a library is in view as a whole. */
+  countOfFiles(): number {
+    let count = 0;
+    for (const library of this.libraries.all()) {
+      const files = library.files();
+      count += this.folders.isOpenAround(library.root)
+        ? files.length
+        : files.filter((file) => this.folders.holds(this.folders.addressOfReal(library.uriOf(file)))).length;
+    }
+    for (const address of this.#open.keys())
+      if (!this.folders.holds(address) || this.recordAt(address) === undefined) count++;
+    return count;
   }
 
   isInView(address: string): boolean {
@@ -170,14 +208,35 @@ export class Workbench {
     }
   }
 
+  /** While a library is read, which can take many seconds: what is typed in it is looked at all the same. */
+  #takeInMeanwhile(): void {
+    for (const address of this.#unread) {
+      const path = this.folders.realPathOf(address);
+      const home = this.#open.get(address)?.home ?? (path === undefined ? undefined : this.libraries.around(path));
+      if (home === undefined) continue;
+      this.#unread.delete(address);
+      this.#takeInTextAt(address, home);
+    }
+    for (const { address, resolve } of this.#waiting) if (!this.#unread.has(address)) resolve();
+    this.#tell();
+  }
+
   async #takeInTexts(): Promise<void> {
-    const waiting = [...this.#unread];
-    this.#unread.clear();
-    for (const address of waiting) await this.#takeInText(address);
+    for (const address of this.#unread) {
+      try {
+        await this.#takeInText(address);
+      } catch (reason) {
+        this.onFailure(reason);
+      }
+      this.#unread.delete(address);
+    }
   }
 
   async #takeInText(address: string): Promise<void> {
-    const home = this.#open.get(address)?.home ?? (await this.#newHome(address));
+    this.#takeInTextAt(address, this.#open.get(address)?.home ?? (await this.#newHome(address)));
+  }
+
+  #takeInTextAt(address: string, home: OpenLibrary | LooseDocument): void {
     const open = this.#open.get(address);
     if (open === undefined) return;
     if (open.home !== home) this.#open.set(address, { text: open.text, home });

@@ -76,12 +76,12 @@ export function attachReading(connection: Connection, session: Session, { places
 }
 
 async function tidied(uri: string, places: DocumentPlaces): Promise<TextEdit[] | null> {
-  const record = (await places.document(uri))?.record;
+  const record = (await places.text(uri))?.record;
   return record === undefined ? null : textEditsOf(record, layoutEdits(record.text));
 }
 
 async function typed(params: DocumentOnTypeFormattingParams, places: DocumentPlaces): Promise<TextEdit[] | null> {
-  const at = await places.place(params);
+  const at = await places.placeInText(params);
   return at === undefined ? null : textEditsOf(at.record, afterNewLine(at.record.text, at.offset));
 }
 

@@ -1,0 +1,49 @@
+import { nextTurn } from './turns.ts';
+
+/** Changes that follow each other faster than this are somebody typing. All times in milliseconds. */
+const typingGap = 600;
+/** For so long nothing must have come before the typing counts as paused. */
+const restAfterTyping = 200;
+/** Longest time that typing, or an answer that is owed, puts other work off. */
+const longestWait = 1_000;
+const lookAgain = 5;
+
+/**
+ * When there is time for what nobody waits for at this moment: findings of other files, counts. It stands back while somebody types and
+ * while an answer is owed. A change by itself puts nothing off.
+ */
+export class Lull {
+  #lastChange = Number.NEGATIVE_INFINITY;
+  #typing: 'yes' | 'no' = 'no';
+  #owed = 0;
+
+  changed(): void {
+    const now = performance.now();
+    this.#typing = now - this.#lastChange < typingGap ? 'yes' : 'no';
+    this.#lastChange = now;
+  }
+
+  asked(): void {
+    this.#owed++;
+  }
+
+  answered(): void {
+    this.#owed--;
+  }
+
+  /** Resolves in the next lull, at the earliest in the next turn of the loop and at the latest after a second. */
+  async come(): Promise<void> {
+    const end = performance.now() + longestWait;
+    await nextTurn();
+    for (let wait = this.#left(); wait > 0 && performance.now() < end; wait = this.#left()) await rest(wait);
+  }
+
+  #left(): number {
+    if (this.#owed > 0) return lookAgain;
+    return this.#typing === 'yes' ? this.#lastChange + restAfterTyping - performance.now() : 0;
+  }
+}
+
+function rest(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}
