@@ -22,6 +22,8 @@ export interface Dependency {
   readonly license: string;
   readonly asked: 'by us' | 'by another';
   readonly runsOnInstall: boolean;
+  /** Where it is installed, from the root. */
+  readonly folder: string;
 }
 
 /** Packages of which parts are in the bundles that are handed out. Optional ones are never bundled. */
@@ -46,6 +48,7 @@ function chosen(lock: Lock, wanted: (one: LockedPackage) => boolean): readonly D
         license: one.license ?? 'not stated',
         asked: ours.has(name) ? 'by us' : 'by another',
         runsOnInstall: one.hasInstallScript === true,
+        folder: path,
       };
     })
     .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
@@ -58,7 +61,7 @@ export function dependencyPage(lock: Lock): string {
   const rows = runtime.map((one) => `| ${one.name} | ${one.version} | ${one.license} | ${one.asked} |`);
   return `# What comes along from others
 
-Generated from \`package-lock.json\` by \`npm run generate\`. \`npm run sbom\` writes the same as CycloneDX to \`dist/sbom.cdx.json\`.
+Generated from \`package-lock.json\` by \`npm run generate\`. \`npm run sbom\` writes the same as CycloneDX to \`dist/sbom.cdx.json\`, and \`npm run licences\` the texts of the licences to \`dist/third-party-licences.txt\`; both lie in the packaged extension.
 
 ${runtime.length} packages may have parts in the bundles under \`dist/\`: ${direct} that we ask for, and ${runtime.length - direct} that those ask for. Every version is exact. None of them runs a program when it is installed, and neither does Traywright.
 

@@ -10,6 +10,7 @@ import {
   type Lock,
   runtimeDependencies,
 } from '../../../server/build/dependency-page.ts';
+import { licenceTexts } from '../../../server/build/licence-texts.ts';
 import { root } from '../../support/built.ts';
 
 interface Manifest {
@@ -41,6 +42,19 @@ describe('[X16] what comes along from others', () => {
 
   it('is listed on the page', () => {
     expect(readFileSync(join(root, dependencyPagePath), 'utf8')).toBe(dependencyPage(lock));
+  });
+
+  it('is handed out with its licences, in the words of each', () => {
+    const text = licenceTexts(lock, root);
+    const entries = text.split(`\n\n${'-'.repeat(80)}\n`).slice(1);
+    const heads = entries.map((entry) => entry.split('\n')[0]);
+    expect(heads).toEqual(
+      runtimeDependencies(lock).map(({ name, version, license }) => `${name} ${version} (${license})`),
+    );
+    const bare = entries.filter((entry) => !/permission|licensed under|copyright/i.test(entry));
+    // It comes without a text; its licence is named all the same.
+    expect(bare.map((entry) => entry.split(' ')[0])).toEqual(['worker-f']);
+    expect(text).not.toContain(root);
   });
 
   it('we run nothing when we are installed', () => {
