@@ -1,14 +1,17 @@
 import type { FileId } from '../base/brand.ts';
 import { Engine } from '../check/engine.ts';
 import { filesSince } from '../host/git-changes.ts';
+import { documentsChangedSince } from '../host/git-documents.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
+import { keptPathsIn } from '../library/kept-file.ts';
 import { fileIdOf, libraryFileName } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import { allRules } from '../rules/all.generated.ts';
 
 /**
  * The files that differ from what was recorded at `revision`, and those whose findings may differ because of them. Found by taking the
- * library from its state then to its state now, a file at a time, and asking the engine which files each step touches.
+ * library from its state then to its state now, a file at a time, and asking the engine which files each step touches. A document that the
+ * library keeps counts too: files that cite it are touched when it changes.
  */
 export function changedFiles(
   found: FoundLibrary,
@@ -29,6 +32,11 @@ export function changedFiles(
     touched.add(file);
     for (const other of record === undefined ? engine.delete(file) : engine.put(record)) touched.add(other);
   }
+  const documents = keptPathsIn(now.view()).filter((path) => now.library.keptFile(path) !== undefined);
+  const changed = documentsChangedSince(found.root, before.commit, documents);
+  if ('why' in changed) return changed;
+  // Whose findings depend on the document is known by who asked for it, found or not.
+  for (const path of changed) for (const file of engine.keep(path, now.library.keptFile(path))) touched.add(file);
   return { files: touched };
 }
 

@@ -1,8 +1,8 @@
 import type { LoadedFile } from '../library/loaded-file.ts';
 import { filesAtRevision, git } from './git.ts';
 
-/** The rule files of a library as they were at a recorded state; or why that can't be told. */
-export type Before = { readonly files: readonly LoadedFile[] } | { readonly why: string };
+/** The rule files of a library as they were at a recorded state, by its id; or why that can't be told. */
+export type Before = { readonly files: readonly LoadedFile[]; readonly commit: string } | { readonly why: string };
 
 /** The state at which the present line of work left `revision`, so that what others did there since is not taken for a change here. */
 export function filesSince(root: string, revision: string): Before {

@@ -26,6 +26,12 @@ export function keptFileDigest(root: string, path: string): string {
   return 'state' in opened ? opened.state : opened.sha256;
 }
 
+/** The bytes of such a file; undefined for what can't be opened. */
+export function keptFileBytes(root: string, path: string): Uint8Array | undefined {
+  const opened = open(root, path);
+  return 'state' in opened ? undefined : opened.bytes;
+}
+
 interface Opened {
   readonly bytes: Uint8Array<ArrayBuffer>;
   readonly sha256: string;
