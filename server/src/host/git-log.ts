@@ -49,7 +49,28 @@ export function standingAt(
 ): { readonly commit: string; readonly changed: 'as-recorded' | 'changed-since' } | undefined {
   const head = git(root, ['rev-parse', '--verify', '--quiet', 'HEAD']);
   if ('why' in head) return undefined;
-  const status = git(root, ['status', '--porcelain', '-z', '--untracked-files=normal', '--', '.']);
-  const isClean = 'out' in status && status.out.length === 0;
-  return { commit: head.out.toString('utf8').trim(), changed: isClean ? 'as-recorded' : 'changed-since' };
+  return { commit: head.out.toString('utf8').trim(), changed: isClean(root) ? 'as-recorded' : 'changed-since' };
+}
+
+function isClean(root: string): boolean {
+  const filters = withoutFilters(root);
+  if (filters === undefined) return false;
+  const words = ['--porcelain', '-z', '--untracked-files=normal', '--ignore-submodules=all', '--', '.'];
+  const status = git(root, [...filters, 'status', ...words]);
+  return 'out' in status && status.out.length === 0;
+}
+
+/** To tell whether a file has changed git would start the programs that its settings name for the file. Undefined where one can't be switched off. */
+function withoutFilters(root: string): readonly string[] | undefined {
+  const named = git(root, [
+    'config',
+    '--name-only',
+    '-z',
+    '--get-regexp',
+    '^filter\\..*\\.(clean|smudge|process|required)$',
+  ]);
+  // It fails, too, where nothing is named.
+  const names = 'why' in named ? [] : named.out.toString('utf8').split('\0').slice(0, -1);
+  if (names.some((name) => name.includes('='))) return undefined;
+  return names.flatMap((name) => ['-c', `${name}=${name.endsWith('.required') ? 'false' : ''}`]);
 }

@@ -129,6 +129,8 @@ const harmless = [
   'protocol.allow=never',
   '-c',
   'core.pager=cat',
+  '-c',
+  'log.showSignature=false',
 ];
 
 /** Runs git on a folder directly, with everything off that could start a program; words are given as they are, never through a shell. */
