@@ -5,7 +5,14 @@ import { resolve } from 'node:path';
 const root = resolve(import.meta.dirname, '../..');
 const { status } = spawnSync(
   process.execPath,
-  [resolve(root, 'node_modules/vitest/vitest.mjs'), 'run', '--config', 'tests/vitest.config.ts', 'tests/unit/fuzz'],
+  [
+    resolve(root, 'node_modules/vitest/vitest.mjs'),
+    'run',
+    '--config',
+    'tests/vitest.config.ts',
+    'tests/unit/fuzz',
+    'tests/cli/resumed-check.test.ts',
+  ],
   { cwd: root, stdio: 'inherit', env: { ...process.env, FUZZ_TIMES: process.argv[2] ?? '50' } },
 );
 process.exit(status ?? 1);

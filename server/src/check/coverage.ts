@@ -1,4 +1,5 @@
 import type { LibraryView } from '../library/view.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
 import { nodesIn } from '../model/walk.ts';
 
 /** How much of what the department puts into its sets has been encoded at all. Ids are in code-unit order. */
@@ -13,26 +14,46 @@ export interface Coverage {
   readonly unreadable: readonly string[];
 }
 
-/** "No finding" means little for a library that holds few of its devices; so this is printed beside it. */
-export function coverageOf(view: LibraryView): Coverage {
-  const missing: string[] = [];
-  const unreadable: string[] = [];
-  const named = [...familiesInSets(view)].sort();
-  for (const family of named) {
-    if (view.get('device', family) !== undefined) continue;
-    (view.exists('device', family) ? unreadable : missing).push(family);
-  }
-  return { named: named.length, encoded: named.length - missing.length - unreadable.length, missing, unreadable };
+/** Device families that one set names; `perhaps`: where a name of something else may stand as well. */
+export interface FamiliesOfSet {
+  readonly named: readonly string[];
+  readonly perhaps: readonly string[];
 }
 
-function familiesInSets(view: LibraryView): ReadonlySet<string> {
+/** What there is of a device family. */
+export type Encoding = 'encoded' | 'unreadable' | 'missing';
+
+/** "No finding" means little for a library that holds few of its devices; so this is printed beside it. */
+export function coverageOf(view: LibraryView): Coverage {
+  return coverageBy(view.all('set').map(familiesIn), (family) => {
+    if (view.get('device', family) !== undefined) return 'encoded';
+    return view.exists('device', family) ? 'unreadable' : 'missing';
+  });
+}
+
+/** The same, from what is known of each set and device. */
+export function coverageBy(sets: Iterable<FamiliesOfSet>, encodingOf: (family: string) => Encoding): Coverage {
   const families = new Set<string>();
-  for (const set of view.all('set')) {
-    for (const node of nodesIn(set)) {
-      if (node.node !== 'text' || node.refers?.includes('device') !== true) continue;
-      if (node.open === true && !view.exists('device', node.text)) continue;
-      families.add(node.text);
-    }
+  for (const { named, perhaps } of sets) {
+    for (const family of named) families.add(family);
+    for (const family of perhaps) if (encodingOf(family) !== 'missing') families.add(family);
   }
-  return families;
+  const missing: string[] = [];
+  const unreadable: string[] = [];
+  for (const family of [...families].sort()) {
+    const encoding = encodingOf(family);
+    if (encoding === 'missing') missing.push(family);
+    if (encoding === 'unreadable') unreadable.push(family);
+  }
+  return { named: families.size, encoded: families.size - missing.length - unreadable.length, missing, unreadable };
+}
+
+export function familiesIn(set: EntityOf['set']): FamiliesOfSet {
+  const named = new Set<string>();
+  const perhaps = new Set<string>();
+  for (const node of nodesIn(set)) {
+    if (node.node !== 'text' || node.refers?.includes('device') !== true) continue;
+    (node.open === true ? perhaps : named).add(node.text);
+  }
+  return { named: [...named], perhaps: [...perhaps] };
 }

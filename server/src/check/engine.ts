@@ -4,7 +4,7 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { KeptFile } from '../library/kept-file.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
-import { LibraryView, QueryAnswers } from '../library/view.ts';
+import { type GivenAnswer, LibraryView, QueryAnswers } from '../library/view.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { withoutAbsorbed } from './absorption.ts';
@@ -93,6 +93,17 @@ export class Engine {
   waived(file: FileId): readonly Finding[] {
     this.findings(file);
     return this.#judged.get(file)?.waived ?? [];
+  }
+
+  /** Keys that the findings of the file rest on. */
+  readsOf(file: FileId): ReadonlySet<IndexKey> {
+    this.findings(file);
+    return this.#judged.get(file)?.reads ?? new Set();
+  }
+
+  /** Shared answers that were worked out so far and still hold. */
+  answers(): Iterable<GivenAnswer> {
+    return this.#answers.given();
   }
 
   /** The same answers over another library: what would be, if it were ours. Nothing worked out for this one is used. */

@@ -121,7 +121,7 @@ interface Sight {
 /** What is known of the library from before where nothing differs, else what is found now. What depends on more than its files is found now. */
 function judgedLibrary(begun: BegunLibrary, io: CommandIo, given: Arguments): Sight {
   const needsEngine = given.values.has('changed-since') || given.values.has('stdin');
-  const place = needsEngine ? undefined : placeOfResults(io, given, begun.files.length);
+  const place = needsEngine ? undefined : placeOfResults(io, given, begun);
   if (place !== undefined) return { judged: judgedOnce(begun, place) };
   const open = finishLibrary(begun, (listed) => openedBy(begun, listed));
   return { judged: judgedNow(open), engine: open.engine };

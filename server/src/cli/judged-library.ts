@@ -1,6 +1,7 @@
 import type { FileId } from '../base/brand.ts';
 import type { Coverage } from '../check/coverage.ts';
 import { coverageOf } from '../check/coverage.ts';
+import type { Engine } from '../check/engine.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { libraryFileName } from '../library/listed-files.ts';
 import type { LibraryReport, PlacedFinding } from '../report/model.ts';
@@ -34,29 +35,33 @@ export interface AboutLibrary extends Pick<LibraryReport, 'asOf'> {
 
 /** Each file is judged when it is asked for. */
 export function judgedNow(open: OpenLibrary): JudgedLibrary {
-  const { engine, files, leftOut } = open;
-  const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
-  return {
-    files,
-    leftOut,
-    about: aboutOf(open),
-    of: (file) => ({
-      file,
-      findings: engine.findings(file).map((finding) => placer.placed(finding)),
-      heldBack: engine.heldBack(file).map((finding) => placer.placed(finding)),
-      waived: engine.waived(file).map((finding) => placer.placed(finding)),
-    }),
-  };
+  const { engine, files, leftOut, unread } = open;
+  const found = { unread: unread.size, coverage: coverageOf(engine.view()) };
+  return { files, leftOut, about: aboutOf(engine, files, found), of: judgedBy(engine) };
 }
 
-function aboutOf({ engine, files, unread }: OpenLibrary): AboutLibrary {
+/** What the engine finds, file by file. */
+export function judgedBy(engine: Engine): (file: FileId) => JudgedFile {
+  const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
+  return (file) => ({
+    file,
+    findings: engine.findings(file).map((finding) => placer.placed(finding)),
+    heldBack: engine.heldBack(file).map((finding) => placer.placed(finding)),
+    waived: engine.waived(file).map((finding) => placer.placed(finding)),
+  });
+}
+
+export function aboutOf(
+  engine: Engine,
+  files: readonly ListedFile[],
+  found: Pick<AboutLibrary, 'unread' | 'coverage'>,
+): AboutLibrary {
   const named = engine.view().all('library')[0]?.as_of?.text;
   const settings = files.find(({ path }) => path === libraryFileName);
   const isRead = settings !== undefined && engine.library.record(settings.file)?.entity !== undefined;
   return {
+    ...found,
     ...(named !== undefined && named === engine.view().today && { asOf: named }),
-    unread: unread.size,
     settings: isRead ? 'read' : 'unread',
-    coverage: coverageOf(engine.view()),
   };
 }

@@ -101,7 +101,7 @@ export function finishLibrary(begun: BegunLibrary, opened: (listed: ListedFile) 
   return { engine, files, unread, leftOut };
 }
 
-function loadedFrom(opened: OpenedFile, typed: TypedFile | undefined): LoadedFile {
+export function loadedFrom(opened: OpenedFile, typed: TypedFile | undefined): LoadedFile {
   return opened.file === typed?.file ? { ...typed, problems: [] } : decodeFile(opened);
 }
 

@@ -2,18 +2,33 @@ import { createHash } from 'node:crypto';
 import { closeSync, openSync, readFileSync, readSync } from 'node:fs';
 import type { OpenedFile } from './library-files.ts';
 
-/** One name for all these files' names, contents and faults of opening, and for everything in `around`. 64 small hexadecimal digits. */
-export function digestOf(files: readonly OpenedFile[], around: readonly string[]): string {
-  const hash = createHash('sha256');
-  hash.update(JSON.stringify(around));
-  for (const { file, problems, content } of files) {
-    const isRead = content !== undefined && 'bytes' in content;
-    const size = isRead ? content.bytes.length : -1;
-    // Every part says how long it is or is closed by its own form, so that no two libraries are written alike.
-    hash.update(JSON.stringify([file, size, problems, isRead ? '' : (content?.refused ?? '')]));
-    if (isRead) hash.update(content.bytes);
+/** How long a mark is, in bytes. */
+const markLength = 32;
+
+/**
+ * What tells the content of each file from any other, one mark after the other. A file that was not simply opened is marked by another
+ * measure, with all that is to say about it, so that no content can pass for it.
+ */
+export function marksOf(files: readonly OpenedFile[]): Uint8Array {
+  const marks = Buffer.alloc(files.length * markLength);
+  for (const [at, { problems, content }] of files.entries()) {
+    const isPlain = problems.length === 0 && content !== undefined && 'bytes' in content;
+    const mark = isPlain ? createHash('sha256').update(content.bytes).digest() : oddMark(problems, content);
+    mark.copy(marks, at * markLength);
   }
-  return hash.digest('hex');
+  return marks;
+}
+
+function oddMark(problems: OpenedFile['problems'], content: OpenedFile['content']): Buffer {
+  const isRead = content !== undefined && 'bytes' in content;
+  const hash = createHash('sha512').update(JSON.stringify([problems, isRead ? 'read' : (content?.refused ?? '')]));
+  if (isRead) hash.update(content.bytes);
+  return hash.digest().subarray(0, markLength);
+}
+
+/** One name for all these words. 64 small hexadecimal digits. */
+export function digestOf(words: readonly string[]): string {
+  return createHash('sha256').update(JSON.stringify(words)).digest('hex');
 }
 
 /** SHA-256 of a file that is part of the program; undefined when it isn't there. */
@@ -42,5 +57,7 @@ export function buildName(path: string): string | undefined {
     return undefined;
   }
   const name = /^\/\*([0-9a-f]{32})\*\/$/.exec(head.toString('latin1'))?.[1];
-  return name === undefined ? undefined : `${name} ${process.platform} ${JSON.stringify(process.versions)}`;
+  return name === undefined
+    ? undefined
+    : `${name} ${process.platform} ${process.arch} ${JSON.stringify(process.versions)}`;
 }

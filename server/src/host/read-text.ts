@@ -35,8 +35,9 @@ function readAll(handle: number, size: number, limit: number): Bytes {
   let filled = 0;
   for (;;) {
     const count = readSync(handle, buffer, filled, buffer.length - filled, null);
-    if (count === 0) return { bytes: buffer.subarray(0, filled) };
     filled += count;
+    // More was asked for than the file had: nothing more is there to come.
+    if (count === 0 || (count === size && filled === size)) return { bytes: buffer.subarray(0, filled) };
     if (filled > limit) return { refused: 'too-large' };
     if (filled === buffer.length) buffer = Buffer.concat([buffer], Math.min(limit + 1, buffer.length * 2));
   }

@@ -28,27 +28,26 @@ function pathFor(folder: string, subject: string): string {
   return join(folder, `${createHash('sha256').update(subject).digest('hex').slice(0, 32)}${ending}`);
 }
 
-/** What was kept for the subject under exactly this key, whole; undefined otherwise. */
-export function readResult(folder: string, subject: string, key: string): string | undefined {
+/** What was kept for the subject under exactly this key, whole; undefined otherwise. Begins at a multiple of eight in memory. */
+export function readResult(folder: string, subject: string, key: string): Uint8Array | undefined {
   try {
     const bytes = readFileSync(pathFor(folder, subject));
-    const end = bytes.indexOf(10);
-    const body = bytes.subarray(end + 1);
-    return bytes.toString('latin1', 0, Math.max(0, end)) === headOf(key, body) ? body.toString('utf8') : undefined;
+    const body = bytes.subarray(headLength);
+    if (bytes.toString('latin1', 0, headLength) !== headOf(key, body)) return undefined;
+    return bytes.byteOffset % 8 === 0 ? body : new Uint8Array(body);
   } catch {
     return undefined;
   }
 }
 
 /** Keeps one result a subject, in place of the one before. Readable by this user alone: it quotes the library. */
-export function writeResult(folder: string, subject: string, key: string, text: string): void {
-  const body = Buffer.from(text, 'utf8');
+export function writeResult(folder: string, subject: string, key: string, body: Uint8Array): void {
   if (body.length > largest) return;
   const target = pathFor(folder, subject);
   const beside = `${target}.${crypto.randomUUID()}.tmp`;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    writeFileSync(beside, Buffer.concat([Buffer.from(`${headOf(key, body)}\n`, 'latin1'), body]), {
+    writeFileSync(beside, Buffer.concat([Buffer.from(headOf(key, body), 'latin1'), body]), {
       flag: 'wx',
       mode: 0o600,
     });
@@ -67,9 +66,12 @@ function forget(path: string): void {
   }
 }
 
+const headLength = 152;
+
 /** The key, and what tells a whole body from a cut or damaged one. */
 function headOf(key: string, body: Uint8Array): string {
-  return `traywright-result ${key} ${createHash('sha256').update(body).digest('hex')}`;
+  const head = `traywright-library ${key} ${createHash('sha256').update(body).digest('hex')}`;
+  return `${head.padEnd(headLength - 1)}\n`;
 }
 
 /** Results of libraries that are no longer checked, and what a run that was killed left behind. Only files of our own names. */

@@ -1,10 +1,12 @@
 import type { FileId } from '../base/brand.ts';
 import type { AnyEntity } from '../model/entity.ts';
+import type { Kind } from '../schema/kinds.ts';
 import type { FileRecord } from './file-record.ts';
 import { readRuleFile } from './file-record.ts';
 import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
-import { idsKey, keptKey } from './keys.ts';
+import { idsKey, keptKey, kindKey } from './keys.ts';
+import type { UnreadFiles } from './unread-files.ts';
 
 /** All files of one library, and who exports what. Changing it returns the keys whose readers must be judged again. */
 export class Library {
@@ -16,29 +18,40 @@ export class Library {
   /** Documents and the like, by their paths: facts from outside, put here by whoever can open files. */
   readonly #kept = new Map<string, KeptFile>();
   #sorted: readonly FileId[] | undefined;
+  /** Files that belong to the library though nobody may have asked for their records yet; each is in `#records` from then on. */
+  #unread: UnreadFiles | undefined;
+  readonly #deleted = new Set<FileId>();
+
+  /** Takes in files that are read when somebody asks for them. Only once, and for a library of which no reader remembers anything. */
+  rest(unread: UnreadFiles): void {
+    this.#unread = unread;
+    this.#entities.clear();
+    this.#ids.clear();
+    this.#sorted = undefined;
+  }
 
   /** Adds the file or replaces its text. Unchanged text changes no key. */
   set(file: FileId, text: string): ReadonlySet<IndexKey> {
-    const old = this.#records.get(file);
+    const old = this.record(file);
     if (old?.kind !== undefined && old.text === text) return new Set();
     return this.put(readRuleFile(file, text));
   }
 
   /** Adds or replaces a record that was read elsewhere (a worker, a cache). */
   put(record: FileRecord): ReadonlySet<IndexKey> {
-    const old = this.#records.get(record.file);
+    const old = this.record(record.file);
     if (old === undefined) this.#sorted = undefined;
     else this.#forget(old);
-    this.#records.set(record.file, record);
-    for (const key of record.exports) this.#export(key, record);
+    this.#take(record);
     return changedKeys(old, record);
   }
 
   delete(file: FileId): ReadonlySet<IndexKey> {
-    const old = this.#records.get(file);
+    const old = this.record(file);
     if (old === undefined) return new Set();
     this.#forget(old);
     this.#records.delete(file);
+    this.#deleted.add(file);
     this.#sorted = undefined;
     return changedKeys(old, undefined);
   }
@@ -51,7 +64,11 @@ export class Library {
   }
 
   keptFile(path: string): KeptFile | undefined {
-    return this.#kept.get(path);
+    const known = this.#kept.get(path);
+    if (known !== undefined || this.#unread === undefined) return known;
+    const found = this.#unread.keptFile(path);
+    if (found !== undefined) this.#kept.set(path, found);
+    return found;
   }
 
   /** A library without rule files that knows the same kept files: the beginning of a copy. */
@@ -62,17 +79,22 @@ export class Library {
   }
 
   record(file: FileId): FileRecord | undefined {
-    return this.#records.get(file);
+    const known = this.#records.get(file);
+    if (known !== undefined || !this.#isUnread(file)) return known;
+    const record = this.#unread?.read(file);
+    if (record !== undefined) this.#take(record);
+    return record;
   }
 
   /** In code-unit order of their paths, never in locale order or the disk's. */
   files(): readonly FileId[] {
-    this.#sorted ??= [...this.#records.keys()].sort();
+    this.#sorted ??= [...new Set([...this.#records.keys(), ...this.#unreadFiles()])].sort();
     return this.#sorted;
   }
 
   /** The files that export `key`, in the order of `files()`. */
   exporters(key: IndexKey): readonly FileRecord[] {
+    for (const file of this.#unread?.exporters(key) ?? []) this.record(file);
     const files = this.#exporters.get(key);
     if (files === undefined) return [];
     return files.size === 1 ? [...files.values()] : [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
@@ -87,13 +109,30 @@ export class Library {
     return made;
   }
 
-  /** The ids of the files that export `key`, those of unreadable files included. */
-  ids(key: IndexKey): ReadonlySet<string> {
+  /** The ids of a kind, those of unreadable files included, in the order of `files()`. */
+  ids(kind: Kind): ReadonlySet<string> {
+    const key = kindKey(kind);
     const known = this.#ids.get(key);
     if (known !== undefined) return known;
-    const made = new Set(this.exporters(key).flatMap(({ id }) => id ?? []));
+    const ids = new Map<FileId, string>();
+    for (const [file, id] of this.#unread?.idsOf(kind) ?? []) if (this.#isUnread(file)) ids.set(file, id);
+    for (const [file, { id }] of this.#exporters.get(key) ?? []) if (id !== undefined) ids.set(file, id);
+    const made = new Set([...ids].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, id]) => id));
     this.#ids.set(key, made);
     return made;
+  }
+
+  #isUnread(file: FileId): boolean {
+    return this.#unread?.has(file) === true && !this.#records.has(file) && !this.#deleted.has(file);
+  }
+
+  *#unreadFiles(): Iterable<FileId> {
+    for (const file of this.#unread?.files() ?? []) if (this.#isUnread(file)) yield file;
+  }
+
+  #take(record: FileRecord): void {
+    this.#records.set(record.file, record);
+    for (const key of record.exports) this.#export(key, record);
   }
 
   #forgetLists(key: IndexKey): void {
@@ -118,7 +157,8 @@ export class Library {
   }
 }
 
-function changedKeys(before: FileRecord | undefined, after: FileRecord | undefined): ReadonlySet<IndexKey> {
+/** What a change from the one to the other changes for readers. */
+export function changedKeys(before: FileFacts | undefined, after: FileFacts | undefined): ReadonlySet<IndexKey> {
   const keys = new Set<IndexKey>([...(before?.exports ?? []), ...(after?.exports ?? [])]);
   const idStays = before?.kind === after?.kind && before?.id === after?.id;
   if (idStays) return keys;
@@ -126,3 +166,5 @@ function changedKeys(before: FileRecord | undefined, after: FileRecord | undefin
   if (after?.kind !== undefined) keys.add(idsKey(after.kind));
   return keys;
 }
+
+type FileFacts = Pick<FileRecord, 'kind' | 'id' | 'exports'>;

@@ -51,7 +51,7 @@ export class LibraryView {
   /** The ids of a kind, those of unreadable files included. */
   ids(kind: Kind): ReadonlySet<string> {
     this.#reads.add(idsKey(kind));
-    return this.#library.ids(kindKey(kind));
+    return this.#library.ids(kind);
   }
 
   /** True also when the file that holds the id can't be read. */
@@ -134,7 +134,8 @@ export interface Query<Argument extends string, Answer> {
   work(view: LibraryView, argument: Argument): Answer;
 }
 
-interface KeptAnswer {
+/** An answer that was worked out, with what it rests on. */
+export interface GivenAnswer {
   readonly answer: unknown;
   readonly key: IndexKey;
   readonly reads: ReadonlySet<IndexKey>;
@@ -150,7 +151,7 @@ export interface SuppliedQuery {
 export class QueryAnswers {
   readonly today: IsoDate;
   readonly #supplied: ReadonlyMap<string, SuppliedQuery>;
-  readonly #kept = new Map<string, KeptAnswer>();
+  readonly #kept = new Map<string, GivenAnswer>();
   readonly #readers = new Map<IndexKey, Set<string>>();
 
   /** `supplied` stand in for the queries of the same name; their answers must have the same form. */
@@ -191,6 +192,10 @@ export class QueryAnswers {
       }
     }
     return keys;
+  }
+
+  given(): Iterable<GivenAnswer> {
+    return this.#kept.values();
   }
 
   #drop(name: string): void {
