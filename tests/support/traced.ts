@@ -40,8 +40,19 @@ function stepInto(value: unknown, step: string): unknown {
   return typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[name] : undefined;
 }
 
-/** Numbers that stand on the page without an origin that holds them; `free` names classes whose numbers are no values of the trade. */
-export function untraced(page: HtmlElement, files: PlainFiles, free: readonly string[]): readonly string[] {
+/** Who may say words that stand in no rule file, and whether they did say these. */
+export type Tellers = Readonly<Record<string, (text: string) => boolean>>;
+
+/**
+ * Numbers that stand on the page without an origin that holds them; `free` names classes whose numbers are no values of the trade. Words
+ * of somebody else are put before who is said to say them.
+ */
+export function untraced(
+  page: HtmlElement,
+  files: PlainFiles,
+  free: readonly string[],
+  tellers: Tellers = {},
+): readonly string[] {
   const faults: string[] = [];
   for (const { text, in: element } of textsIn(page)) {
     const numbers = numbersIn(text);
@@ -51,14 +62,25 @@ export function untraced(page: HtmlElement, files: PlainFiles, free: readonly st
       (one) => one.name === 'head' || free.some((name) => one.attributes.get('class')?.split(' ').includes(name)),
     );
     if (isFree !== undefined) continue;
-    const from = closest(element, (one) => one.attributes.has('data-from'));
-    const fault = from === undefined ? 'has no origin' : faultOf(numbers, from, files);
+    const from = closest(element, (one) => one.attributes.has('data-from') || one.attributes.has('data-told'));
+    const fault =
+      from === undefined ? 'has no origin' : (toldFault(text, from, tellers) ?? fieldFault(text, from, files));
     if (fault !== undefined) faults.push(`"${text.trim()}" ${fault}`);
   }
   return faults;
 }
 
-function faultOf(numbers: readonly string[], { attributes }: HtmlElement, files: PlainFiles): string | undefined {
+function toldFault(text: string, { attributes }: HtmlElement, tellers: Tellers): string | undefined {
+  const who = attributes.get('data-told');
+  if (who === undefined) return undefined;
+  const says = tellers[who];
+  if (says === undefined) return `nobody called ${who} is here`;
+  return says(text.trim()) ? undefined : `was not said by ${who}`;
+}
+
+function fieldFault(text: string, { attributes }: HtmlElement, files: PlainFiles): string | undefined {
+  if (attributes.has('data-told')) return undefined;
+  const numbers = numbersIn(text);
   const origins = (attributes.get('data-from') ?? '').split(' ');
   const values = origins.map((origin) => valueAt(files, origin));
   const missing = origins.find((_, index) => values[index] === undefined);
@@ -75,9 +97,55 @@ function faultOf(numbers: readonly string[], { attributes }: HtmlElement, files:
       return Number(shown) >= 1 && Number(shown) <= sumOf(values) ? undefined : 'is no number of the run';
     case 'count':
       return Number(shown) === values.length ? undefined : `is not the count ${values.length}`;
+    case 'judged':
+      return judgedFault(text, values, files);
     default:
       return undefined;
   }
+}
+
+/** Words of a judgement: names aside, its numbers are those of the fields, or what two of them differ by or make together. */
+function judgedFault(text: string, values: readonly unknown[], files: PlainFiles): string | undefined {
+  const held = [...new Set(values.flatMap((value) => numbersIn(scalarsIn(value).join(' '))).map(Number))];
+  const made = new Set(held.flatMap((a) => [a, ...held.flatMap((b) => [a + b, Math.abs(a - b)])]).map(rounded));
+  const strange = numbersIn(withoutNames(text, files)).find((number) => !made.has(rounded(Number(number))));
+  return strange === undefined ? undefined : `has ${strange}, which is not in ${JSON.stringify(values)}`;
+}
+
+function rounded(number: number): number {
+  return Math.round(number * 1000) / 1000;
+}
+
+function scalarsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(scalarsIn) : [];
+}
+
+/** Without ids of files, cycles and documents, and without the numbers of a list of facts. */
+function withoutNames(text: string, files: PlainFiles): string {
+  let bare = text.replace(/\(\d\) /g, '');
+  for (const name of namesIn(files)) bare = bare.replaceAll(name, '');
+  return bare;
+}
+
+const names = new WeakMap<PlainFiles, readonly string[]>();
+
+/** Every id and document number that has a digit, longest first. */
+function namesIn(files: PlainFiles): readonly string[] {
+  const known = names.get(files);
+  if (known !== undefined) return known;
+  const found = new Set<string>();
+  const look = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return;
+    for (const [key, one] of Object.entries(value)) {
+      if ((key === 'id' || key === 'doc') && typeof one === 'string' && /\d/.test(one)) found.add(one);
+      look(one);
+    }
+  };
+  for (const file of files.values()) look(file);
+  const sorted = [...found].sort((a, b) => b.length - a.length);
+  names.set(files, sorted);
+  return sorted;
 }
 
 /** Lines without a number count one. */
@@ -91,7 +159,10 @@ function holds(value: unknown, number: string): boolean {
   return typeof value === 'string' && numbersIn(value).some((one) => Number(one) === Number(number));
 }
 
+/** Signs of the trade that are no numbers. */
+const terms = /\b(?:[AF]0|vh2o2|IAPWS-IF97)\b/gi;
+
 /** `8,3` and `8.3` are one number; a date is three. */
 export function numbersIn(text: string): readonly string[] {
-  return [...text.matchAll(/\d+(?:[.,]\d+)?/g)].map(([number]) => number.replace(',', '.'));
+  return [...text.replaceAll(terms, '').matchAll(/\d+(?:[.,]\d+)?/g)].map(([number]) => number.replace(',', '.'));
 }

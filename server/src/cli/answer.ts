@@ -2,6 +2,7 @@ import { printingOf } from '../print/amounts.ts';
 import { deviceAnswer } from '../print/answer/device-answer.ts';
 import { lookUp } from '../print/answer/look-up.ts';
 import { notFound } from '../print/answer/not-found.ts';
+import { papersTogether } from '../print/paper.ts';
 import { wordsOf } from '../print/words/words.ts';
 import type { Arguments } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
@@ -22,14 +23,13 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   const view = open.engine.view();
   const printing = printingOf(view, wordsOf('en'));
   const findings = openFindings(open);
-  let code: ExitCode = exit.ok;
-  for (const asked of given.operands) {
-    const looked = lookUp(view, asked, Number(day.slice(0, 4)));
-    if (looked.devices.length === 0) {
-      writePaper(notFound(looked, view), io, given);
-      code = exit.findings;
-    }
-    for (const device of looked.devices) writePaper(deviceAnswer(device, looked, printing, day, findings), io, given);
-  }
-  return code;
+  const all = given.operands.map((asked) => lookUp(view, asked, Number(day.slice(0, 4))));
+  const papers = all.flatMap((looked) =>
+    looked.devices.length === 0
+      ? [notFound(looked, view)]
+      : looked.devices.map((device) => deviceAnswer(device, looked, printing, view.today, findings)),
+  );
+  const together = papersTogether(papers);
+  if (together !== undefined) writePaper(together, io, given);
+  return all.some(({ devices }) => devices.length === 0) ? exit.findings : exit.ok;
 }

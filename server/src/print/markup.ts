@@ -36,17 +36,22 @@ export function lineMarkup(line: Line): Markup {
 
 function pieceMarkup(piece: Line[number]): Markup {
   if (typeof piece === 'string') return text(piece);
+  if ('told' in piece) return element('span', { 'data-told': piece.told }, text(piece.text));
   const { from, how } = piece;
   return element(
     'span',
-    { class: isShortAmount(piece.text) ? 'v n' : 'v', 'data-from': from.join(' '), 'data-how': how },
+    {
+      class: isShort(piece.text) ? 'v n' : 'v',
+      'data-from': from.length === 0 ? undefined : from.join(' '),
+      'data-how': how,
+    },
     text(piece.text),
   );
 }
 
-/** `50 mL` stays on one line of the paper: a number never stands apart from its unit. */
-function isShortAmount(words: string): boolean {
-  return words.length <= 16 && /^\d/.test(words);
+/** `50 mL` and `PV134-4-50` stay on one line of the paper: a number never stands apart from its unit, and a name is not cut. */
+function isShort(words: string): boolean {
+  return words.length <= 16 && (/^\d/.test(words) || !words.includes(' '));
 }
 
 export function together(...parts: readonly Markup[]): Markup {

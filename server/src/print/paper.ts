@@ -2,6 +2,7 @@ import type { Markup } from './markup.ts';
 import { element, lineMarkup, nothing, sheetHtml, text, together } from './markup.ts';
 import type { PaperSize } from './paper-size.ts';
 import { paperStyle } from './paper-style.ts';
+import { typeSizeForParts } from './paper-type.ts';
 import type { Line } from './piece.ts';
 
 /** A page or letter as parts in reading order: one layout for everything that is read rather than worked from. */
@@ -19,7 +20,13 @@ export type Part =
   /** What the page is not: small, side by side, at the foot. */
   | { readonly is: 'cautions'; readonly items: readonly Line[] }
   | { readonly is: 'numbered'; readonly items: readonly Line[] }
-  | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly Line[])[] }
+  | {
+      readonly is: 'table';
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly Line[])[];
+      /** Columns that hold a few words or a number never break inside them. */
+      readonly narrow?: readonly number[];
+    }
   | { readonly is: 'quote'; readonly quote: Line; readonly citation: Line }
   | { readonly is: 'figure'; readonly drawing: Markup; readonly caption: Line }
   /** Something to be written on the paper by hand. */
@@ -34,12 +41,20 @@ export interface Paper {
   readonly parts: readonly Part[];
 }
 
+/** Several pages as one: each begins on a sheet of its own. */
+export function papersTogether(papers: readonly Paper[]): Paper | undefined {
+  const [first, ...others] = papers;
+  if (first === undefined) return undefined;
+  const further = others.flatMap(({ parts }): readonly Part[] => [{ is: 'new-page' }, ...parts]);
+  return { ...first, title: papers.map(({ title }) => title).join(', '), parts: [...first.parts, ...further] };
+}
+
 /** The page as one file of HTML: no script, nothing loaded. */
 export function paperHtml(paper: Paper, size: PaperSize): string {
   return sheetHtml({
     language: paper.language,
     title: paper.title,
-    style: paperStyle(size),
+    style: paperStyle(size, typeSizeForParts(paper.parts, size)),
     facts: paper.facts,
     bodyClass: 'paper',
     body: together(...paper.parts.map(partMarkup)),
@@ -75,7 +90,7 @@ function partMarkup(part: Part): Markup {
     case 'numbered':
       return listMarkup('ol', part.items);
     case 'table':
-      return tableMarkup(part.head, part.rows);
+      return tableMarkup(part);
     case 'quote':
       return element(
         'blockquote',
@@ -104,18 +119,21 @@ function listMarkup(name: 'ul' | 'ol', items: readonly Line[], className?: strin
       );
 }
 
-function tableMarkup(head: readonly string[], rows: readonly (readonly Line[])[]): Markup {
+/** Rows of a table that still stay together on one sheet. */
+const wholeRows = 24;
+
+function tableMarkup({ head, rows, narrow = [] }: Extract<Part, { is: 'table' }>): Markup {
   if (rows.length === 0) return nothing;
   return element(
     'table',
-    {},
+    { class: rows.length > wholeRows ? undefined : 'whole' },
     element(
       'thead',
       {},
       element(
         'tr',
         {},
-        head.map((cell) => element('th', {}, text(cell))),
+        head.map((cell) => element('th', { scope: 'col' }, text(cell))),
       ),
     ),
     element(
@@ -125,7 +143,9 @@ function tableMarkup(head: readonly string[], rows: readonly (readonly Line[])[]
         element(
           'tr',
           {},
-          row.map((cell) => element('td', {}, lineMarkup(cell))),
+          row.map((cell, column) =>
+            element('td', { class: narrow.includes(column) ? 'narrow' : undefined }, lineMarkup(cell)),
+          ),
         ),
       ),
     ),

@@ -14,11 +14,20 @@ export interface Value {
   readonly text: string;
   readonly from: readonly string[];
   /** Set when it is no field itself: added up, counted, one of a run of numbers, or worked out by the formulas of physics. */
-  readonly how?: 'sum' | 'count' | 'ordinal' | 'computed';
+  readonly how?: 'sum' | 'count' | 'ordinal' | 'computed' | 'judged';
 }
 
-/** Plain words, or a value with its origin. */
-export type Piece = string | Value;
+/**
+ * Words that stand in no rule file, and who says them: a finding of the check, the person who asked, a log, the history of the files, the
+ * print itself (its day, stamp, numbers of its own), a count over the library, a formula.
+ */
+export interface Told {
+  readonly text: string;
+  readonly told: 'check' | 'asked' | 'log' | 'history' | 'print' | 'tally' | 'formula';
+}
+
+/** Plain words, a value with its origin, or words that somebody else says. */
+export type Piece = string | Value | Told;
 
 /** One line on paper. */
 export type Line = readonly Piece[];
@@ -42,6 +51,16 @@ export function saidAs(text: Pick<Text, 'at'>, words: string): Value {
 /** A quantity in words that the caller formed from it. */
 export function amountAs(quantity: Pick<Quantity, 'at'>, words: string): Value {
   return { text: words, from: [originOf(quantity.at)] };
+}
+
+export function told(who: Told['told'], text: string): Told {
+  return { text, told: who };
+}
+
+/** Words that the judgement formed from these places; numbers in them are theirs, their sum or their difference. */
+export function judged(text: string, places: readonly (Place | undefined)[]): Value {
+  const from = places.flatMap((place) => (place === undefined ? [] : [originOf(place)]));
+  return { text, from: [...new Set(from)], how: 'judged' };
 }
 
 /** The words of a line without their origins. */

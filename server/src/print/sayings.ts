@@ -1,7 +1,8 @@
 import type { Saying } from '../model/saying.ts';
+import type { Clash } from '../route/model.ts';
 import type { Part } from './paper.ts';
 import type { Line, Value } from './piece.ts';
-import { originOf } from './piece.ts';
+import { judged, originOf } from './piece.ts';
 import { line } from './words/line.ts';
 
 /** `KL-3 rev. C, page 11`, each part with its origin. */
@@ -18,4 +19,14 @@ export function quoteOf({ quote, at }: Saying): Value {
 
 export function quotePart(saying: Saying): Part {
   return { is: 'quote', quote: [quoteOf(saying)], citation: citationOf(saying) };
+}
+
+/** The words of a clash, with every place they rest on. */
+export function clashLine({ words, atoms, alsoDemanded }: Clash): Line {
+  const places = [...atoms, ...alsoDemanded].flatMap(({ at, factAt, says }) => [
+    at,
+    factAt,
+    ...says.map((one) => one.at),
+  ]);
+  return [judged(words, places)];
 }

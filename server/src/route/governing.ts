@@ -33,11 +33,13 @@ interface Demand {
 }
 
 /**
- * Who governs each parameter of the chosen route; of the set as packed where there is none. Bounds are intersected: the lowest value is
+ * Who governs each parameter of the way that is shown: the chosen route, or the set as packed where there is none. Bounds are intersected: the lowest value is
  * the largest of the minima, the highest the smallest of the maxima, and never "the strictest".
  */
-export function governingTable(derivation: Derivation): readonly GoverningRow[] {
-  const fit = fitShown(derivation);
+export function governingTable(
+  derivation: Derivation,
+  fit: SterilizationFit | undefined = fitShown(derivation),
+): readonly GoverningRow[] {
   if (fit === undefined) return [];
   const judgements = [
     ...fit.common,

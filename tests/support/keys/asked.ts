@@ -39,7 +39,7 @@ const read = new WeakMap<ReadonlyMap<FileId, string>, PlainFiles>();
 
 /** Where the values of a line come from, in order. */
 export function originsOf(line: Line): readonly string[] {
-  return line.flatMap((piece) => (typeof piece === 'string' ? [] : piece.from));
+  return line.flatMap((piece) => (typeof piece === 'object' && 'from' in piece ? piece.from : []));
 }
 
 /** A table of a rule file, as plain texts. */

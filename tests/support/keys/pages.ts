@@ -59,8 +59,8 @@ function bindsAlike(words: string, origins: readonly string[]): boolean {
 
 /** The spoilt limit lets through what the page does not. */
 function harms(line: Line, files: Asked['files']): boolean {
-  const value = line.findLast((piece) => typeof piece !== 'string');
-  const origin = typeof value === 'object' ? (value.from[0] ?? '') : '';
+  const value = line.findLast((piece) => typeof piece === 'object' && 'from' in piece);
+  const origin = typeof value === 'object' && 'from' in value ? (value.from[0] ?? '') : '';
   const page = amountIn(String(valueAt(files, origin)));
   const shown = amountIn(typeof value === 'object' ? value.text : '');
   return origin.endsWith('.at_least') ? shown < page : origin.endsWith('.at_most') && shown > page;

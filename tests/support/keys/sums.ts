@@ -31,12 +31,12 @@ function sumOf({ draft, files }: Asked): Sum | undefined {
 }
 
 /** Antoine's equation for water above 100 °C, in kPa: within half a percent of the tables. */
-function saturatedKPa(celsius: number): number {
+export function saturatedKPa(celsius: number): number {
   return (10 ** (8.14019 - 1810.94 / (244.485 + celsius)) * 101.325) / 760;
 }
 
 /** As measured, else by the altitude in the standard atmosphere. */
-function airKPa(files: Asked['files']): number {
+export function airKPa(files: Asked['files']): number {
   for (const [name, site] of files) {
     if (!name.startsWith('site/') || !isTable(site)) continue;
     const { atmosphere, altitude } = site;

@@ -7,12 +7,12 @@ import { allDevicesOf } from '../../rules/support/applies.ts';
 import { daysBetween } from '../../rules/support/days.ts';
 import { isInForce, registeredOf } from '../../rules/support/documents.ts';
 import type { Printing } from '../amounts.ts';
-import { nameOf, screenName } from '../card/cleaning-stages.ts';
 import type { OpenFinding } from '../card/draft.ts';
 import { decidedFit } from '../card/source.ts';
+import { nameOf, screenName } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
 import type { Line, Piece } from '../piece.ts';
-import { joined, lineIf, originOf, said } from '../piece.ts';
+import { joined, lineIf, originOf, said, told } from '../piece.ts';
 import { citationOf, quoteOf } from '../sayings.ts';
 import { line } from '../words/line.ts';
 import { cautionParts } from './cautions.ts';
@@ -25,7 +25,7 @@ export interface TellingFinding extends OpenFinding {
   readonly message: string;
 }
 
-/** The surveyor's minute: which document, what it says, what we do, who looked last, what is open. `day` is today. */
+/** The surveyor's minute: which document, what it says, what we do, who looked last, what is open, as of `day`. */
 export function deviceAnswer(
   device: Device,
   looked: Looked,
@@ -40,7 +40,7 @@ export function deviceAnswer(
     facts: { 'page-kind': 'answer', 'page-about': `device/${id}`, 'page-day': day },
     parts: [
       { is: 'heading', level: 1, line: line`${nameOf(device, id)}` },
-      { is: 'text', line: identityLine(device, looked) },
+      { is: 'text', line: identityLine(device, looked, day) },
       ...scanParts(looked),
       ...answerParts(device, printing, day, findings),
       ...cautionParts(printing.view),
@@ -65,7 +65,7 @@ export function answerParts(
   ];
 }
 
-function identityLine(device: Device, { asked }: Looked): Line {
+function identityLine(device: Device, { asked }: Looked, day: string): Line {
   const covers = joined(
     (device.covers?.items ?? []).map((range) => [said(range)]),
     ', ',
@@ -75,7 +75,8 @@ function identityLine(device: Device, { asked }: Looked): Line {
       ...lineIf(device.maker, (maker): Line => ['made by ', said(maker)]),
       covers.length === 0 ? [] : ['catalogue numbers ', ...covers],
       ...lineIf(device.class, (level): Line => ['class ', said(level)]),
-      [`asked for: ${asked}`],
+      ['asked for: ', told('asked', asked)],
+      ['as of ', told('print', day)],
     ],
     '; ',
   );
@@ -90,11 +91,14 @@ function scanParts({ production }: Looked): readonly Part[] {
     made === undefined ? '' : `made ${made.date}`,
     expires === undefined ? '' : `expires ${expires.date}`,
   ].filter((part) => part !== '');
-  return read.length === 0 ? [] : [{ is: 'small', line: [`Read from the label: ${read.join(', ')}.`] }];
+  return read.length === 0
+    ? []
+    : [{ is: 'small', line: ['Read from the label: ', told('asked', read.join(', ')), '.'] }];
 }
 
 function documentParts(device: Device, { view }: Printing, day: string): readonly Part[] {
   const rows: Line[][] = [];
+  const files: Piece[] = [];
   for (const source of device.sources?.items ?? []) {
     const registered = registeredOf(source, view);
     const state =
@@ -111,13 +115,20 @@ function documentParts(device: Device, { view }: Printing, day: string): readonl
       registered?.title === undefined ? [] : [said(registered.title)],
       [state],
       datesOf(registered),
-      registered?.file === undefined ? [] : [said(registered.file)],
     ]);
+    if (registered?.file !== undefined) files.push(said(registered.file));
   }
-  const none: Part = { is: 'verdict', line: ['No instruction is on file.'], under: [[`Looked at on ${day}.`]] };
+  const none: Part = {
+    is: 'verdict',
+    line: ['No instruction is on file.'],
+    under: [['Looked at on ', told('print', day), '.']],
+  };
   return [
     { is: 'heading', level: 2, line: ['Current document'] },
-    rows.length === 0 ? none : { is: 'table', head: ['Document', 'Title', 'State here', 'Dates', 'File'], rows },
+    rows.length === 0
+      ? none
+      : { is: 'table', head: ['Document', 'Title', 'State here', 'Dates'], rows, narrow: [0, 2] },
+    ...files.map((file): Part => ({ is: 'small', line: ['kept as ', file] })),
   ];
 }
 
@@ -136,19 +147,23 @@ function datesOf(document: EntityOf['document'] | undefined): Line {
 
 /** Every quoted sentence in the order of its pages. */
 function quoteParts(device: Device): readonly Part[] {
-  const rows: Line[][] = [];
-  for (const { value } of device.statements?.rows.values() ?? []) rows.push(statementRow(value));
+  const statements = [...(device.statements?.rows.values() ?? [])].map(({ value }) => value);
+  const revisions = new Set(statements.map(({ doc, rev }) => `${doc?.text} ${rev?.text}`));
+  const rows = statements.map((statement) => statementRow(statement, revisions.size));
   if (rows.length === 0) return [{ is: 'text', line: ['No sentence of the instruction is quoted.'] }];
   return [
     { is: 'heading', level: 2, line: ['What it says'] },
-    { is: 'table', head: ['Section', 'Sentence', 'Where'], rows },
+    { is: 'table', head: ['Section', 'Sentence', 'Where'], rows, narrow: [0, 2] },
   ];
 }
 
-function statementRow(statement: Statement): Line[] {
+/** Where every sentence is of one revision, which stands above, its page is enough. */
+function statementRow(statement: Statement, revisions: number): Line[] {
   const saying = sayingOf(statement, statement.at);
   const section = statement.section === undefined ? [] : [said(statement.section)];
-  return [section, [quoteOf(saying)], [...citationOf(saying)]];
+  const where =
+    revisions > 1 ? citationOf(saying) : lineIf(statement.page, (page): Line => ['page ', said(page)]).flat();
+  return [section, [quoteOf(saying)], where];
 }
 
 /** Each set that holds it, and how the department processes that set. */
@@ -183,9 +198,14 @@ function wayCells(status: SetRoute['status'], chosen: RouteOption | undefined, {
   const pack: Piece = packaging === undefined ? chosen.packaging : nameOf(packaging, chosen.packaging);
   return [
     [statusWords[status]],
-    [pack, ...(chosen.namedCase === undefined ? [] : [` with ${chosen.namedCase}`])],
+    [pack, ...(chosen.namedCase === undefined ? [] : [' with ', caseName(chosen.namedCase, view)])],
     [nameOf(found.machine, chosen.machine), ', ', screenName(found.cycle, chosen.cycle)],
   ];
+}
+
+function caseName(id: string, view: Printing['view']): Piece {
+  const box = view.get('device', id) ?? view.get('packaging', id);
+  return box === undefined ? id : nameOf(box, id);
 }
 
 /** That we follow it: written procedures and training, each with its date. */
@@ -208,10 +228,10 @@ function practiceParts(device: Device, { view }: Printing): readonly Part[] {
     { is: 'heading', level: 2, line: ['That it is followed'] },
     procedures.length === 0
       ? { is: 'text', line: ['No written procedure names it.'] }
-      : { is: 'list', items: procedures.map((one): Line => ['procedure: ', ...one]) },
+      : { is: 'text', line: ['Procedures: ', ...joined(procedures, '; '), '.'] },
     trainings.length === 0
       ? { is: 'text', line: ['No training on it is recorded.'] }
-      : { is: 'list', items: trainings },
+      : { is: 'text', line: ['Training: ', ...joined(trainings, '; '), '.'] },
   ];
 }
 
@@ -227,7 +247,6 @@ function trainingLine(training: EntityOf['training']): Line {
   });
   const topic = training.topic ?? training.id;
   return [
-    'training: ',
     topic === undefined ? '' : said(topic),
     ...lineIf(training.on, (on): Line => [', ', said(on)]).flat(),
     ...(counts.length === 0 ? [] : [': ', ...joined(counts, ', ')]),
@@ -266,7 +285,7 @@ function openParts(
     );
   const waivers = view.all('waiver').filter(({ scope }) => scope?.items.some(({ text }) => text.endsWith(id)));
   const items: Line[] = [
-    ...own.map(({ severity, message, rule }): Line => [`${severity}: ${message} [${rule}]`]),
+    ...own.map(findingLine),
     ...questions.map((question) => questionLine(question, day)),
     ...waivers.map(
       ({ id: name, reason }): Line => [
@@ -280,9 +299,14 @@ function openParts(
   return [
     { is: 'heading', level: 2, line: ['Open items'] },
     items.length === 0
-      ? { is: 'text', line: [`No finding, question or waiver is open on its file on ${day}.`] }
+      ? { is: 'text', line: ['No finding, question or waiver is open on its file on ', told('print', day), '.'] }
       : { is: 'list', items },
   ];
+}
+
+/** `error: S1 dries for 20 min. [cycle-dry-short]` */
+export function findingLine({ severity, message, rule }: TellingFinding): Line {
+  return [`${severity}: `, told('check', message), ' [', told('check', rule), ']'];
 }
 
 export function questionLine(question: EntityOf['question'], day: string): Line {

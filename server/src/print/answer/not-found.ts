@@ -2,16 +2,18 @@ import { nearest } from '../../base/nearest.ts';
 import type { LibraryView } from '../../library/view.ts';
 import { coversNumber } from '../../quantity/covers.ts';
 import type { Paper, Part } from '../paper.ts';
-import { said } from '../piece.ts';
+import { said, told } from '../piece.ts';
 import { cautionParts } from './cautions.ts';
 import { faultWords, type Looked } from './look-up.ts';
 
 /** Nothing is known of what was asked for: what is missing, and what lies near. */
 export function notFound(looked: Looked, view: LibraryView): Paper {
   const { asked, number, fault } = looked;
-  const parts: Part[] = [{ is: 'verdict', line: [`No device file covers "${asked}".`], under: [] }];
-  if (fault !== undefined) parts.push({ is: 'text', line: [`The scan can't be read: ${faultWords(fault)}.`] });
-  else if (number !== asked.trim()) parts.push({ is: 'text', line: [`Looked for the identifier ${number}.`] });
+  const parts: Part[] = [{ is: 'verdict', line: ['No device file covers "', told('asked', asked), '".'], under: [] }];
+  if (fault !== undefined)
+    parts.push({ is: 'text', line: ["The scan can't be read: ", told('asked', faultWords(fault)), '.'] });
+  else if (number !== asked.trim())
+    parts.push({ is: 'text', line: ['Looked for the identifier ', told('asked', number), '.'] });
   const documents = view
     .all('document')
     .filter(({ covers, excludes }) =>

@@ -5,10 +5,11 @@ import type { Derivation } from '../../route/route.ts';
 import { deriveSet } from '../../route/route.ts';
 import { hasTimes, inHours, longestLead, secondsBetween } from '../../rules/support/lead-time.ts';
 import { amount, type Printing } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
 import type { Line, Piece } from '../piece.ts';
-import { plain, said } from '../piece.ts';
+import { originOf, said, told } from '../piece.ts';
+import { clashLine } from '../sayings.ts';
 import { cautionParts } from './cautions.ts';
 import { lookUp } from './look-up.ts';
 import type { ShortestTime } from './shortest-time.ts';
@@ -40,7 +41,7 @@ export function receivingSheet(sets: readonly LoanSet[], arrival: Arrival, print
     facts: { 'page-kind': 'receive' },
     parts: [
       { is: 'heading', level: 1, line: ['Receiving sheet'] },
-      { is: 'text', line: [`Received ${arrival.received}, needed ${arrival.neededBy}.`] },
+      { is: 'text', line: ['Received ', time(arrival.received), ', needed ', time(arrival.neededBy), '.'] },
       ...trays.flatMap(trayParts),
       {
         is: 'small',
@@ -52,6 +53,11 @@ export function receivingSheet(sets: readonly LoanSet[], arrival: Arrival, print
       ...letter,
     ],
   };
+}
+
+/** `2025-03-04 07:30` */
+function time(written: string): Piece {
+  return told('asked', written.replace('T', ' '));
 }
 
 export function isHeld({ asks, ours }: Tray): boolean {
@@ -102,7 +108,7 @@ function isForVendor(because: UnknownReason['because']): boolean {
 function ownFaults({ subject }: Derivation): readonly Line[] {
   return subject.members.flatMap(({ name, unknown }) =>
     unknown.flatMap(({ words, because }): Line[] =>
-      isForVendor(because) ? [] : [[`${name}: ${words.replace(/\.$/, '')}.`]],
+      isForVendor(because) ? [] : [[`${name}: `, told('check', words.replace(/\.$/, '')), '.']],
     ),
   );
 }
@@ -130,7 +136,7 @@ function routeFaults(derivation: Derivation): readonly Line[] {
   const { route } = derivation;
   if (route.status === 'route') return [];
   if (route.status === 'provisional') return [['Its route rests on an open question: see "traywright route".']];
-  const clashes = clashesOf(derivation).map(({ words }): Line => [words]);
+  const clashes = clashesOf(derivation).map(clashLine);
   return clashes.length > 0 ? clashes : [['No route here.']];
 }
 
@@ -148,7 +154,7 @@ function timeFor(set: LoanSet, derivation: Derivation, { received, neededBy }: A
   const about = hasTimes({ text: received }, { text: neededBy }) ? inHours(left) : `at most ${inHours(left)}`;
   const lead = longestLead(set, printing.view);
   const floor = floorOf(derivation, printing);
-  const notes: Line[] = [[`${about} until it is needed.`]];
+  const notes: Line[] = [[told('asked', about), ' until it is needed.']];
   if (floor !== undefined)
     notes.push([
       'The stated times of the work alone add up to ',
@@ -159,9 +165,12 @@ function timeFor(set: LoanSet, derivation: Derivation, { received, neededBy }: A
   const asks: Line[] = short
     ? [
         [
-          `${about} are left, and ${lead.whose} `,
+          told('asked', about),
+          ` are left, and ${lead.whose} `,
           amount(lead.quantity, printing),
-          `: ${inHours(lead.quantity.value - left)} short. Deliver earlier, or the case moves.`,
+          ': ',
+          { text: inHours(lead.quantity.value - left), from: [originOf(lead.quantity.at)], how: 'computed' },
+          ' short. Deliver earlier, or the case moves.',
         ],
       ]
     : [];
@@ -229,12 +238,16 @@ function letterParts(trays: readonly Tray[], { neededBy, received }: Arrival): r
     {
       is: 'text',
       line: [
-        `The following trays reached us on ${received} for a case on ${neededBy}. We can't begin to process them, because:`,
+        'The following trays reached us on ',
+        time(received),
+        ' for a case on ',
+        time(neededBy),
+        ". We can't begin to process them, because:",
       ],
     },
     ...held.flatMap(({ set, asks }): readonly Part[] => [
       { is: 'heading', level: 3, line: [nameOf(set, set.id?.text ?? '')] },
-      { is: 'list', items: asks.map((ask): Line => [plain(ask)]) },
+      { is: 'list', items: asks },
     ]),
     {
       is: 'text',

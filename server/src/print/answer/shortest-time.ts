@@ -10,7 +10,7 @@ import { formatIn } from '../../quantity/format.ts';
 import type { CleaningFit, StageFit } from '../../route/model.ts';
 import { demandOf } from '../../rules/support/limits-of.ts';
 import { amount, type Printing } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line, Value } from '../piece.ts';
 import { originOf } from '../piece.ts';
 

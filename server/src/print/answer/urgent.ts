@@ -3,12 +3,12 @@ import { sayingsOf } from '../../model/saying.ts';
 import { departmentOf } from '../../route/equipment.ts';
 import { allDevicesOf, hasTrait, membersOf } from '../../rules/support/applies.ts';
 import type { Printing } from '../amounts.ts';
-import { nameOf, screenName } from '../card/cleaning-stages.ts';
 import type { ImmediateUse } from '../immediate-use.ts';
 import { immediateUseOfDevice, immediateUseOfSet } from '../immediate-use.ts';
+import { nameOf, screenName } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
 import type { Line } from '../piece.ts';
-import { joined, said } from '../piece.ts';
+import { joined, judged, plain, said, told } from '../piece.ts';
 import { quotePart } from '../sayings.ts';
 import { line } from '../words/line.ts';
 import { cautionParts } from './cautions.ts';
@@ -97,15 +97,15 @@ function reasonLines({ route }: ImmediateUse): readonly Line[] {
   const judgements = fit === undefined ? [] : [...fit.common, ...fit.members.flatMap((member) => member.judgements)];
   const cleaning = route.members.flatMap(({ cleaning: way }) => way?.stages.flatMap((stage) => stage.judgements) ?? []);
   const open = [...judgements, ...cleaning].filter(({ outcome }) => outcome === 'fails' || outcome === 'needs-answer');
-  const words = [
-    ...new Set(
-      open.map(
-        ({ reason, required, given }) => `${reason} Asked for: ${required}; here: ${given === '' ? 'nothing' : given}.`,
-      ),
-    ),
-  ];
-  const unknown = route.members.flatMap((member) => member.unknown.map((reason) => `${member.name}: ${reason.words}.`));
-  return [...unknown, ...words].slice(0, 4).map((one): Line => [one]);
+  const lines = route.members.flatMap((member) =>
+    member.unknown.map((reason): Line => [`${member.name}: `, told('check', reason.words), '.']),
+  );
+  for (const { reason, required, given, demandAt, factAt } of open) {
+    const words = `${reason} Asked for: ${required}; here: ${given === '' ? 'nothing' : given}.`;
+    lines.push([judged(words, [demandAt, factAt])]);
+  }
+  const different = new Map(lines.map((one) => [plain(one), one]));
+  return [...different.values()].slice(0, 4);
 }
 
 function prohibitions(device: Device): readonly Part[] {

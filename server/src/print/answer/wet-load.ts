@@ -1,15 +1,17 @@
+import { unitNamed } from '../../judge/unit-named.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { LoadCondensate } from '../../physics/condensate.ts';
+import { formatIn } from '../../quantity/format.ts';
 import { routeOfSet } from '../../route/route.ts';
 import { allDevicesOf, membersOf } from '../../rules/support/applies.ts';
 import { packingRoom, steamCycleOf, waterIn } from '../../rules/support/set-condensate.ts';
 import { demandsOn } from '../../rules/support/set-demands.ts';
 import { siteLimit, siteOf } from '../../rules/support/site-limits.ts';
 import { amount, demanded, type Printing } from '../amounts.ts';
-import { nameOf, screenName } from '../card/cleaning-stages.ts';
+import { nameOf, nameOfWho, screenName } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
 import type { Line, Value } from '../piece.ts';
-import { originOf, plain, said } from '../piece.ts';
+import { originOf, plain, said, told } from '../piece.ts';
 import { cautionParts } from './cautions.ts';
 import type { TellingFinding } from './device-answer.ts';
 import type { WetCause } from './wet-causes.ts';
@@ -96,11 +98,17 @@ function rankedCauses({ set, findings }: WetLoadQuestion, printing: Printing): r
     for (const { rule, severity } of found)
       heaviest.set(rule, Math.max(heaviest.get(rule) ?? 0, severityWeight[severity] ?? 0));
     for (const weight of heaviest.values()) score += cause.weight * weight;
-    const said = new Set(found.map(({ message, entity }) => `${message} (${entity})`));
-    const evidence = [...[...said].map((words): Line => [words]), ...(near?.evidence ?? [])];
+    const lines = new Map(
+      found.map(({ message, entity }) => [`${message} ${entity}`, foundLine(message, entity, printing)]),
+    );
+    const evidence = [...lines.values(), ...(near?.evidence ?? [])];
     return { cause, score: score + (near?.score ?? 0), evidence };
   });
   return ranked.toSorted((a, b) => b.score - a.score || b.cause.weight - a.cause.weight);
+}
+
+function foundLine(message: string, entity: string, { view }: Printing): Line {
+  return [told('check', message), ' (', nameOfWho(entity, view), ')'];
 }
 
 /** The files whose findings concern this load. */
@@ -193,7 +201,7 @@ function figureRows(set: InstrumentSet, printing: Printing): readonly (readonly 
       ['mass on each level, if shared equally'],
       [
         {
-          text: `${(mass.value / levels.value).toFixed(1)} kg`,
+          text: formatIn(mass.value / levels.value, unitNamed('mass', 'kg'), 2),
           from: [originOf(mass.at), originOf(levels.at)],
           how: 'computed',
         },
@@ -277,10 +285,10 @@ function historyParts({ changes, withoutHistory }: WetLoadQuestion): readonly Pa
   if (withoutHistory !== undefined) return [heading, { is: 'text', line: [withoutHistory] }];
   if (changes.length === 0) return [heading, { is: 'text', line: ['No recorded change.'] }];
   const rows = changes.map(({ day, commit, subject, paths }): Line[] => [
-    [day],
-    [subject],
-    [paths.join(', ')],
-    [commit],
+    [told('history', day)],
+    [told('history', subject)],
+    [told('history', paths.join(', '))],
+    [told('history', commit)],
   ]);
-  return [heading, { is: 'table', head: ['Day', 'Change', 'Files', 'Recorded as'], rows }];
+  return [heading, { is: 'table', head: ['Day', 'Change', 'Files', 'Recorded as'], rows, narrow: [0, 3] }];
 }

@@ -2,10 +2,10 @@ import type { Coverage } from '../../check/coverage.ts';
 import type { Printing } from '../amounts.ts';
 import { cautionParts } from '../answer/cautions.ts';
 import { answerParts } from '../answer/device-answer.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
 import type { Line } from '../piece.ts';
-import { said } from '../piece.ts';
+import { said, told } from '../piece.ts';
 import { equipmentParts } from './equipment.ts';
 import { findingParts, statusParts } from './findings.ts';
 import { procedureParts, signOffParts, trainingParts, waiverParts } from './people.ts';
@@ -59,12 +59,23 @@ export function binder(content: BinderContent, printing: Printing): Paper {
     facts: { 'page-kind': 'binder', 'page-day': origin.day, 'binder-commit': origin.commit ?? '' },
     parts: [
       { is: 'heading', level: 1, line: ['Binder: ', ...name] },
-      { is: 'text', line: [`As of ${origin.day}. It shows its own open items: sections 1 and 10.`] },
+      {
+        is: 'text',
+        line: [
+          'As of ',
+          told('print', origin.day),
+          '. It shows its own open items: sections ',
+          told('print', '1'),
+          ' and ',
+          told('print', '10'),
+          '.',
+        ],
+      },
       { is: 'contents', items: sections.map(({ title }, index) => ({ line: [title], anchor: anchorOf(index) })) },
       ...cautionParts(printing.view),
       ...sections.flatMap(({ title, parts }, index): readonly Part[] => [
         { is: 'new-page' },
-        { is: 'heading', level: 1, line: [`${index + 1}. ${title}`], anchor: anchorOf(index) },
+        { is: 'heading', level: 1, line: [told('print', `${index + 1}. `), title], anchor: anchorOf(index) },
         ...parts,
       ]),
     ],
@@ -114,17 +125,29 @@ function originParts({ day, version, commit, state, files }: BinderOrigin): read
     commit === undefined
       ? ['The library has no recorded history, so this binder can be made again only from the same files.']
       : [
-          `Recorded state ${commit}${state === 'changed-since' ? ', but files differ from it: this binder cannot be made again from that state alone' : ''}.`,
+          'Recorded state ',
+          told('history', commit),
+          state === 'changed-since'
+            ? ', but files differ from it: this binder cannot be made again from that state alone.'
+            : '.',
         ];
   return [
     {
       is: 'list',
-      items: [recorded, [`Day: ${day}.`], [`Program: Traywright ${version}.`], [`Rule files read: ${files}.`]],
+      items: [
+        recorded,
+        ['Day: ', told('print', day), '.'],
+        ['Program: Traywright ', told('print', version), '.'],
+        ['Rule files read: ', told('tally', String(files)), '.'],
+      ],
     },
     {
       is: 'text',
       line: [
-        `The same state, day and program give the same file, byte for byte: traywright binder --day ${day}${commit === undefined ? '' : ` --from ${commit}`} --out DIR`,
+        'The same state, day and program give the same file, byte for byte: traywright binder --day ',
+        told('print', day),
+        ...(commit === undefined ? [] : [' --from ', told('history', commit)]),
+        ' --out DIR',
       ],
     },
   ];

@@ -1,6 +1,6 @@
 import type { DateValue } from '../../model/node.ts';
 import type { Printing } from '../amounts.ts';
-import { nameOf, screenName } from '../card/cleaning-stages.ts';
+import { nameOf, screenName } from '../names.ts';
 import type { Part } from '../paper.ts';
 import type { Line } from '../piece.ts';
 import { said } from '../piece.ts';

@@ -1,8 +1,9 @@
 import type { Printing } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { findingLine } from '../answer/device-answer.ts';
+import { nameOf } from '../names.ts';
 import type { Part } from '../paper.ts';
 import type { Line } from '../piece.ts';
-import { joined, lineIf, said } from '../piece.ts';
+import { joined, lineIf, originOf, said } from '../piece.ts';
 import type { BinderFinding } from './binder.ts';
 
 /** Each procedure with its review and everything that is found about it. */
@@ -21,9 +22,7 @@ export function procedureParts(findings: readonly BinderFinding[], { view }: Pri
     return [
       { is: 'heading', level: 2, line: [nameOf(procedure, '')] },
       { is: 'text', line: facts.length === 0 ? ['No owner and no review are written.'] : facts },
-      own.length === 0
-        ? { is: 'text', line: ['No finding.'] }
-        : { is: 'list', items: own.map(({ severity, message, rule }): Line => [`${severity}: ${message} [${rule}]`]) },
+      own.length === 0 ? { is: 'text', line: ['No finding.'] } : { is: 'list', items: own.map(findingLine) },
     ];
   });
 }
@@ -68,7 +67,12 @@ export function signOffParts({ view }: Printing): readonly Part[] {
         ],
         ' ',
       ),
-      changes === undefined ? [] : [{ text: String(changes.items.length), from: [], how: 'count' }, ' changes decided'],
+      changes === undefined
+        ? []
+        : [
+            { text: String(changes.items.length), from: changes.items.map(({ at }) => originOf(at)), how: 'count' },
+            ' changes decided',
+          ],
       joined(
         [
           ...lineIf(reviewer, (text): Line => [said(text)]),

@@ -6,7 +6,8 @@ import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Requirement, Text } from '../../model/node.ts';
 import type { StageFit } from '../../route/model.ts';
 import { amount, demanded, type Printing, term } from '../amounts.ts';
-import type { Line, Piece } from '../piece.ts';
+import { nameOf, screenName } from '../names.ts';
+import type { Line } from '../piece.ts';
 import { joined, lineIf, plain, said, saidAs } from '../piece.ts';
 import type { CardMember } from './source.ts';
 
@@ -49,18 +50,6 @@ function stageLine(stage: StageFit, demanding: Demanding, printing: Printing): L
       );
     }
   }
-}
-
-/** The name people use, with the id where that is another. */
-export function nameOf(entity: { readonly name?: Text; readonly id?: Text }, id: string): Piece {
-  const text = entity.name ?? entity.id;
-  return text === undefined ? id : said(text);
-}
-
-/** As the machine shows it. */
-export function screenName(cycle: { readonly name_on_screen?: Text; readonly id?: Text }, id: string): Piece {
-  const text = cycle.name_on_screen ?? cycle.id;
-  return text === undefined ? id : said(text);
 }
 
 /** The agent that the derived way uses, with its dose and the temperatures of its label. */

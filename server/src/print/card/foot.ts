@@ -5,9 +5,9 @@ import { sayingsOf } from '../../model/saying.ts';
 import type { CycleDemand, CycleField } from '../../rules/support/set-demands.ts';
 import { cycleFields, demandsOn } from '../../rules/support/set-demands.ts';
 import { demanded, type Printing } from '../amounts.ts';
+import { nameOf } from '../names.ts';
 import type { Line, Value } from '../piece.ts';
 import { originOf, said } from '../piece.ts';
-import { nameOf } from './cleaning-stages.ts';
 import type { CardSource } from './source.ts';
 
 /** `KL-3 rev. C, page 11`; every part keeps where it was read. */

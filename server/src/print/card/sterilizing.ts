@@ -2,12 +2,12 @@ import { isSteam } from '../../judge/vocabulary.ts';
 import { clashesOf } from '../../route/clash.ts';
 import { amount, type Printing, term } from '../amounts.ts';
 import { immediateUseOfSet } from '../immediate-use.ts';
+import { nameOf, screenName } from '../names.ts';
 import type { Line, Piece } from '../piece.ts';
 import { lineIf, originOf, said } from '../piece.ts';
 import type { Band, Block, Fact } from './card.ts';
 import { block } from './card.ts';
 import { memberTitle } from './cleaning.ts';
-import { nameOf, screenName } from './cleaning-stages.ts';
 import { citationLine } from './foot.ts';
 import type { CardSource, CardWay } from './source.ts';
 

@@ -29,7 +29,7 @@ export function recordPlot(question: RecordQuestion, analysis: RecordAnalysis): 
     bandShape(question, scale),
     stroke({ x: frame.left, y: frame.top }, { x: frame.left, y: frame.bottom }, { width: 1 }),
     stroke({ x: frame.left, y: frame.bottom }, { x: frame.right, y: frame.bottom }, { width: 1 }),
-    ...ticks(scale),
+    element('g', { 'data-told': 'log' }, [...ticks(scale)]),
     ...curves(question, analysis, scale),
     exposureMark(analysis, scale),
     caption({ x: frame.left, y: 12 }, '°C, full line'),

@@ -8,13 +8,14 @@ import { A0_SCALE, amountOf, F0_SCALE } from '../../physics/lethality.ts';
 import type { NotCounted } from '../../physics/lethality-curve.ts';
 import { formatIn } from '../../quantity/format.ts';
 import type { CycleDemand, CycleField } from '../../rules/support/set-demands.ts';
-import { siteLimit } from '../../rules/support/site-limits.ts';
+import { type SiteLimit, siteLimit } from '../../rules/support/site-limits.ts';
 import { amount, demanded, type Printing } from '../amounts.ts';
 import { cautionParts } from '../answer/cautions.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
 import { citationLine } from '../card/foot.ts';
+import { nameOf } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
-import type { Line } from '../piece.ts';
+import type { Line, Piece } from '../piece.ts';
+import { judged, originOf, told } from '../piece.ts';
 import type { RecordAnalysis, RecordQuestion } from './analyse.ts';
 import { analyse, usualLongestStep } from './analyse.ts';
 import { recordPlot } from './plot.ts';
@@ -59,7 +60,13 @@ export function cycleRecordSheet(
       {
         is: 'text',
         line: [
-          `Read from ${settings.file}: ${log.rows.length} readings, ${log.probes === 1 ? 'one probe' : `${log.probes} probes, of which the coldest counts`}. What is said here is what the log shows. It releases no load.`,
+          'Read from ',
+          told('asked', settings.file),
+          ': ',
+          told('log', `${log.rows.length} readings`),
+          ', ',
+          told('log', log.probes === 1 ? 'one probe' : `${log.probes} probes, of which the coldest counts`),
+          '. What is said here is what the log shows. It releases no load.',
         ],
       },
       {
@@ -110,19 +117,23 @@ function tableRows(
   const { exposure, dryingS } = analysis;
   const held = exposure === undefined ? 0 : exposure.toS - exposure.fromS;
   return [
-    [['exposure in the band, without a break'], [inMinutes(held)], ...ownAsk(subject.exposure, subject, printing)],
+    [
+      ['exposure in the band, without a break'],
+      [seen(inMinutes(held))],
+      ...ownAsk(subject.exposure, subject, printing),
+    ],
     ...demandRows('exposure', subject, printing),
-    [['all times in the band'], [inMinutes(analysis.inBandS)], [], []],
+    [['all times in the band'], [seen(inMinutes(analysis.inBandS))], [], []],
     [
       ['temperature, lowest in the exposure'],
-      [degrees(analysis.lowestInExposureC)],
+      [seen(degrees(analysis.lowestInExposureC))],
       ...ownAsk(subject.temp, subject, printing),
     ],
     ...demandRows('temp', subject, printing),
     [
       ['temperature, highest in the whole log'],
-      [degrees(analysis.highestC)],
-      [Number.isFinite(question.band.highC) ? `at most ${degrees(question.band.highC)}` : 'no upper end is written'],
+      [seen(degrees(analysis.highestC))],
+      highestAllowed(question, subject),
       [],
     ],
     ...lethalityRows(analysis, question),
@@ -130,13 +141,24 @@ function tableRows(
       ? [
           [
             ['drying, pressure under that of the air'],
-            [dryingS === undefined ? 'not to be told from this log' : inMinutes(dryingS)],
+            [seen(dryingS === undefined ? 'not to be told from this log' : inMinutes(dryingS))],
             ...ownAsk(subject.dry, subject, printing),
           ] as readonly Line[],
           ...demandRows('dry', subject, printing),
         ]
       : []),
   ];
+}
+
+/** The upper end of the cycle's band: its temperature and what may come on top. */
+function highestAllowed({ band: { highC } }: RecordQuestion, { temp, band }: RecordSubject): Line {
+  return Number.isFinite(highC)
+    ? ['at most ', judged(degrees(highC), [temp.at, band?.plus?.at])]
+    : ['no upper end is written'];
+}
+
+function seen(words: string): Piece {
+  return told('log', words);
 }
 
 function ownAsk(quantity: Quantity | undefined, subject: RecordSubject, printing: Printing): readonly Line[] {
@@ -158,13 +180,13 @@ function demandRows(field: CycleField, { demands }: RecordSubject, printing: Pri
 function lethalityRows({ lethality }: RecordAnalysis, { uncertaintyK }: RecordQuestion): readonly (readonly Line[])[] {
   if ('why' in lethality) return [[['lethality'], [lethality.why], [], []]];
   const { scale } = lethality.lethality;
-  const taken = uncertaintyK > 0 ? `, ${uncertaintyK} K taken off each reading` : '';
+  const taken: Line = uncertaintyK > 0 ? [', ', told('asked', `${uncertaintyK} K`), ' taken off each reading'] : [];
   const show = (value: number): string => (scale.unit === 'min' ? `${value.toFixed(1)} min` : value.toFixed(0));
   return [
-    [[`${scale.name} of the curve${taken}`], [show(amountOf(lethality.lethality))], [], []],
+    [[told('formula', scale.name), ' of the curve', ...taken], [seen(show(amountOf(lethality.lethality)))], [], []],
     [
-      [`${scale.name}, lower bound (each step at its colder end)`],
-      [show(amountOf(lethality.lowerBound))],
+      [told('formula', scale.name), ', lower bound (each step at its colder end)'],
+      [seen(show(amountOf(lethality.lowerBound)))],
       ['the careful figure'],
       [],
     ],
@@ -185,21 +207,26 @@ function problemParts(
   { longestStepS }: RecordQuestion,
 ): readonly Part[] {
   const items = notCounted.map(
-    ({ fromIndex, reason }): Line => [`${reasons[reason]} after line ${rows[fromIndex]?.line ?? '?'}`],
+    ({ fromIndex, reason }): Line => [
+      reasons[reason],
+      ' after line ',
+      told('log', String(rows[fromIndex]?.line ?? '?')),
+    ],
   );
-  items.push(...unread.map((line): Line => [`line ${line} could not be read`]));
+  items.push(...unread.map((line): Line => ['line ', told('log', String(line)), ' could not be read']));
+  const longest = `${longestStepS.toFixed(0)} s`;
   if (items.length === 0)
-    return [
-      { is: 'text', line: [`No gap and no disorder in the log (a gap is more than ${longestStepS.toFixed(0)} s).`] },
-    ];
+    return [{ is: 'text', line: ['No gap and no disorder in the log (a gap is more than ', seen(longest), ').'] }];
   const more = items.length - listed;
   return [
     { is: 'heading', level: 2, line: ['Counted for nothing'] },
-    { is: 'list', items: more > 0 ? [...items.slice(0, listed), [`and ${more} more`]] : items },
+    { is: 'list', items: more > 0 ? [...items.slice(0, listed), ['and ', told('log', String(more)), ' more']] : items },
     {
       is: 'small',
       line: [
-        `A gap is more than ${longestStepS.toFixed(0)} s between two readings. Nothing is guessed for what was not logged.`,
+        'A gap is more than ',
+        seen(longest),
+        ' between two readings. Nothing is guessed for what was not logged.',
       ],
     },
   ];
@@ -222,13 +249,28 @@ function saturationParts({ log }: RecordQuestion, { saturation }: RecordAnalysis
   const adopted: Line =
     limit === undefined
       ? ['No limit for it is adopted here.']
-      : ['Adopted here: at most ', amount(limit.quantity, printing), limit.source === '' ? '.' : ` (${limit.source}).`];
-  const words: Line[] = [[`From ${signed(lowestK)} to ${signed(highestK)} K, ${signed(meanK)} K on average.`], adopted];
+      : ['Adopted here: at most ', amount(limit.quantity, printing), ...sourceOf(limit)];
+  const words: Line[] = [
+    [
+      'From ',
+      seen(`${signed(lowestK)} K`),
+      ' to ',
+      seen(`${signed(highestK)} K`),
+      ', ',
+      seen(`${signed(meanK)} K`),
+      ' on average.',
+    ],
+    adopted,
+  ];
   if (limit !== undefined && lowestK < -limit.value)
     words.push(['Colder than saturated steam at this pressure: air in the chamber, or a sensor that reads wrong.']);
   if (limit !== undefined && highestK > limit.value)
     words.push(['Hotter than saturated steam at this pressure: superheat, or a sensor that reads wrong.']);
   return [heading, { is: 'list', items: words }];
+}
+
+function sourceOf({ source, at }: SiteLimit): Line {
+  return source === '' ? ['.'] : [' (', { text: source, from: [`${originOf(at)}.src`] }, ').'];
 }
 
 function signed(value: number): string {

@@ -1,8 +1,8 @@
 import { sayingsOf } from '../../model/saying.ts';
 import { offersImmediateUse } from '../../rules/support/iuss.ts';
 import type { Printing } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
 import { citationLine } from '../card/foot.ts';
+import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { joined } from '../piece.ts';
 import type { PosterBody } from './build.ts';

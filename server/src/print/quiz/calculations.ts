@@ -5,9 +5,9 @@ import { expectedGaugeKPa, standardAtmosphereKPa } from '../../physics/atmospher
 import { A0_SCALE, amountOf, lethalityOfHold } from '../../physics/lethality.ts';
 import { formatIn } from '../../quantity/format.ts';
 import { amount, type Printing } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
-import { originOf } from '../piece.ts';
+import { originOf, told } from '../piece.ts';
 import type { Ground } from './ground.ts';
 import type { Draft } from './question.ts';
 
@@ -41,7 +41,7 @@ function draftOf({ key, stage, text, value, tolerance, slips, from, why, show, d
     right: line(value),
     wrong: slips.filter((slip) => Math.abs(slip - value) > tolerance * Math.abs(value)).map(line),
     asking: 'not-offered',
-    why: tolerance === 0 ? why : [...why, ` Tolerance: ${tolerance * 100} %.`],
+    why: tolerance === 0 ? why : [...why, ' Tolerance: ', told('formula', `${tolerance * 100} %`), '.'],
     citation: [],
     difficulty,
   };
@@ -81,7 +81,11 @@ function heatDoses(printing: Printing): readonly Draft[] {
           slips: [value / 60, value / 10, value * 10, hold.time.value, value * 2],
           from: [originOf(hold.temp.at), originOf(hold.time.at)],
           why: [
-            'Every ten degrees above 80 °C count ten times as much: seconds times 10 to the power of (T − 80) / 10. It explains a cycle and permits none.',
+            'Every ten degrees above ',
+            told('formula', '80 °C'),
+            ' count ten times as much: seconds times ',
+            told('formula', '10 to the power of (T − 80) / 10'),
+            '. It explains a cycle and permits none.',
           ],
           show: (number) => String(Math.round(number)),
           difficulty: 3,
@@ -107,7 +111,12 @@ function conversions(printing: Printing): readonly Draft[] {
       tolerance: 0.002,
       slips: [temp.value * 1.8, temp.value * 2 + 30, temp.value * 1.8 - 32, temp.value + 32],
       from: [originOf(temp.at)],
-      why: ['°C times 1.8, plus 32. A difference of degrees takes no 32.'],
+      why: [
+        told('formula', '°C times 1.8, plus 32'),
+        '. A difference of degrees takes no ',
+        told('formula', '32'),
+        '.',
+      ],
       show: (number) => formatIn((number - 32) / 1.8, fahrenheit, 0),
       difficulty: 2,
     }),

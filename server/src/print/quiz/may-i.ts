@@ -1,9 +1,10 @@
 import type { Judgement } from '../../judge/outcome.ts';
+import type { LibraryView, SterilizerCycle } from '../../library/view.ts';
 import { asking, failing } from '../../route/ranks.ts';
 import { fitOf } from '../../route/sterilizing.ts';
-import { nameOf, screenName } from '../card/cleaning-stages.ts';
+import { nameOf, nameOfWho, screenName } from '../names.ts';
 import type { Line } from '../piece.ts';
-import { plain } from '../piece.ts';
+import { judged, plain } from '../piece.ts';
 import { citationOf } from '../sayings.ts';
 import type { Ground, GroundSet } from './ground.ts';
 import { askFirst, type Draft } from './question.ts';
@@ -13,10 +14,10 @@ const no: Line = ['No: a page, or the state of the cycle, does not allow it.'];
 
 /** May this set, packed as it is, run on another of our cycles? All three answers are judged, so that two are wrong for certain. */
 export function mayIDrafts(ground: Ground): readonly Draft[] {
-  return ground.sets.flatMap(draftsOf);
+  return ground.sets.flatMap((one) => draftsOf(one, ground));
 }
 
-function draftsOf({ set, derivation, fit }: GroundSet): readonly Draft[] {
+function draftsOf({ set, derivation, fit }: GroundSet, ground: Ground): readonly Draft[] {
   const { subject, sterilizing, department } = derivation;
   const drafts: Draft[] = [];
   for (const cell of sterilizing.table.cells) {
@@ -48,7 +49,9 @@ function draftsOf({ set, derivation, fit }: GroundSet): readonly Draft[] {
       wrong: [yes, no, askFirst].filter((line) => plain(line) !== plain(right)),
       asking: 'not-offered',
       why:
-        first === undefined ? ['Each of its pages, and the packaging, allows what this cycle gives.'] : reasonOf(first),
+        first === undefined
+          ? ['Each of its pages, and the packaging, allows what this cycle gives.']
+          : reasonOf(first, means.cycle, ground.printing.view),
       citation: first?.says[0] === undefined ? [] : citationOf(first.says[0]),
       difficulty: Math.min(4, 1 + derivation.route.members.length),
     });
@@ -56,8 +59,19 @@ function draftsOf({ set, derivation, fit }: GroundSet): readonly Draft[] {
   return drafts;
 }
 
-function reasonOf({ reason, required, given, demandedBy }: Judgement): Line {
+function reasonOf(
+  { reason, required, given, demandedBy, demandAt, factAt }: Judgement,
+  cycle: SterilizerCycle,
+  view: LibraryView,
+): Line {
+  const gives = given === '' ? 'nothing of the kind' : given;
   return [
-    `${demandedBy.slice(demandedBy.indexOf('/') + 1)} asks for ${required}; the cycle gives ${given === '' ? 'nothing of the kind' : given}. ${reason}`,
+    nameOfWho(demandedBy, view),
+    judged(` asks for ${required}; the cycle gives ${gives}. ${reason}`, [
+      demandAt,
+      factAt,
+      cycle.temp?.at,
+      cycle.band?.at,
+    ]),
   ];
 }

@@ -2,7 +2,7 @@ import type { EntityOf } from '../../model/entities.generated.ts';
 import { isSameSpot } from '../../rules/support/indicator-counts.ts';
 import type { Decision } from '../../rules/support/packages.ts';
 import { coolAim, indicatorPlaces } from '../../rules/support/packages.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { originOf } from '../piece.ts';
 import { citationOf } from '../sayings.ts';

@@ -2,7 +2,7 @@ import { unitNamed } from '../../judge/unit-named.ts';
 import type { Quantity } from '../../model/node.ts';
 import { formatIn } from '../../quantity/format.ts';
 import { amount, demanded } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line, Value } from '../piece.ts';
 import { originOf, plain } from '../piece.ts';
 import { citationOf, quoteOf } from '../sayings.ts';

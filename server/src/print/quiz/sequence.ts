@@ -2,7 +2,7 @@ import { cleaningAlternatives } from '../../judge/demands.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { nodesIn } from '../../model/walk.ts';
 import { departmentOf } from '../../route/equipment.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { citationOf } from '../sayings.ts';
 import type { Ground } from './ground.ts';

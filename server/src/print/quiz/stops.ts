@@ -1,6 +1,6 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingsOf } from '../../model/saying.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { said } from '../piece.ts';
 import { citationOf } from '../sayings.ts';

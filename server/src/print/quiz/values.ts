@@ -9,7 +9,7 @@ import { type Demand, demandOf } from '../../rules/support/limits-of.ts';
 import type { CycleDemand, CycleField } from '../../rules/support/set-demands.ts';
 import { demandsOn } from '../../rules/support/set-demands.ts';
 import { amount, demanded } from '../amounts.ts';
-import { nameOf } from '../card/cleaning-stages.ts';
+import { nameOf } from '../names.ts';
 import type { Line, Piece } from '../piece.ts';
 import { originOf } from '../piece.ts';
 import { citationOf } from '../sayings.ts';

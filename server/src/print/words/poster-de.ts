@@ -1,3 +1,4 @@
+import { told } from '../piece.ts';
 import { line } from './line.ts';
 import type { PosterWords } from './poster-words.ts';
 
@@ -39,7 +40,8 @@ export const posterDe: PosterWords = {
   packagings: (names) => line`${names}`,
   unstated: 'niemand sagt es: fragen',
   dry: {
-    water: (material, from, to, water) => line`1 kg ${material}, von ${from} auf ${to} erwärmt: etwa ${water} Wasser`,
+    water: (material, from, to, water) =>
+      line`${told('formula', '1 kg')} ${material}, von ${from} auf ${to} erwärmt: etwa ${water} Wasser`,
     carried: 'Jeder mitgebrachte Löffel kommt dazu, und damit wurde keine Trockenzeit geprüft.',
     doThis: [
       'Durch Lumen schauen, unter Gelenke, in die Ecken des Siebs.',

@@ -1,3 +1,4 @@
+import { told } from '../piece.ts';
 import { line } from './line.ts';
 import type { PosterWords } from './poster-words.ts';
 
@@ -40,7 +41,7 @@ export const posterEn: PosterWords = {
   unstated: 'nobody says: ask',
   dry: {
     water: (material, from, to, water) =>
-      line`1 kg of ${material}, heated from ${from} to ${to}: about ${water} of water`,
+      line`${told('formula', '1 kg')} of ${material}, heated from ${from} to ${to}: about ${water} of water`,
     carried: 'Every spoon that was carried in comes on top, and no dry time was tested with it.',
     doThis: [
       'Look through lumens, under hinges, in the corners of the tray.',
