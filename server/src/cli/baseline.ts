@@ -13,6 +13,7 @@ import { exit } from './io.ts';
 import { labelOf } from './library-report.ts';
 import { openLibrary } from './open-library.ts';
 import { progressOn } from './progress.ts';
+import { placeOfTexts } from './take-documents.ts';
 
 /** `baseline [PATH]`: holds back what is found today, so that only new findings are shown; later only takes out what is settled. */
 export function run(io: CommandIo, given: Arguments): ExitCode {
@@ -48,8 +49,14 @@ function renew(found: FoundLibrary, io: CommandIo, given: Arguments): ExitCode {
 function everythingIn(found: FoundLibrary, io: CommandIo, given: Arguments): Baseline {
   const asked = given.values.get('today') as IsoDate | undefined;
   const progress = progressOn(io, 'Reading', 'speaks');
-  const { pdfReader } = io;
-  const { engine, files } = openLibrary(found, { rules: allRules, asked, clock: io.today(), progress, pdfReader });
+  const { engine, files } = openLibrary(found, {
+    rules: allRules,
+    asked,
+    clock: io.today(),
+    progress,
+    pdfReader: io.pdfReader,
+    pdfTexts: placeOfTexts(io, given),
+  });
   return baselineOf(files.flatMap(({ file }) => engine.findings(file)));
 }
 

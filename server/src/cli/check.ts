@@ -26,6 +26,7 @@ import { labelOf, noticesOf, reportOn, someOf } from './library-report.ts';
 import type { BegunLibrary, TypedFile } from './open-library.ts';
 import { beginLibrary, finishLibrary, openedBy } from './open-library.ts';
 import { progressOn } from './progress.ts';
+import { placeOfTexts } from './take-documents.ts';
 
 export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCode> {
   const fault = outputFault(given) ?? combinationFault(given);
@@ -94,6 +95,7 @@ function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Ask
     asked: given.values.get('today') as IsoDate | undefined,
     clock: io.today(),
     pdfReader: io.pdfReader,
+    pdfTexts: placeOfTexts(io, given),
     progress: progressOn(io, 'Reading', voice),
     ...(typed !== undefined && { typed }),
   });

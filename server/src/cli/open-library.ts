@@ -31,6 +31,8 @@ export interface OpenOptions {
   readonly progress: Progress;
   /** The program that reads PDFs. */
   readonly pdfReader?: string | undefined;
+  /** Where texts of PDFs are kept from one run to the next. */
+  readonly pdfTexts?: string | undefined;
   /** A text that stands for a file of the library, which need not be there yet. */
   readonly typed?: TypedFile;
 }
@@ -88,7 +90,7 @@ export function openedBy({ found, settings }: BegunLibrary, listed: ListedFile):
 /** Reads the other files; `opened` gives each as it was opened and is asked once for each. */
 export function finishLibrary(begun: BegunLibrary, opened: (listed: ListedFile) => OpenedFile): OpenLibrary {
   const { engine, files, settings, options, found, leftOut } = begun;
-  const { progress, typed, pdfReader } = options;
+  const { progress, typed, pdfReader, pdfTexts } = options;
   const unread = new Set<FileId>();
   for (const [index, listed] of files.entries()) {
     const loaded = loadedFrom(opened(listed), typed);
@@ -96,7 +98,7 @@ export function finishLibrary(begun: BegunLibrary, opened: (listed: ListedFile) 
     if (listed !== settings?.listed) engine.put(recordOf(loaded));
     progress.step(index + 1, files.length);
   }
-  if (pdfReader !== undefined) takeDocuments(engine, found.root, pdfReader, progress);
+  if (pdfReader !== undefined) takeDocuments(engine, found.root, { program: pdfReader, texts: pdfTexts }, progress);
   progress.end();
   return { engine, files, unread, leftOut };
 }

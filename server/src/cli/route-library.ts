@@ -13,6 +13,7 @@ import type { CommandIo } from './io.ts';
 import type { OpenLibrary } from './open-library.ts';
 import { openLibrary } from './open-library.ts';
 import { progressOn } from './progress.ts';
+import { placeOfTexts } from './take-documents.ts';
 
 /** The one library that a command about routes works on, or undefined after saying why there is none. */
 export function libraryAt(path: string, io: CommandIo, given: Arguments): OpenLibrary | undefined {
@@ -32,6 +33,7 @@ export function libraryAt(path: string, io: CommandIo, given: Arguments): OpenLi
     asked,
     clock: io.today(),
     pdfReader: io.pdfReader,
+    pdfTexts: placeOfTexts(io, given),
     progress: progressOn(io, 'Reading', 'speaks'),
   });
 }

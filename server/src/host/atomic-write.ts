@@ -17,9 +17,9 @@ export type Written = { readonly written: string } | { readonly why: string };
 /**
  * Replaces or creates the file at a path below `root` (absolute, links resolved) so that it holds either the old text or the new, never
  * half of one: the text goes to a new file beside it, which then takes its name. Refuses links and paths that leave the root. `written`
- * is the absolute path. Keeps the mode of a file that exists.
+ * is the absolute path. Keeps the mode of a file that exists; `newMode` is that of a new one.
  */
-export function writeAtomically(root: string, path: string, text: string | Uint8Array): Written {
+export function writeAtomically(root: string, path: string, text: string | Uint8Array, newMode = 0o644): Written {
   if (!staysInside(path)) return { why: `"${path}" lies outside the library, so nothing was written.` };
   const target = join(root, path);
   try {
@@ -29,7 +29,7 @@ export function writeAtomically(root: string, path: string, text: string | Uint8
     const old = lstatSync(target, { throwIfNoEntry: false });
     if (old !== undefined && !old.isFile())
       return { why: `"${path}" is not an ordinary file, so nothing was written.` };
-    replace(target, text, old?.mode ?? 0o644);
+    replace(target, text, old?.mode ?? newMode);
     clearUnfinished(folder);
     return { written: target };
   } catch (thrown) {

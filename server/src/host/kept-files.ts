@@ -6,18 +6,24 @@ import { keptFileLimits } from '../library/kept-file.ts';
 import { staysInside } from './library-paths.ts';
 import type { PdfPages } from './pdf/pdf-pages.ts';
 import type { PdfReader } from './pdf/pdf-reader.ts';
+import type { PdfTexts } from './pdf-texts.ts';
 import { readBytes } from './read-text.ts';
 
-/** Opens a PDF of the library at `root` (absolute, links resolved) and waits for its text. What can't be read is a value. */
-export function keptFileAt(root: string, path: string, reader: PdfReader): KeptFile {
+/**
+ * Opens a PDF of the library at `root` (absolute, links resolved) and waits for its text, where `texts` does not hold it from an earlier
+ * time. What can't be read is a value.
+ */
+export function keptFileAt(root: string, path: string, reader: PdfReader, texts?: PdfTexts): KeptFile {
   const opened = open(root, path);
-  return 'state' in opened ? opened : found(opened.sha256, reader.readNow(opened.bytes));
+  if ('state' in opened) return opened;
+  return known(opened, texts) ?? found(opened, reader.readNow(opened.bytes), texts);
 }
 
 /** The same for a server, which has other things to do meanwhile. */
-export async function readKeptFile(root: string, path: string, reader: PdfReader): Promise<KeptFile> {
+export async function readKeptFile(root: string, path: string, reader: PdfReader, texts?: PdfTexts): Promise<KeptFile> {
   const opened = open(root, path);
-  return 'state' in opened ? opened : found(opened.sha256, await reader.read(opened.bytes));
+  if ('state' in opened) return opened;
+  return known(opened, texts) ?? found(opened, await reader.read(opened.bytes), texts);
 }
 
 /** What can be told of a PDF without reading its text: its digest, or that it can't be opened. */
@@ -61,6 +67,13 @@ function isOwnFolder(folder: string): boolean {
   }
 }
 
-function found(sha256: string, read: PdfPages): KeptFile {
-  return 'why' in read ? { state: 'unread', sha256, why: read.why } : { state: 'read', sha256, pages: read.pages };
+function known({ sha256 }: Opened, texts: PdfTexts | undefined): KeptFile | undefined {
+  const pages = texts?.pagesOf(sha256);
+  return pages === undefined ? undefined : { state: 'read', sha256, pages };
+}
+
+function found({ sha256 }: Opened, read: PdfPages, texts: PdfTexts | undefined): KeptFile {
+  if ('why' in read) return { state: 'unread', sha256, why: read.why };
+  texts?.keep(sha256, read.pages);
+  return { state: 'read', sha256, pages: read.pages };
 }

@@ -7,7 +7,9 @@ import type { FoundLibrary } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
 import { filesIn, lookAtPath } from '../host/loose-files.ts';
 import { PdfReader } from '../host/pdf/pdf-reader.ts';
+import { PdfTexts } from '../host/pdf-texts.ts';
 import { realFolder } from '../host/real-folder.ts';
+import { resultsFolder } from '../host/results-folder.ts';
 import type { KeptFile } from '../library/kept-file.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { ruleFilesOf } from '../library/listed-files.ts';
@@ -57,12 +59,17 @@ function slashed(path: string): string {
 let lastKept: Promise<KeptFile | undefined> = Promise.resolve(undefined);
 let keptWaiting = 0;
 let pdfs: PdfReader | undefined;
+let texts: PdfTexts | undefined;
 
 async function readKept(root: string, path: string): Promise<KeptFile | undefined> {
   keptWaiting++;
   const found = lastKept.then(async () => {
-    pdfs ??= new PdfReader(besideProgram('pdf-reader.cjs'));
-    return pdfs.isThere ? await readKeptFile(root, path, pdfs) : undefined;
+    const program = besideProgram('pdf-reader.cjs');
+    pdfs ??= new PdfReader(program);
+    if (!pdfs.isThere) return undefined;
+    const folder = resultsFolder(process.env);
+    if (folder !== undefined) texts ??= new PdfTexts(folder, program);
+    return await readKeptFile(root, path, pdfs, texts);
   });
   lastKept = found.catch(() => undefined);
   try {
