@@ -12,6 +12,7 @@ const { status } = spawnSync(
     'tests/vitest.config.ts',
     'tests/unit/fuzz',
     'tests/cli/resumed-check.test.ts',
+    'tests/unit/editor/completion-property.test.ts',
   ],
   { cwd: root, stdio: 'inherit', env: { ...process.env, FUZZ_TIMES: process.argv[2] ?? '50' } },
 );

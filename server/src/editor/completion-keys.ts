@@ -1,6 +1,7 @@
 import type { Field, Shape } from '../schema/shape.ts';
 import type { Measure } from './completion-bounds.ts';
 import { amountPieces, sayingPieces, sayingWords, saysSomething, wordsOfRequirement } from './completion-bounds.ts';
+import { missingFields } from './completion-order.ts';
 import type { Offer, Piece } from './offer.ts';
 import type { Block } from './text-blocks.ts';
 import type { Wanted } from './writing-shape.ts';
@@ -17,9 +18,8 @@ export interface Layout {
 
 /** The keys that are not there yet: those that must be first, then in the order of the work. */
 export function keyOffers(wanted: Wanted, layout: Layout): readonly Offer[] {
-  const { shape, slot, around, named } = wanted;
-  const inside = slot.at === 'key' ? around?.present : undefined;
-  const present = new Set(inside?.keys() ?? []);
+  const { shape, slot, named } = wanted;
+  const present = new Map(wanted.present);
   if (slot.hasColon) present.delete(keyAt(wanted));
   if (shape.form === 'table') return rowOffers(wanted, present, layout);
   if (shape.form !== 'record') return [];
@@ -29,14 +29,11 @@ export function keyOffers(wanted: Wanted, layout: Layout): readonly Offer[] {
       examples: examplesOf(shape),
       today: layout.today,
     };
-    const words = saysSomething(present) ? [] : wordsOfRequirement(shape);
-    const rest = [...shape.fields.values()].filter(({ key }) => !sayingWords.has(key) && !present.has(key));
+    const words = saysSomething(present.keys()) ? [] : wordsOfRequirement(shape);
+    const rest = missingFields(shape, present).filter(({ key }) => !sayingWords.has(key));
     return [...words.map((field) => wordOffer(field, wanted, measure, layout)), ...fieldOffers(rest, wanted, layout)];
   }
-  const missing = [...shape.fields.values()].filter(({ key }) => !present.has(key));
-  const required = missing.filter(({ key }) => shape.required.includes(key));
-  const free = missing.filter(({ key }) => !shape.required.includes(key));
-  return fieldOffers([...required, ...free], wanted, layout);
+  return fieldOffers(missingFields(shape, present), wanted, layout);
 }
 
 function keyAt({ slot, around }: Wanted): string {
@@ -74,7 +71,7 @@ function offerOf(
 }
 
 /** Names that a table knows; of any other the writer must think. */
-function rowOffers(wanted: Wanted, present: ReadonlySet<string>, layout: Layout): readonly Offer[] {
+function rowOffers(wanted: Wanted, present: ReadonlyMap<string, string>, layout: Layout): readonly Offer[] {
   const { shape } = wanted;
   if (shape.form !== 'table') return [];
   const rows = [...shape.keys].filter(([key]) => !present.has(key));

@@ -33,11 +33,10 @@ function namedKinds(span: Offer['span'], lead: string): readonly Offer[] {
 
 /** The next statement, with document and revision of the source where there is only one. */
 export function statementOffers(wanted: Wanted, { entity }: Surroundings): readonly Offer[] {
-  const { shape, slot, keys } = wanted;
+  const { shape, slot, keys, present } = wanted;
   const isTable = wanted.as === 'key' && shape.form === 'table' && keys.join() === 'statements';
   if (!isTable || slot.hasColon) return [];
-  const present = slot.path[slot.path.length - 1]?.frame.present ?? new Map<string, string>();
-  const id = nextId(slot.at === 'key' ? [...present.keys()] : []);
+  const id = nextId([...present.keys()]);
   const pieces: readonly Piece[] = [
     `${slot.lead}${id}: {`,
     ...sourcePieces(entity),
@@ -76,12 +75,11 @@ function sourcePieces(entity: Surroundings['entity']): readonly Piece[] {
 
 /** Names of findings, in the settings of a library. */
 export function settingOffers(wanted: Wanted, { rules }: Surroundings): readonly Offer[] {
-  const { shape, slot, keys, kind } = wanted;
+  const { shape, slot, keys, kind, present } = wanted;
   if (kind !== 'library' || wanted.as !== 'key' || shape.form !== 'table' || keys.join() !== 'rules' || slot.hasColon)
     return [];
-  const present = slot.path[slot.path.length - 1]?.frame.present;
   return rules
-    .filter(({ id }) => present?.has(id) !== true)
+    .filter(({ id }) => !present.has(id))
     .map(({ id, why }) => ({
       label: id,
       detail: '',

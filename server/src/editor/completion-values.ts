@@ -27,6 +27,8 @@ export function valueOffers(wanted: Wanted, around: Surroundings, layout: Layout
   const { shape, as, slot } = wanted;
   if (shape.form === 'list' && as === 'value') return listOffers(wanted, around, layout);
   const taken = takenItems(wanted);
+  const isThirdEnd = wanted.field?.key === 'between' && taken.size > 1 && slot.word.start === slot.word.end;
+  if (isThirdEnd) return [];
   const choices = choicesFor(shape, wanted, around, layout).filter(({ label }) => !taken.has(label));
   return choices.map((choice) => placed(choice, [slot.lead, ...choice.pieces], wanted));
 }
@@ -36,6 +38,8 @@ function listOffers(wanted: Wanted, around: Surroundings, layout: Layout): reado
   const { shape, slot } = wanted;
   if (shape.form !== 'list') return [];
   const onOwnLine = slot.at === 'content';
+  if (wanted.field?.key === 'between' && !onOwnLine)
+    return amountChoices(wanted, layout).map((choice) => placed(choice, bothEnds(choice, slot.lead), wanted));
   if (shape.item.form === 'record' || shape.item.form === 'table') return [newItem(wanted, layout)];
   return choicesFor(shape.item, wanted, around, layout).map((choice) => {
     const pieces: readonly Piece[] = onOwnLine
@@ -43,6 +47,11 @@ function listOffers(wanted: Wanted, around: Surroundings, layout: Layout): reado
       : [`${slot.lead}[`, ...choice.pieces, { hole: 'rest' }, ']'];
     return placed(choice, pieces, wanted);
   });
+}
+
+/** A range has two ends, in one unit. */
+function bothEnds({ pieces }: Choice, lead: string): readonly Piece[] {
+  return [`${lead}[`, ...pieces, ', ', ...pieces, ']'];
 }
 
 function newItem({ slot, field }: Wanted, layout: Layout): Offer {
@@ -80,7 +89,7 @@ function choicesFor(shape: Shape, wanted: Wanted, around: Surroundings, layout: 
     case 'words':
       return [...shape.words].map(([word, meaning]) => wordChoice(word, meaning));
     case 'flag':
-      return [wordChoice('true', 'Yes.'), wordChoice('false', 'No.')];
+      return [flagChoice('true', 'Yes.'), flagChoice('false', 'No.')];
     case 'reference':
       return referenceChoices(shape.refers, wanted, around);
     case 'citation':
@@ -106,6 +115,11 @@ function choicesFor(shape: Shape, wanted: Wanted, around: Surroundings, layout: 
 function wordChoice(word: string, meaning: string): Choice {
   const about: readonly Block[] = meaning === '' ? [] : [{ block: 'line', text: meaning }];
   return { label: word, detail: meaning, about, of: 'word', pieces: [asValue(word)] };
+}
+
+/** Between quotes it would be a text, and the field takes none. */
+function flagChoice(word: string, meaning: string): Choice {
+  return { ...wordChoice(word, meaning), pieces: [word] };
 }
 
 function groupChoice(): Choice {

@@ -46,8 +46,11 @@ export function asPlain(pieces: readonly Piece[], lineEnd: string): string {
   const parts = pieces.map((piece) =>
     typeof piece === 'string' ? piece.replace(newLine, lineEnd) : (piece.choices?.[0] ?? ''),
   );
-  return parts.join('');
+  return parts.join('').replace(loneUnit, '$1');
 }
+
+/** Behind a number that is not there yet most units are a text that says so; a percent sign by itself is no YAML. */
+const loneUnit = /(: ) %/g;
 
 export function hasHoles(pieces: readonly Piece[]): boolean {
   return pieces.some((piece) => typeof piece !== 'string');

@@ -32,13 +32,16 @@ export interface Slot {
   readonly tail: string;
   /** Column of the word. */
   readonly column: number;
+  /** At `content`: the map that goes on below the cursor, when what stands there is a key above all its others. */
+  readonly below: Frame | undefined;
 }
 
 /** The scan's memory: open frames, and the slot once the cursor was met. */
 export class OpenFrames {
   readonly #stack: Frame[] = [];
   readonly cursor: number;
-  found: Slot | undefined;
+  #found: Omit<Slot, 'below'> | undefined;
+  #below: Frame | undefined;
   /** The cursor stands where nothing can be offered: in a comment, in text over several lines. */
   barred = false;
 
@@ -54,14 +57,27 @@ export class OpenFrames {
     return this.#stack.length;
   }
 
+  get found(): Slot | undefined {
+    return this.#found === undefined ? undefined : { ...this.#found, below: this.#below };
+  }
+
   path(): FramePath {
     return this.#stack.map((frame) => ({ frame, key: frame.key }));
   }
 
   push(of: Frame['of'], style: Frame['style'], column: number): Frame {
     const frame: Frame = { of, style, column, present: new Map(), items: [], key: undefined };
+    if (of === 'map' && this.#goesOnIn(column)) this.#below = frame;
     this.#stack.push(frame);
     return frame;
+  }
+
+  /** A map that opens now, at the column of what is being written and below the same key or dash. */
+  #goesOnIn(column: number): boolean {
+    const found = this.#found;
+    if (found?.at !== 'content' || found.column !== column || this.#below !== undefined) return false;
+    const last = found.path[found.path.length - 1];
+    return this.depth === found.path.length && this.top === last?.frame && this.top?.key === last?.key;
   }
 
   pop(): void {
@@ -78,11 +94,11 @@ export class OpenFrames {
   }
 
   isAt(start: number, end: number): boolean {
-    return this.found === undefined && !this.barred && start <= this.cursor && this.cursor <= end;
+    return this.#found === undefined && !this.barred && start <= this.cursor && this.cursor <= end;
   }
 
-  take(slot: Omit<Slot, 'path' | 'tail'> & { readonly tail?: string }): void {
-    this.found = { tail: '', ...slot, path: this.path() };
+  take(slot: Omit<Slot, 'path' | 'tail' | 'below'> & { readonly tail?: string }): void {
+    this.#found = { tail: '', ...slot, path: this.path() };
   }
 }
 

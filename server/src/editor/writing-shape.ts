@@ -21,6 +21,8 @@ export interface Wanted {
   readonly keys: readonly string[];
   /** The innermost map around the place, with what stands in it. */
   readonly around: Frame | undefined;
+  /** Keys that stand already in the map that a key is written in, with what stands behind them on the line. */
+  readonly present: ReadonlyMap<string, string>;
 }
 
 /** The place at `cursor` with what the schema of the file's kind wants there; undefined where it wants nothing that is known. */
@@ -33,7 +35,9 @@ export function wantedAt(text: string, cursor: number): Wanted | undefined {
   const around = slot.path.findLast(({ frame }) => frame.of === 'map')?.frame;
   const inner = follow(slot.path, kind === undefined ? undefined : shapeOf(kind));
   if (inner.shape === undefined) return undefined;
-  return { slot, kind, around, ...inner, shape: inner.shape, as: roleOf(slot, inner) };
+  const inside = slot.at === 'key' ? around : slot.below;
+  const present = inside?.present ?? new Map<string, string>();
+  return { slot, kind, around, present, ...inner, shape: inner.shape, as: roleOf(slot, inner) };
 }
 
 interface Followed {

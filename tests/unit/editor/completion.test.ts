@@ -6,9 +6,40 @@ const option = `${top}sterilization:\n  any_of:\n    - id: pv132\n      modality
 
 describe('keys', () => {
   it('those that must be first, then in the order of the work, without those that are there', () => {
-    expect(labels(deskWith(`${top}‸`)).slice(0, 4)).toEqual(['name', 'maker', 'covers', 'excludes']);
+    expect(labels(deskWith(`${top}‸`)).slice(0, 4)).toEqual(['name', 'maker', 'covers', 'market']);
     expect(labels(deskWith('kind: device\nname: x\n‸'))[0]).toBe('id');
     expect(labels(deskWith(`${top}na‸\nname: x\nmaker: y\n`))).not.toContain('name');
+  });
+
+  it('general ones after those of the work, rare ones last', () => {
+    const all = labels(deskWith(`${top}‸`));
+    const places = ['point_of_use', 'cleaning', 'sterilization', 'review', 'applies_from'].map((key) =>
+      all.indexOf(key),
+    );
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    const stage = labels(deskWith(`${top}cleaning:\n  all_of:\n    - stage: ultrasonic\n      ‸`));
+    const order = ['use', 'frequency', 'src', 'thermal', 'strength'].map((key) => stage.indexOf(key));
+    expect(order).toEqual(order.toSorted((a, b) => a - b));
+    expect(labels(deskWith(`${top}cleaning:\n  all_of:\n    - ‸`))).toEqual(
+      expect.arrayContaining(['stage', 'all_of', 'any_of']),
+    );
+  });
+
+  it('beside the word that the page is silent only how that was found; silence not beside what the page says', () => {
+    const beside = labels(deskWith(`${top}transport:\n  silent: true\n  ‸`));
+    expect(beside).toContain('checked');
+    expect(beside).not.toContain('container');
+    expect(labels(deskWith(`${top}ultrasonic: {use: allowed, ‸}`))).not.toContain('silent');
+    expect(labels(deskWith(`${top}ultrasonic: {‸}`))).toContain('silent');
+  });
+
+  it('above all others of a group: not those that stand below', () => {
+    const limits = `${top}limits:\n  ‸\n  temp: {silent: true}\n  uses: {silent: true}\n`;
+    expect(labels(deskWith(limits))).toContain('ph');
+    expect(labels(deskWith(limits))).not.toContain('temp');
+    const first = `${top}statements:\n  ‸\n  s1: {quote: "x"}\n`;
+    expect(labels(deskWith(first))).toEqual(['s2']);
+    expect(labels(deskWith(`${top}lumens:\n  - ‸\n    bore: 2 mm\n`))).not.toContain('bore');
   });
 
   it('at the indent of the map around them, while the file is broken', () => {
@@ -68,6 +99,14 @@ describe('values', () => {
     );
     expect(withOffer(deskWith(`${option}      temp: {stated: 132‸}`), '132 C')).toContain('{stated: 132 C}');
     expect(labels(deskWith(`${option}      exposure: {at_least: ‸}`))).toContain('number in min');
+  });
+
+  it('yes and no as they are, never as texts; a range with both its ends, and no third', () => {
+    expect(withOffer(deskWith(`${top}parts:\n  - {id: a, detachable: ‸}`), 'true')).toContain('detachable: true}');
+    expect(withOffer(deskWith(`${option}      temp: {between: ‸}`), 'number in C')).toContain('between: [… C, … C]');
+    expect(labels(deskWith(`${option}      temp: {between: [132 C, ‸]}`))).toContain('number in C');
+    expect(labels(deskWith(`${option}      temp: {between: [132 C, 135 C, ‸]}`))).toEqual([]);
+    expect(labels(deskWith(`${option}      temp: {between: [132 C, 135‸]}`))).toContain('135 C');
   });
 
   it('closed words with their meanings, and not twice in a list', () => {
