@@ -8,6 +8,8 @@ import type { Piece } from './offer.ts';
 export interface NewField {
   readonly path: string;
   readonly value: string;
+  /** The fields inside it by name, where it is more than the one at its path. */
+  readonly holds?: readonly string[];
 }
 
 export interface Inserted {
@@ -24,6 +26,12 @@ const close = '\u0002';
 export const marked = {
   hole: `${open}${close}`,
   choice: (words: readonly string[]): string => `${open}${words.join('|')}${close}`,
+  /** As people read it: of each choice the first word. */
+  plain: (text: string): string =>
+    text
+      .split(open)
+      .map((part, index) => (index === 0 ? part : `${firstWord(part)}${part.slice(part.indexOf(close) + 1)}`))
+      .join(''),
   pieces: (text: string): readonly Piece[] => {
     const pieces: Piece[] = [];
     for (const [index, part] of text.replaceAll('\r\n', '\n').split(open).entries()) {
@@ -36,6 +44,10 @@ export const marked = {
   },
 };
 
+function firstWord(part: string): string {
+  return part.slice(0, part.indexOf(close)).split('|')[0] ?? '';
+}
+
 /** Adds fields to a file: into groups that are there, else as new groups at their place in the order of the work. */
 export function insertFields(text: string, root: MapTree, shape: RecordShape, fields: readonly NewField[]): Inserted {
   const edits: Edit[] = [];
@@ -45,7 +57,7 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
     const known = valueUnder(root, head);
     if (known === undefined || known.node === 'empty') {
       edits.push(known === undefined ? newEntry(text, root, shape, head, group) : inOpenLine(text, root, head, group));
-      made.push(...group.map(({ path }) => path));
+      made.push(...group.flatMap(namesOf));
       continue;
     }
     for (const field of group) {
@@ -53,7 +65,7 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
       if (edit === undefined) there.push(field.path);
       else {
         edits.push(edit);
-        made.push(field.path);
+        made.push(...namesOf(field));
       }
     }
   }
@@ -72,14 +84,18 @@ function together(root: MapTree, fields: readonly NewField[]): readonly NewField
   return [...shared].flatMap(([path, inside]) => {
     if (inside.length === 1 || inside[0]?.path === path) return inside;
     const parts = inside.map((field) => `${field.path.split('.').at(-1)}: ${field.value}`);
-    return [{ path, value: `{${parts.join(', ')}}` }];
+    return [{ path, value: `{${parts.join(', ')}}`, holds: inside.flatMap(namesOf) }];
   });
+}
+
+function namesOf({ path, holds }: NewField): readonly string[] {
+  return holds ?? [path];
 }
 
 function isThere(tree: Tree, keys: readonly string[]): boolean {
   const [key, ...rest] = keys;
   if (key === undefined) return tree.node !== 'empty';
-  const inner = tree.node === 'map' ? valueUnder(tree, key) : undefined;
+  const inner = tree.node === 'map' ? valueUnder(tree, key) : tree.node === 'list' ? itemOf(tree, key) : undefined;
   return inner !== undefined && isThere(inner, rest);
 }
 
@@ -106,6 +122,8 @@ function valueUnder(map: MapTree, key: string): Tree | undefined {
 function into(text: string, tree: Tree, keys: readonly string[], value: string, path: string): Edit | undefined {
   const [key, ...rest] = keys;
   if (key === undefined) return tree.node === 'list' && path.endsWith('[]') ? addItem(text, tree, value) : undefined;
+  const item = tree.node === 'list' ? itemOf(tree, key) : undefined;
+  if (item !== undefined) return into(text, item, rest, value, path);
   if (tree.node !== 'map') return undefined;
   const name = key.replace('[]', '');
   const inner = valueUnder(tree, name);
@@ -114,6 +132,11 @@ function into(text: string, tree: Tree, keys: readonly string[], value: string, 
     return into(text, inner, rest, value, path);
   }
   return insertEntry(text, tree, name, [nested(rest, key.endsWith('[]') ? `[${value}]` : value)]);
+}
+
+/** The item that a number in a path stands for. */
+function itemOf({ items }: ListTree, key: string): Tree | undefined {
+  return /^\d{1,6}$/.test(key) ? items[Number(key)] : undefined;
 }
 
 function addItem(text: string, list: ListTree, value: string): Edit | undefined {
@@ -164,7 +187,8 @@ function linesOf(head: string, group: readonly NewField[], indent: string): read
   for (const { path, value } of group) {
     const [key = '', ...rest] = path.split('.').slice(1);
     const name = key.replace('[]', '');
-    if (key.endsWith('[]')) lines.push(`${indent}${name}:`, `${indent}${indent}- ${value}`);
+    const opens = `${indent}${name}:`;
+    if (key.endsWith('[]')) lines.push(...(lines.includes(opens) ? [] : [opens]), `${indent}${indent}- ${value}`);
     else lines.push(`${indent}${name}: ${nested(rest, value)}`);
   }
   return lines;

@@ -1,33 +1,145 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
-import type { QuoteReading } from '../quantity/prose/prose.ts';
+import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './insert-fields.ts';
 
-/** Stages of a device whose field says whether they are done. */
-const fields: Partial<Record<StageWord, string>> = {
+/** Stages of a device that a sentence without numbers may be about, with the field that holds what it says. */
+const fieldOfStage: Partial<Record<StageWord, string>> = {
   ultrasonic: 'ultrasonic',
   mechanical: 'mechanical',
   lubrication: 'lubrication',
   disinfection: 'disinfection',
+  immersion: 'immersion',
   dry: 'drying',
+  rinse: 'rinse',
+  disassembly: 'disassembly.assembled_for',
+  inspection: 'inspection',
+  wipe: 'point_of_use.wipe',
+  flush: 'manual.steps[]',
+  brush: 'manual.steps[]',
+  soak: 'manual.steps[]',
 };
+
+/** Fields that say whether something is done. */
+const ofUse: ReadonlySet<string> = new Set([
+  'ultrasonic',
+  'mechanical',
+  'lubrication',
+  'disinfection',
+  'immersion',
+  'drying',
+  'rinse',
+  'point_of_use.wipe',
+]);
+
+/**
+ * A sentence without numbers about one stage: whether it is done is a choice, and first what the sentence says outright; what it names
+ * (water, air, a cloth) comes with it. A prohibition of something else (`Lubricate the joint; do not use silicone oil`) does not forbid the
+ * stage. Of several stages nothing is made, unless all are forbidden: which one the sentence asks for is not for us to say.
+ */
+export function factsOf(reading: QuoteReading, kind: Kind, src: string): readonly NewField[] {
+  if (kind !== 'device') return [];
+  const stages = new Map<string, Said>();
+  for (const mention of reading.stages) {
+    const said = saidOf(mention, reading);
+    if (said === undefined) continue;
+    const known = stages.get(said.field);
+    stages.set(said.field, { ...said, forbidden: said.forbidden && (known?.forbidden ?? true) });
+  }
+  const all = [...stages.values()];
+  if (all.length > 1 && !all.every(({ forbidden }) => forbidden)) return [];
+  return all.flatMap((said) => fieldsOf(said, reading.quote.toLowerCase(), src));
+}
+
+interface Said {
+  readonly field: string;
+  readonly stage: StageWord;
+  readonly forbidden: boolean;
+}
+
+function saidOf({ stage, span }: StageMention, { negations }: QuoteReading): Said | undefined {
+  const forbidden = negations.some(
+    ({ kind, target }) => kind === 'prohibition' && target.start <= span.start && span.end <= target.end,
+  );
+  // What may not be soaked may not lie in a liquid.
+  const field = stage === 'soak' && forbidden ? 'immersion' : fieldOfStage[stage];
+  return field === undefined ? undefined : { field, stage, forbidden };
+}
+
+function fieldsOf({ field, stage, forbidden }: Said, quote: string, src: string): readonly NewField[] {
+  if (ofUse.has(field)) {
+    const details = forbidden ? [] : detailsOf(field, quote);
+    return [
+      {
+        path: field,
+        value: `{${[`use: ${useChoice(forbidden ? 'forbidden' : 'required')}`, ...details, `src: ${src}`].join(', ')}}`,
+      },
+    ];
+  }
+  if (forbidden) return [];
+  switch (field) {
+    case 'manual.steps[]':
+      return [{ path: field, value: `{do: ${stage}, src: ${src}}` }];
+    case 'inspection':
+      return [{ path: field, value: `{visual: ${marked.choice(['true', 'false'])}, src: ${src}}` }];
+    default:
+      return takenApart(quote).map((stages) => ({ path: field, value: `{${stages}, src: ${src}}` }));
+  }
+}
 
 const uses = ['allowed', 'required', 'recommended', 'forbidden'];
 
-/**
- * A sentence without numbers about one stage: whether it is done is a choice, and first what the sentence says outright. A prohibition of
- * something else (`Lubricate the joint; do not use silicone oil`) does not forbid the stage.
- */
-export function factsOf({ stages, negations }: QuoteReading, kind: Kind, src: string): readonly NewField[] {
-  const named = new Set(stages.flatMap(({ stage }) => fields[stage] ?? []));
-  const [field] = named;
-  if (kind !== 'device' || field === undefined || named.size !== 1) return [];
-  const targets = negations.flatMap((negation) => (negation.kind === 'prohibition' ? [negation.target] : []));
-  const forbidden = stages
-    .filter(({ stage }) => fields[stage] === field)
-    .every(({ span }) => targets.some(({ start, end }) => start <= span.start && span.end <= end));
-  const first = forbidden ? 'forbidden' : 'required';
-  const choice = marked.choice([first, ...uses.filter((use) => use !== first)]);
-  return [{ path: field, value: `{use: ${choice}, src: ${src}}` }];
+function useChoice(first: 'forbidden' | 'required'): string {
+  return marked.choice([first, ...uses.filter((use) => use !== first)]);
+}
+
+function detailsOf(field: string, quote: string): readonly string[] {
+  if (field === 'drying') return dryingIn(quote);
+  return field === 'rinse' ? waterIn(quote) : [];
+}
+
+/** Grades of water by the words of a page. Where it names another water, the grade is left for the reader to choose. */
+const grades: readonly (readonly [string, readonly string[]])[] = [
+  ['critical', ['critical water']],
+  ['sterile', ['sterile water', 'sterilised water', 'sterilized water', 'sterilem wasser', 'eau stérile']],
+  ['purified', ['purified water', 'gereinigtem wasser', 'eau purifiée']],
+  ['softened', ['softened water', 'enthärtetem wasser', 'eau adoucie']],
+  ['utility', ['utility water', 'tap water', 'leitungswasser', 'eau du robinet']],
+];
+
+function waterIn(quote: string): readonly string[] {
+  const named = grades.find(([, words]) => words.some((word) => quote.includes(word)))?.[0];
+  const all = grades.map(([grade]) => grade);
+  if (named !== undefined) return [`water: {grade: ${marked.choice([named, ...all.filter((one) => one !== named)])}}`];
+  const isOther =
+    /(?:deioni|demineral|de-ioni|distilled|reverse.osmosis|destilliert|entmineral|vollentsalzt|déminéral|distillée)/;
+  return isOther.test(quote) ? [`water: {grade: ${marked.hole}}`] : [];
+}
+
+const methods: readonly (readonly [string, readonly string[]])[] = [
+  ['air', [' air', 'druckluft', ' luft']],
+  ['cloth', ['cloth', 'tuch', 'chiffon']],
+  ['cabinet', ['cabinet', 'schrank', 'armoire']],
+];
+
+function dryingIn(quote: string): readonly string[] {
+  const named = methods.flatMap(([method, words]) => (words.some((word) => quote.includes(word)) ? [method] : []));
+  const grade = ['medical', 'filtered'].filter((word) => quote.includes(`${word} air`) || quote.includes(`${word}, `));
+  return [
+    ...(named.length === 0 ? [] : [`method: [${named.join(', ')}]`]),
+    ...(grade.length === 1 && named.includes('air') ? [`air: {grade: ${grade.join()}}`] : []),
+  ];
+}
+
+/** Before which stages it must be apart, where the sentence says so: `Disassemble before cleaning`. */
+function takenApart(quote: string): readonly string[] {
+  const named = (
+    [
+      ['cleaning', /clean|reinig|nettoy/],
+      ['packaging', /\bpack|verpack|emball/],
+      ['sterilization', /sterili|stérili/],
+    ] as const
+  ).filter(([, word]) => word.test(quote));
+  return named.length === 0 ? [] : [named.map(([stage]) => `${stage}: ${marked.choice(['false', 'true'])}`).join(', ')];
 }

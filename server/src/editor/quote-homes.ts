@@ -14,6 +14,8 @@ export interface Group {
   readonly words: readonly string[];
   /** Stages whose sentences are not about this group, whatever their words. */
   readonly unlessStage?: readonly StageWord[];
+  /** Only in sentences that name this stage as well. */
+  readonly besideStage?: StageWord;
   readonly fields: readonly Home[];
 }
 
@@ -133,6 +135,17 @@ const device: readonly Group[] = [
     stages: ['mechanical'],
     words: ['washer'],
     fields: [
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'time', dimension: 'time', near: [] },
+    ],
+  },
+  {
+    path: 'mechanical.thermal',
+    stages: ['disinfection'],
+    words: ['a0', 'a₀'],
+    besideStage: 'mechanical',
+    fields: [
+      { field: 'a0', dimension: 'a0', near: ['a0'] },
       { field: 'temp', dimension: 'temperature', near: [] },
       { field: 'time', dimension: 'time', near: [] },
     ],

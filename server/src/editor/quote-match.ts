@@ -80,7 +80,7 @@ function homesFor(mention: NumberMention, reading: QuoteReading, groups: readonl
   for (const group of groups) {
     const context = contextOf(group, reading, text);
     if (context === 0) continue;
-    const governed = governing !== undefined && group.stages.includes(governing) ? governs : 0;
+    const governed = governing !== undefined && group.stages.includes(governing) ? governs + besides(group) : 0;
     for (const home of group.fields) {
       const fits = dimensions.has(home.dimension) || (dimensions.size === 0 && unitless(home, text, mention));
       const near = nearness(home, mention, reading);
@@ -100,6 +100,7 @@ function unitless({ dimension, near, counted }: Home, text: string, { span }: Nu
 
 function contextOf(group: Group, { stages }: QuoteReading, text: string): number {
   if (group.unlessStage?.some((other) => stages.some(({ stage }) => stage === other))) return 0;
+  if (group.besideStage !== undefined && !stages.some(({ stage }) => stage === group.besideStage)) return 0;
   const named = stages.filter(({ stage }) => group.stages.includes(stage)).length;
   const words = group.words.filter((word) => text.includes(word)).length;
   return named * 4 + words * 3;
@@ -108,10 +109,22 @@ function contextOf(group: Group, { stages }: QuoteReading, text: string): number
 /** Less than a word of the group: a `flushing port` of a washer is no step of flushing. */
 const governs = 2;
 
-/** `Rinse for 1 minute and flush with 60 mL`: a number belongs rather to the stage named last before it in its sentence. */
+/** `Thermal disinfection in the washer`: the phase of a machine is meant, more surely than disinfection by itself or the wash. */
+function besides({ besideStage }: Group): number {
+  return besideStage === undefined ? 0 : 6;
+}
+
+/**
+ * `Rinse for 1 minute and flush with 60 mL`: a number belongs rather to the stage named last before it in its sentence. `Disinfect in the
+ * washer at 90 °C`: the machine is only where that happens.
+ */
 function stageBefore({ span, sentence }: NumberMention, { stages, numbers }: QuoteReading): StageWord | undefined {
   const start = Math.max(0, ...numbers.filter((one) => one.sentence < sentence).map((one) => one.span.end));
-  return stages.filter((one) => one.span.start >= start && one.span.end <= span.start).at(-1)?.stage;
+  const before = stages.filter((one) => one.span.start >= start && one.span.end <= span.start);
+  const [last, other] = [before.at(-1), before.at(-2)];
+  if (last?.stage !== 'mechanical' || other?.stage !== 'disinfection') return last?.stage;
+  const isBetween = numbers.some((one) => one.span.start > other.span.end && one.span.end < last.span.start);
+  return isBetween ? last.stage : other.stage;
 }
 
 const farthest = 40;

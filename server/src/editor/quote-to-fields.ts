@@ -10,6 +10,7 @@ import { asValue } from './bare.ts';
 import { insertFields, marked, type NewField } from './insert-fields.ts';
 import type { Piece } from './offer.ts';
 import { factsOf } from './quote-facts.ts';
+import { intoCleaning } from './quote-into-cleaning.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf, matchNumbers } from './quote-match.ts';
 
@@ -64,8 +65,10 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
     ...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }),
     ...(matched.placed.length === 0 ? factsOf(reading, kind, src) : []),
   ];
-  const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), fields);
+  const inside = intoCleaning(tree, fields, statement.id.text);
+  const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), inside.fields);
   const left = [
+    ...inside.left,
     ...matched.left.map((number) => `no field was found for ${number}`),
     ...there.map((path) => `${path} is there already`),
   ];

@@ -116,6 +116,46 @@ describe('a quote becomes fields', () => {
     );
   });
 
+  it('what belongs to a stage goes under cleaning where the file has its stages there, or has left it open', () => {
+    const quote = 'Flush the lumen three times with 60 mL.';
+    const step = '{do: flush, times: {stated: 3 times}, volume: {stated: 60 mL}, src: s5}';
+    const stage = `- {stage: manual, steps: [${step}]}`;
+    expect(madeFrom(quote, 'cleaning: # to do\n')).toBe(`cleaning:\n  all_of:\n    ${stage}`);
+    expect(madeFrom(quote, 'cleaning:\n  all_of:\n    - stage: mechanical\n')).toBe(`    ${stage}`);
+    const manual = 'cleaning:\n  all_of:\n    - stage: manual\n      src: s1\n    - stage: mechanical\n';
+    expect(madeFrom(quote, manual)).toBe(`      steps: [${step}]`);
+    expect(madeFrom(quote, `${manual}manual:\n  needed: before-machine\n`)).toBe(`  steps: [${step}]`);
+  });
+
+  it('of two stages of one sort the one that cites the sentence is meant; else the reader is asked', () => {
+    const two = (src: string) =>
+      `cleaning:\n  any_of:\n    - {id: a, stage: manual, src: s1}\n    - {id: b, stage: manual, src: ${src}}\n`;
+    const quote = 'Soak for 5 minutes in the detergent.';
+    expect(madeFrom(quote, two('s5'))).toContain(
+      '{id: b, stage: manual, src: s5, steps: [{do: soak, time: {stated: 5 min}, src: s5}]}',
+    );
+    const text = device(quote, two('s2'));
+    const found = fields(text, text.indexOf('s5'));
+    expect(found?.insertions).toEqual([]);
+    expect(found?.left.join()).toContain(
+      '2 stages under cleaning are manual: put steps: {do: soak, time: {stated: 5 min}',
+    );
+  });
+
+  it('thermal disinfection in the washer is a phase of the washer; by itself it is disinfection', () => {
+    const phase = 'thermal: {temp: {stated: 90 °C, src: s5}, time: {stated: 5 min, src: s5}}';
+    expect(madeFrom('Thermal disinfection in the washer-disinfector at 90 °C for 5 minutes.')).toBe(
+      `mechanical:\n  ${phase}`,
+    );
+    expect(madeFrom('In the washer-disinfector, disinfect thermally at 90 °C for 5 minutes.')).toBe(
+      `mechanical:\n  ${phase}`,
+    );
+    expect(madeFrom('In the washer wash at 55 °C for at least 10 minutes and disinfect at 90 °C for 5 minutes.')).toBe(
+      `mechanical:\n  wash: {temp: {stated: 55 °C, src: s5}, time: {at_least: 10 min, src: s5}}\n  ${phase}`,
+    );
+    expect(madeFrom('Disinfect at 90 °C for 5 minutes.')).toContain('disinfection:\n  temp: {stated: 90 °C');
+  });
+
   it('a port for flushing in a washer makes no step by hand', () => {
     expect(madeFrom('In the washer-disinfector connect the tube to a flushing port and wash at 55 °C.')).toBe(
       'mechanical:\n  wash: {temp: {stated: 55 °C, src: s5}}',
@@ -165,6 +205,26 @@ describe('a quote becomes fields', () => {
 
   it('a sentence without numbers says whether something is done', () => {
     expect(madeFrom('Do not clean ultrasonically.')).toBe('ultrasonic: {use: forbidden, src: s5}');
+    expect(madeFrom('Do not soak.')).toBe('immersion: {use: forbidden, src: s5}');
+    expect(madeFrom('Never immerse or soak the handle.')).toBe('immersion: {use: forbidden, src: s5}');
+    expect(madeFrom('Do not clean ultrasonically or in a washer.')).toBe(
+      'ultrasonic: {use: forbidden, src: s5}\nmechanical: {use: forbidden, src: s5}',
+    );
+    expect(madeFrom('Soak in an enzymatic solution.')).toBe('manual:\n  steps:\n    - {do: soak, src: s5}');
+    expect(madeFrom('Inspect for cracks and chips.')).toBe('inspection: {visual: true, src: s5}');
+    expect(madeFrom('Disassemble before cleaning.')).toBe('disassembly:\n  assembled_for: {cleaning: false, src: s5}');
+  });
+
+  it('and with what: the water or the air that the page names; another water is left to the reader', () => {
+    expect(madeFrom('Rinse with critical water.', '', asSnippet)).toBe(
+      `rinse: {use: \${1|required,allowed,recommended,forbidden|}, water: {grade: \${2|critical,sterile,purified,softened,utility|}\\}, src: s5\\}`,
+    );
+    expect(madeFrom('Rinse with demineralised water.')).toBe('rinse: {use: required, water: {grade: }, src: s5}');
+    expect(madeFrom('Dry with filtered air.')).toBe(
+      'drying: {use: required, method: [air], air: {grade: filtered}, src: s5}',
+    );
+    expect(madeFrom('Dry with a lint-free cloth.')).toBe('drying: {use: required, method: [cloth], src: s5}');
+    expect(madeFrom('Lubricate after rinsing and drying.')).toBe('');
   });
 
   it('an open line gives way to what it waited for', () => {

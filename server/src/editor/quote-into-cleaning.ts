@@ -1,0 +1,107 @@
+import type { MapTree, Tree } from '../syntax/tree.ts';
+import { marked, type NewField } from './insert-fields.ts';
+
+export interface IntoCleaning {
+  readonly fields: readonly NewField[];
+  /** Fields that could stand in more than one place: the reader decides. */
+  readonly left: readonly string[];
+}
+
+/** Ways of cleaning that a file may write as a group of its own or as a stage under `cleaning`. */
+const stages: readonly string[] = ['manual', 'ultrasonic', 'mechanical', 'disinfection'];
+
+/**
+ * Where a file has its stages under `cleaning`, or has left that line open, what belongs to a stage goes there and not into a second
+ * group of the same name beside it. Of several stages of one sort the one that cites the sentence already is meant, else none is chosen.
+ */
+export function intoCleaning(root: MapTree, fields: readonly NewField[], statement: string): IntoCleaning {
+  const cleaning = valueUnder(root, 'cleaning');
+  if (cleaning === undefined) return { fields, left: [] };
+  const placed: NewField[] = [];
+  const left: string[] = [];
+  for (const [head, group] of byHead(fields)) {
+    const places =
+      stages.includes(head) && isEmpty(valueUnder(root, head)) ? placesFor(head, cleaning, statement) : 'own';
+    if (places === 'own') placed.push(...group);
+    else if (places === 'new')
+      placed.push({ path: 'cleaning.all_of[]', value: stageOf(head, group), holds: group.map(({ path }) => path) });
+    else if (places.length > 1)
+      left.push(
+        ...group.map(
+          ({ path, value }) =>
+            `${places.length} stages under cleaning are ${head}: put ${path.split('.').slice(1).join('.').replace('[]', '')}: ${marked.plain(value)} into the right one`,
+        ),
+      );
+    else
+      placed.push(
+        ...group.map((field) => ({ ...field, path: [places[0], ...field.path.split('.').slice(1)].join('.') })),
+      );
+  }
+  return { fields: placed, left };
+}
+
+function byHead(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
+  const groups = new Map<string, NewField[]>();
+  for (const field of fields) {
+    const head = field.path.split('.')[0] ?? '';
+    groups.set(head, [...(groups.get(head) ?? []), field]);
+  }
+  return groups;
+}
+
+/** Ways from the top to each stage of the sort; `new` where one is to be added, `own` where the file keeps no list of stages. */
+function placesFor(head: string, cleaning: Tree, statement: string): readonly string[] | 'new' | 'own' {
+  const found = stagesIn(cleaning, 'cleaning').filter(({ stage }) => stage === head);
+  const citing = found.filter(({ node }) => cites(node, statement));
+  const chosen = citing.length === 1 ? citing : found;
+  if (chosen.length > 0) return chosen.map(({ path }) => path);
+  if (head === 'disinfection') return 'own';
+  const isList = cleaning.node === 'map' && valueUnder(cleaning, 'all_of')?.node === 'list';
+  return isList || cleaning.node === 'empty' ? 'new' : 'own';
+}
+
+interface Stage {
+  readonly stage: string;
+  readonly path: string;
+  readonly node: MapTree;
+}
+
+function stagesIn(tree: Tree, path: string): readonly Stage[] {
+  if (tree.node === 'list') return tree.items.flatMap((item, index) => stagesIn(item, `${path}.${index}`));
+  if (tree.node !== 'map') return [];
+  const stage = valueUnder(tree, 'stage');
+  const own = stage?.node === 'scalar' ? [{ stage: stage.text, path, node: tree }] : [];
+  const inner = ['all_of', 'any_of'].flatMap((key) => {
+    const list = valueUnder(tree, key);
+    return list === undefined ? [] : stagesIn(list, `${path}.${key}`);
+  });
+  return [...own, ...inner];
+}
+
+function cites(node: MapTree, statement: string): boolean {
+  const src = valueUnder(node, 'src');
+  if (src?.node === 'scalar') return src.text === statement;
+  return src?.node === 'list' && src.items.some((item) => item.node === 'scalar' && item.text === statement);
+}
+
+/** `{stage: manual, steps: [...]}`: one new stage with all that the sentence says of it. */
+function stageOf(head: string, group: readonly NewField[]): string {
+  const inside = group.map(({ path, value }) => {
+    const [, ...keys] = path.split('.');
+    if (keys.length === 0) return value.slice(1, -1);
+    return keys.reduceRight((inner, key, depth) => {
+      const name = key.replace('[]', '');
+      const whole = key.endsWith('[]') ? `${name}: [${inner}]` : `${name}: ${inner}`;
+      return depth === 0 ? whole : `{${whole}}`;
+    }, value);
+  });
+  return `{stage: ${head}, ${inside.join(', ')}}`;
+}
+
+function valueUnder(map: MapTree, key: string): Tree | undefined {
+  return map.entries.find((entry) => entry.key.text === key)?.value;
+}
+
+function isEmpty(tree: Tree | undefined): boolean {
+  return tree === undefined || tree.node === 'empty';
+}
