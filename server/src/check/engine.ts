@@ -4,6 +4,7 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { KeptFile } from '../library/kept-file.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
+import { Readers } from '../library/readers.ts';
 import { type GivenAnswer, LibraryView, QueryAnswers } from '../library/view.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
@@ -35,7 +36,8 @@ export class Engine {
   readonly #answers: QueryAnswers;
   readonly #findingsOfEntity: FindingsOfEntity;
   readonly #judged = new Map<FileId, Judged>();
-  readonly #readers = new Map<IndexKey, Set<FileId>>();
+  /** Of a file that must be judged again: what it read the last time. */
+  readonly #readers = new Readers<FileId>();
 
   constructor(options: EngineOptions) {
     this.#rules = options.rules;
@@ -60,7 +62,9 @@ export class Engine {
 
   /** Forgets the file. Returns the other files that may now have other findings. */
   delete(file: FileId): readonly FileId[] {
-    return this.#changed(file, this.library.delete(file));
+    const affected = this.#changed(file, this.library.delete(file));
+    this.#readers.forget(file);
+    return affected;
   }
 
   /** Findings of one file, in reading order; empty for a file the library does not hold. */
@@ -71,7 +75,7 @@ export class Engine {
     if (record === undefined) return [];
     const judged = this.#judge(record);
     this.#judged.set(file, judged);
-    for (const key of judged.reads) addTo(this.#readers, key, file);
+    this.#readers.put(file, judged.reads);
     return judged.findings;
   }
 
@@ -117,21 +121,16 @@ export class Engine {
   }
 
   #changed(file: FileId, keys: ReadonlySet<IndexKey>): readonly FileId[] {
-    this.#forget(file);
+    this.#judged.delete(file);
     return [...new Set([file, ...this.#affectedBy(keys)])];
   }
 
+  /** A file that waits to be judged again is affected by nothing: whoever asks for its findings gets them from the newest state. */
   #affectedBy(keys: ReadonlySet<IndexKey>): readonly FileId[] {
-    const affected = new Set<FileId>();
+    const affected: FileId[] = [];
     for (const key of this.#answers.forget(keys))
-      for (const reader of this.#readers.get(key) ?? []) affected.add(reader);
-    for (const reader of affected) this.#forget(reader);
-    return [...affected];
-  }
-
-  #forget(file: FileId): void {
-    for (const key of this.#judged.get(file)?.reads ?? []) this.#readers.get(key)?.delete(file);
-    this.#judged.delete(file);
+      for (const reader of this.#readers.of(key)) if (this.#judged.delete(reader)) affected.push(reader);
+    return affected;
   }
 
   #judge(record: FileRecord): Judged {
@@ -170,10 +169,4 @@ interface Judged {
 
 function nameOf({ kind, id, file }: FileRecord): string {
   return kind === undefined ? file : `${kind}/${id ?? file}`;
-}
-
-function addTo<Key, Value>(map: Map<Key, Set<Value>>, key: Key, value: Value): void {
-  const values = map.get(key);
-  if (values === undefined) map.set(key, new Set([value]));
-  else values.add(value);
 }

@@ -40,16 +40,17 @@ export class Library {
   /** Adds or replaces a record that was read elsewhere (a worker, a cache). */
   put(record: FileRecord): ReadonlySet<IndexKey> {
     const old = this.record(record.file);
-    if (old === undefined) this.#sorted = undefined;
-    else this.#forget(old);
-    this.#take(record);
+    if (old === undefined) {
+      this.#sorted = undefined;
+      this.#take(record);
+    } else this.#replace(old, record);
     return changedKeys(old, record);
   }
 
   delete(file: FileId): ReadonlySet<IndexKey> {
     const old = this.record(file);
     if (old === undefined) return new Set();
-    this.#forget(old);
+    for (const key of old.exports) this.#unexport(key, old);
     this.#records.delete(file);
     this.#deleted.add(file);
     this.#sorted = undefined;
@@ -147,13 +148,26 @@ export class Library {
     else files.set(record.file, record);
   }
 
-  #forget(old: FileRecord): void {
-    for (const key of old.exports) {
-      this.#forgetLists(key);
-      const files = this.#exporters.get(key);
-      files?.delete(old.file);
-      if (files?.size === 0) this.#exporters.delete(key);
+  /** Most edits leave the keys as they are; then the lists of thousands stay too, with the one entity in its place. */
+  #replace(old: FileRecord, record: FileRecord): void {
+    for (const key of old.exports) if (!record.exports.has(key)) this.#unexport(key, old);
+    this.#records.set(record.file, record);
+    for (const key of record.exports) {
+      const list = this.#entities.get(key);
+      const place = old.entity === undefined ? -1 : (list?.indexOf(old.entity) ?? -1);
+      const ids = this.#ids.get(key);
+      this.#export(key, record);
+      if (list !== undefined && place >= 0 && record.entity !== undefined)
+        this.#entities.set(key, list.with(place, record.entity));
+      if (ids !== undefined && old.kind === record.kind && old.id === record.id) this.#ids.set(key, ids);
     }
+  }
+
+  #unexport(key: IndexKey, { file }: FileRecord): void {
+    this.#forgetLists(key);
+    const files = this.#exporters.get(key);
+    files?.delete(file);
+    if (files?.size === 0) this.#exporters.delete(key);
   }
 }
 

@@ -7,6 +7,7 @@ import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
 import { answerKey, catalogueKey, documentKey, entityKey, idsKey, keptKey, kindKey, usersKey } from './keys.ts';
 import type { Library } from './library.ts';
+import { Readers } from './readers.ts';
 
 export type SterilizerCycle = NonNullable<EntityOf['sterilizer']['cycles']>['items'][number];
 export type WasherCycle = NonNullable<EntityOf['washer']['cycles']>['items'][number];
@@ -152,7 +153,9 @@ export class QueryAnswers {
   readonly today: IsoDate;
   readonly #supplied: ReadonlyMap<string, SuppliedQuery>;
   readonly #kept = new Map<string, GivenAnswer>();
-  readonly #readers = new Map<IndexKey, Set<string>>();
+  readonly #readers = new Readers<string>();
+  /** Those that were dropped and not asked for since: what they read the last time is still remembered. */
+  readonly #dropped = new Set<string>();
 
   /** `supplied` stand in for the queries of the same name; their answers must have the same form. */
   constructor(today: IsoDate, supplied: readonly SuppliedQuery[] = []) {
@@ -173,11 +176,8 @@ export class QueryAnswers {
     const answer = asked.work(new LibraryView(library, reads, this), argument) as Answer;
     const key = answerKey(name);
     this.#kept.set(name, { answer, key, reads });
-    for (const read of reads) {
-      const readers = this.#readers.get(read);
-      if (readers === undefined) this.#readers.set(read, new Set([name]));
-      else readers.add(name);
-    }
+    this.#readers.put(name, reads);
+    this.#dropped.delete(name);
     return { answer, key };
   }
 
@@ -186,11 +186,14 @@ export class QueryAnswers {
     const keys = new Set(changed);
     // A set that grows while it is walked: what is added is met too.
     for (const key of keys) {
-      for (const name of this.#readers.get(key) ?? []) {
+      for (const name of this.#readers.of(key)) {
+        // Of one dropped before, everything that rests on it was told then.
+        if (!this.#kept.delete(name)) continue;
         keys.add(answerKey(name));
-        this.#drop(name);
+        this.#dropped.add(name);
       }
     }
+    this.#forgetDropped();
     return keys;
   }
 
@@ -198,8 +201,12 @@ export class QueryAnswers {
     return this.#kept.values();
   }
 
-  #drop(name: string): void {
-    for (const key of this.#kept.get(name)?.reads ?? []) this.#readers.get(key)?.delete(name);
-    this.#kept.delete(name);
+  /** Questions that nobody asks any more (about ids that were typed letter by letter) don't pile up. */
+  #forgetDropped(): void {
+    if (this.#dropped.size < this.#kept.size + mostDropped) return;
+    for (const name of this.#dropped) this.#readers.forget(name);
+    this.#dropped.clear();
   }
 }
+
+const mostDropped = 1_000;
