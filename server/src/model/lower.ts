@@ -87,26 +87,28 @@ function dimensionOfText(text: string): Dimension {
 function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
   const record: Record<string, unknown> =
     shape.dimension === undefined ? { node: 'record', at } : { node: 'record', at, dimension: shape.dimension };
-  const unread: string[] = [];
+  let unread: string[] | undefined;
   for (const { key, value } of tree.entries) {
     const field = shape.fields.get(key.text);
-    if (field === undefined || Object.hasOwn(record, key.text)) continue;
-    const lowered = lowerNode(value, field.shape, placeUnder(key, value, at));
-    if (lowered === undefined) unread.push(key.text);
-    else record[key.text] = lowered;
+    if (field === undefined || record[field.key] !== undefined) continue;
+    const lowered = lowerNode(value, field.shape, placeUnder(key, value, field.key, at));
+    if (lowered === undefined) unread = [...(unread ?? []), field.key];
+    else record[field.key] = lowered;
   }
   const lowered = record as unknown as Rec;
-  return unread.length === 0 ? lowered : { ...lowered, unread };
+  return unread === undefined ? lowered : { ...lowered, unread };
 }
 
 function lowerList(tree: Tree, item: Shape, at: Place): List<Node> | undefined {
   if (tree.node !== 'list') return undefined;
   const items: Node[] = [];
-  for (const [index, child] of tree.items.entries()) {
-    const lowered = lowerNode(child, item, placeOfItem(child, index, at));
+  let index = 0;
+  for (const child of tree.items) {
+    const lowered = lowerNode(child, item, placeOfItem(child, index++, at));
     if (lowered !== undefined) items.push(lowered);
   }
-  return { node: 'list', at, items };
+  // An array that was grown has room to spare; its copy has none, and is kept by the hundred thousand.
+  return { node: 'list', at, items: items.slice() };
 }
 
 function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
@@ -116,7 +118,7 @@ function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
     const lowered = lowerNode(
       value,
       measured(shape.value, shape.keys.get(key.text)?.dimension),
-      placeUnder(key, value, at),
+      placeUnder(key, value, key.text, at),
     );
     if (lowered === undefined) continue;
     rows.set(key.text, {
@@ -150,7 +152,7 @@ function inlineCitation(tree: MapTree, at: Place): NonNullable<Citation['inline'
   for (const { key, value } of tree.entries) {
     const known = key.text === 'doc' || key.text === 'rev' || key.text === 'page' || key.text === 'text';
     if (!known || value.node !== 'scalar') continue;
-    parts[key.text] = { node: 'text', at: placeUnder(key, value, at), text: value.text };
+    parts[key.text] = { node: 'text', at: placeUnder(key, value, key.text, at), text: value.text };
   }
   return parts;
 }

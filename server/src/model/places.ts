@@ -7,7 +7,7 @@ import type { Place, Root } from './node.ts';
  * Places as a library keeps them by the million: numbers, from which ranges are made when asked for. A library of ten thousand files
  * is mostly places.
  */
-class ScalarPlace implements Place {
+class CompactPlace implements Place {
   readonly #start: number;
   readonly #end: number;
   readonly #keyStart: number;
@@ -28,11 +28,6 @@ class ScalarPlace implements Place {
     return span(this.#start, this.#end);
   }
 
-  /** A short value is underlined whole. */
-  get focus(): Span {
-    return span(this.#start, this.#end);
-  }
-
   get keySpan(): Span | undefined {
     return this.#keyStart === none ? undefined : span(this.#keyStart, this.#keyEnd);
   }
@@ -40,15 +35,23 @@ class ScalarPlace implements Place {
 
 const none = -1;
 
+/** A short value is underlined whole. */
+class ScalarPlace extends CompactPlace {
+  get focus(): Span {
+    return this.span;
+  }
+}
+
 /** The place of a whole file. */
 export function placeOfFile(tree: MapTree, root: Root): Place {
   return { span: tree.span, focus: focusOfTree(tree), key: '', root };
 }
 
-/** The place of a value that stands under a key. */
-export function placeUnder(key: ScalarTree, value: Tree, parent: Place): Place {
-  if (value.node === 'scalar') return new ScalarPlace(value.span, key.span, key.text, parent);
-  return { span: value.span, keySpan: key.span, key: key.text, parent };
+/** The place of a value that stands under a key. `name`: the key's text, one string for all files where the schema has one. */
+export function placeUnder(key: ScalarTree, value: Tree, name: string, parent: Place): Place {
+  return value.node === 'scalar'
+    ? new ScalarPlace(value.span, key.span, name, parent)
+    : new CompactPlace(value.span, key.span, name, parent);
 }
 
 /** The place of a text itself, such as the key of a table's row or one of several cited statements. */
@@ -58,10 +61,7 @@ export function placeOfScalar(scalar: ScalarTree, key: string | number, parent: 
 
 /** The place of an item of a list. */
 export function placeOfItem(item: Tree, index: number, parent: Place): Place {
-  if (item.node !== 'map') {
-    if (item.node === 'scalar') return new ScalarPlace(item.span, undefined, index, parent);
-    return { span: item.span, focus: item.span, key: index, parent };
-  }
+  if (item.node !== 'map') return new ScalarPlace(item.span, undefined, index, parent);
   const id = idOf(item);
   const key = id === undefined ? index : `[${id.text}]`;
   return { span: item.span, focus: id?.span ?? item.entries[0]?.key.span ?? item.span, key, parent };

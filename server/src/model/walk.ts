@@ -37,8 +37,11 @@ export function nodesIn(node: Node): readonly Node[] {
   if (known !== undefined) return known;
   const found: Node[] = [];
   collect(node, found);
-  if (node.at.parent === undefined) walked.set(node, found);
-  return found;
+  if (node.at.parent !== undefined) return found;
+  // Without the room to spare of an array that was grown.
+  const whole = found.slice();
+  walked.set(node, whole);
+  return whole;
 }
 
 function collect(node: Node, found: Node[]): void {

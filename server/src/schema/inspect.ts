@@ -1,7 +1,7 @@
 import { nearest } from '../base/nearest.ts';
 import type { Problem } from '../base/problem.ts';
 import { scalarHazard } from '../syntax/hazards.ts';
-import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
+import type { ListTree, MapEntry, MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Kind } from './kinds.ts';
 import { isKind, kinds } from './kinds.ts';
 import { passesSchema } from './passes.ts';
@@ -33,32 +33,43 @@ function kindOf(tree: MapTree): Kind | Problem {
   return isKind(text) ? text : words.kindUnknown(entry.value, text, nearest(text, kinds));
 }
 
-function inspectNode(tree: Tree, shape: Shape, name: string, problems: Problem[]): void {
+/** How a part is named in a message: by its key, or by words. Most parts have no message, so that no words are made for them. */
+type Name = ScalarTree | string;
+
+function worded(name: Name): string {
+  return typeof name === 'string' ? name : `"${name.text}"`;
+}
+
+function inspectNode(tree: Tree, shape: Shape, name: Name, problems: Problem[]): void {
   if (tree.node === 'empty' || isNull(tree)) {
     if (shape.form === 'date' && shape.mayBeEmpty === true) return;
-    problems.push(emptyValue(tree, name));
+    problems.push(emptyValue(tree, worded(name)));
     return;
   }
   switch (shape.form) {
     case 'record':
       if (tree.node === 'map') inspectRecord(tree, shape, name, problems);
-      else problems.push(unfitting(tree, shape, name));
+      else problems.push(unfitting(tree, shape, worded(name)));
       return;
     case 'list':
-      if (tree.node !== 'list') problems.push(unfitting(tree, shape, name));
-      else for (const item of tree.items) inspectNode(item, shape.item, `an item of ${name}`, problems);
+      if (tree.node === 'list') inspectItems(tree, shape.item, `an item of ${worded(name)}`, problems);
+      else problems.push(unfitting(tree, shape, worded(name)));
       return;
     case 'table':
-      if (tree.node !== 'map') problems.push(unfitting(tree, shape, name));
+      if (tree.node !== 'map') problems.push(unfitting(tree, shape, worded(name)));
       else for (const { key, value } of tree.entries) inspectRow(key, value, shape.value, problems);
       return;
     case 'citation':
       inspectCitation(tree, name, problems);
       return;
     default:
-      if (tree.node !== 'scalar') problems.push(unfitting(tree, shape, name));
+      if (tree.node !== 'scalar') problems.push(unfitting(tree, shape, worded(name)));
       else inspectScalar(tree, shape, name, problems);
   }
+}
+
+function inspectItems(tree: ListTree, shape: Shape, name: string, problems: Problem[]): void {
+  for (const item of tree.items) inspectNode(item, shape, name, problems);
 }
 
 function isNull(tree: Tree): boolean {
@@ -68,38 +79,51 @@ function isNull(tree: Tree): boolean {
 function inspectRow(key: ScalarTree, value: Tree, shape: Shape, problems: Problem[]): void {
   const hazard = scalarHazard(key, 'id');
   if (hazard !== undefined) problems.push(hazard);
-  inspectNode(value, shape, `"${key.text}"`, problems);
+  inspectNode(value, shape, key, problems);
 }
 
-function inspectRecord(tree: MapTree, shape: RecordShape, name: string, problems: Problem[]): void {
-  const seen = new Set<string>();
-  for (const { key, value } of tree.entries) {
-    if (seen.has(key.text)) continue;
-    seen.add(key.text);
+function inspectRecord(tree: MapTree, shape: RecordShape, name: Name, problems: Problem[]): void {
+  const entries = entriesOf(tree);
+  for (const { key, value } of entries) {
     const field = shape.fields.get(key.text);
-    if (field === undefined)
-      problems.push(words.unknownKey(key, name, nearest(key.text, shape.fields.keys()), [...shape.fields.keys()]));
+    if (field !== undefined) inspectNode(value, field.shape, key, problems);
     else {
-      inspectNode(value, field.shape, `"${key.text}"`, problems);
-      if (value.node === 'list') inspectWords(value.items, field.suggestions ?? new Map(), problems);
+      const known = [...shape.fields.keys()];
+      problems.push(words.unknownKey(key, worded(name), nearest(key.text, known), known));
     }
   }
   for (const key of shape.required) {
-    if (!seen.has(key)) problems.push(words.keyMissing(tree, name, key, shape.fields.get(key)?.description ?? ''));
+    if (!hasKey(entries, key))
+      problems.push(words.keyMissing(tree, worded(name), key, shape.fields.get(key)?.description ?? ''));
   }
-  if (shape.name === 'Requirement' && !says(seen)) problems.push(words.requirementEmpty(tree, name));
+  if (shape.name === 'Requirement' && !entries.some(({ key }) => sayingKeys.has(key.text)))
+    problems.push(words.requirementEmpty(tree, worded(name)));
 }
 
-/** Items of which every word is one that is often written there by itself: a comma was left out. */
-function inspectWords(items: readonly Tree[], usual: ReadonlyMap<string, string>, problems: Problem[]): void {
-  for (const item of items) {
-    if (item.node !== 'scalar' || item.style !== 'plain' || usual.has(item.text)) continue;
-    const parts = item.text.split(/\s+/);
-    if (parts.length > 1 && parts.every((part) => usual.has(part))) problems.push(words.runTogether(item, parts));
-  }
+/** Of several entries with one key, the first. Nearly every map has each key once, and few keys. */
+function entriesOf({ entries }: MapTree): readonly MapEntry[] {
+  if (entries.length > 12) return firstEntries(entries);
+  for (let at = 1; at < entries.length; at++)
+    for (let before = 0; before < at; before++)
+      if (entries[before]?.key.text === entries[at]?.key.text) return firstEntries(entries);
+  return entries;
 }
 
-const sayingKeys = [
+function firstEntries(entries: readonly MapEntry[]): readonly MapEntry[] {
+  const seen = new Set<string>();
+  return entries.filter(({ key }) => {
+    const isFirst = !seen.has(key.text);
+    seen.add(key.text);
+    return isFirst;
+  });
+}
+
+function hasKey(entries: readonly MapEntry[], wanted: string): boolean {
+  for (const { key } of entries) if (key.text === wanted) return true;
+  return false;
+}
+
+const sayingKeys: ReadonlySet<string> = new Set([
   'at_least',
   'at_most',
   'between',
@@ -112,32 +136,28 @@ const sayingKeys = [
   'defers_to',
   'conflict',
   'specific',
-];
+]);
 
-function says(keys: ReadonlySet<string>): boolean {
-  return sayingKeys.some((key) => keys.has(key));
-}
-
-function inspectCitation(tree: Tree, name: string, problems: Problem[]): void {
+function inspectCitation(tree: Tree, name: Name, problems: Problem[]): void {
   const scalars = tree.node === 'list' ? tree.items : [tree];
   for (const scalar of scalars) {
     if (scalar.node === 'map' && tree.node === 'map') continue;
-    if (scalar.node !== 'scalar') problems.push(words.citation(scalar, name));
+    if (scalar.node !== 'scalar') problems.push(words.citation(scalar, worded(name)));
     else pushIfDefined(scalarHazard(scalar, 'id'), problems);
   }
 }
 
-function inspectScalar(tree: ScalarTree, shape: Shape, name: string, problems: Problem[]): void {
+function inspectScalar(tree: ScalarTree, shape: Shape, name: Name, problems: Problem[]): void {
   if (tree.text === '' && shape.form !== 'flag') {
-    problems.push(emptyValue(tree, name));
+    problems.push(emptyValue(tree, worded(name)));
     return;
   }
   const hazard = scalarHazard(tree, expected(shape));
   if (hazard !== undefined) problems.push(hazard);
   else if (shape.form === 'words' && !shape.words.has(tree.text)) {
-    problems.push(words.unknownWord(tree, name, shape.words, nearest(tree.text, shape.words.keys())));
+    problems.push(words.unknownWord(tree, worded(name), shape.words, nearest(tree.text, shape.words.keys())));
   } else if (shape.form === 'flag' && tree.text !== 'true' && tree.text !== 'false')
-    problems.push(unfitting(tree, shape, name));
+    problems.push(unfitting(tree, shape, worded(name)));
 }
 
 function expected(shape: Shape): Parameters<typeof scalarHazard>[1] {

@@ -20,12 +20,19 @@ export function plainOf(tree: Tree): unknown {
     case 'list':
       return tree.items.map(plainOf);
     case 'map': {
-      const plain: Record<string, unknown> = Object.create(null);
-      for (const { key, value } of tree.entries) if (!(key.text in plain)) plain[key.text] = plainOf(value);
+      const plain = new Plain();
+      for (const { key, value } of tree.entries) if (plain[key.text] === undefined) plain[key.text] = plainOf(value);
       return plain;
     }
   }
 }
+
+/** An object that inherits nothing: its keys are those of a file. Made by a class, it costs a fraction of what `Object.create(null)` does. */
+class Plain {
+  [key: string]: unknown;
+}
+Object.setPrototypeOf(Plain.prototype, null);
+Reflect.deleteProperty(Plain.prototype, 'constructor');
 
 const plainNumber = /^-?\d{1,15}(\.\d{1,15})?$/;
 

@@ -3,6 +3,7 @@ import { calendarHazard, dateHazard } from './date-hazards.ts';
 import type { Hazard } from './hazard.ts';
 import { idHazard } from './id-hazards.ts';
 import { numberHazard } from './number-hazards.ts';
+import { isAscii, isOrdinaryAmount, isOrdinaryDate, isOrdinaryText } from './ordinary.ts';
 import { severityOf } from './problem-rules.ts';
 import { quoteScalar } from './quote.ts';
 import { textHazard } from './text-hazards.ts';
@@ -28,6 +29,27 @@ export function scalarHazard(scalar: ScalarTree, expected: Expected): Problem | 
 }
 
 function hazardOf(scalar: ScalarTree, expected: Expected): Hazard | undefined {
+  return isOrdinary(scalar, expected) ? undefined : closerLook(scalar, expected);
+}
+
+function isOrdinary({ text, style }: ScalarTree, expected: Expected): boolean {
+  switch (expected) {
+    case 'id':
+      return isAscii(text) && (style !== 'plain' || isOrdinaryText(text));
+    case 'date':
+      return isOrdinaryDate(text);
+    case 'number':
+    case 'quantity':
+      return isOrdinaryAmount(text);
+    case 'flag':
+      return style !== 'plain' || text === 'true' || text === 'false';
+    case 'text':
+      return style !== 'plain' || isOrdinaryText(text);
+  }
+}
+
+/** What may be amiss with a value. */
+export function closerLook(scalar: ScalarTree, expected: Expected): Hazard | undefined {
   if (expected === 'id') {
     const hazard = idHazard(scalar.text);
     if (hazard !== undefined) return hazard;

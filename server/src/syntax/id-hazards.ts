@@ -1,16 +1,17 @@
 import { latinized, latinTwin } from './characters.ts';
 import type { Hazard } from './hazard.ts';
+import { isAscii } from './ordinary.ts';
 import { codePointName, shown } from './words.ts';
 
 /** Letters in an id that print like others: another alphabet, full-width forms, two codes for one letter. */
 export function idHazard(text: string): Hazard | undefined {
-  if (ASCII.test(text)) return undefined;
+  if (isAscii(text)) return undefined;
   const head = text.slice(0, 512);
   const twin = [...head].find((character) => latinTwin(character) !== undefined);
   if (twin !== undefined && /[A-Za-z]/.test(head)) {
     const message = `The letter ${shown(twin)} (${codePointName(twin)}) in ${shown(text)} is not the Latin letter it looks like, so this id is a different one. Type it again in Latin letters.`;
     const latin = latinized(head);
-    const sure = head === text && ASCII.test(latin);
+    const sure = head === text && isAscii(latin);
     return {
       rule: 'look-alike-character',
       message,
@@ -23,7 +24,7 @@ export function idHazard(text: string): Hazard | undefined {
     return {
       rule: 'digits-not-plain',
       message,
-      ...(ASCII.test(plain) ? { instead: { title: `Write ${shown(plain)}`, text: plain } } : {}),
+      ...(isAscii(plain) ? { instead: { title: `Write ${shown(plain)}`, text: plain } } : {}),
     };
   }
   const composed = head.normalize('NFC');
@@ -35,5 +36,3 @@ export function idHazard(text: string): Hazard | undefined {
     instead: { title: 'Store letters and accents together', text: composed },
   };
 }
-
-const ASCII = /^[\x20-\x7e]*$/;

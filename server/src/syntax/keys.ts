@@ -2,6 +2,7 @@ import type { CST } from 'yaml';
 import { CST as Cst } from 'yaml';
 import { span } from '../base/span.ts';
 import { isUnseen, latinized, withoutUnseen } from './characters.ts';
+import { isAscii } from './ordinary.ts';
 import { checkEscapes } from './quote-traps.ts';
 import { endOf, type Reading } from './reading.ts';
 import type { EmptyTree, ScalarStyle, ScalarTree } from './tree.ts';
@@ -85,16 +86,14 @@ function scalarKey(reading: Reading, token: CST.FlowScalar): ScalarTree | undefi
   const key = keyTree(token, token.source, 'plain');
   const first = token.source[0] ?? '';
   if ('@`%|>,'.includes(first)) reportSign(reading, token.offset);
-  else if (first > '\u007f' || !PLAIN_KEY.test(token.source)) checkLetters(reading, key);
+  else if (!isAscii(token.source)) checkLetters(reading, key);
   return key;
 }
-
-const PLAIN_KEY = /^[\x20-\x7e]*$/;
 
 /** Cyrillic or Greek letters in a key that otherwise is Latin. */
 function checkLetters(reading: Reading, key: ScalarTree): void {
   const latin = latinized(key.text);
-  if (latin === key.text || !/^[\x20-\x7e]*$/.test(latin)) return;
+  if (latin === key.text || !isAscii(latin)) return;
   const fix = { title: `Write ${shown(latin)} in Latin letters`, edits: [{ span: key.span, text: latin }] };
   const message = `The key ${shown(key.text)} holds letters of another alphabet that look like Latin ones, so it is a different word. Type it again.`;
   reading.sink.report('look-alike-character', key.span, message, { fixes: [fix] });

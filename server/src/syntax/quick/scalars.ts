@@ -1,4 +1,5 @@
 import { span } from '../../base/span.ts';
+import { isAscii } from '../ordinary.ts';
 import type { ScalarStyle, ScalarTree } from '../tree.ts';
 import {
   BACKSLASH,
@@ -102,7 +103,7 @@ export function readKey(scan: Scan): ScalarTree | undefined {
 }
 
 function isCertain(key: ScalarTree): boolean {
-  return key.style === 'plain' || /^[\x20-\x7e]*$/.test(key.text);
+  return key.style === 'plain' || isAscii(key.text);
 }
 
 function readWord(scan: Scan): ScalarTree | undefined {
