@@ -1,3 +1,4 @@
+import { isAscii } from '../base/ascii.ts';
 import { type NumberReading, readNumber } from './number-form.ts';
 import type { Dimension, QuantityFault, QuantityValue } from './quantity.ts';
 import type { Unit } from './unit-list.ts';
@@ -82,9 +83,4 @@ export function tidySpelling(text: string, value: QuantityValue): string | undef
   const spaced = unitText.startsWith(' ') && plain.includes(unitText.slice(1));
   const glued = ['%', '"', '×', 'x'].includes(unitText);
   return text === text.trim() && (spaced || glued) ? undefined : `${number.written} ${value.unit}`;
-}
-
-function isAscii(text: string): boolean {
-  for (let i = 0; i < text.length; i++) if (text.charCodeAt(i) > 126) return false;
-  return true;
 }

@@ -1,9 +1,10 @@
+import { isAscii } from '../base/ascii.ts';
 import type { Fix, Problem } from '../base/problem.ts';
 import { calendarHazard, dateHazard } from './date-hazards.ts';
 import type { Hazard } from './hazard.ts';
 import { idHazard } from './id-hazards.ts';
 import { numberHazard } from './number-hazards.ts';
-import { isAscii, isOrdinaryAmount, isOrdinaryDate, isOrdinaryText } from './ordinary.ts';
+import { isOrdinaryAmount, isOrdinaryDate, isOrdinaryText } from './ordinary.ts';
 import { severityOf } from './problem-rules.ts';
 import { quoteScalar } from './quote.ts';
 import { textHazard } from './text-hazards.ts';

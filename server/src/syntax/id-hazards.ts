@@ -1,6 +1,6 @@
+import { isAscii } from '../base/ascii.ts';
 import { latinized, latinTwin } from './characters.ts';
 import type { Hazard } from './hazard.ts';
-import { isAscii } from './ordinary.ts';
 import { codePointName, shown } from './words.ts';
 
 /** Letters in an id that print like others: another alphabet, full-width forms, two codes for one letter. */

@@ -1,8 +1,8 @@
 import type { CST } from 'yaml';
 import { CST as Cst } from 'yaml';
+import { isAscii } from '../base/ascii.ts';
 import { span } from '../base/span.ts';
 import { isUnseen, latinized, withoutUnseen } from './characters.ts';
-import { isAscii } from './ordinary.ts';
 import { checkEscapes } from './quote-traps.ts';
 import { endOf, type Reading } from './reading.ts';
 import type { EmptyTree, ScalarStyle, ScalarTree } from './tree.ts';

@@ -1,3 +1,5 @@
+import { isDigitCode, isLetterCode } from '../base/ascii.ts';
+
 /**
  * Values that every program reads as what is meant: nearly all are. They are told by one look at their characters, so that only the
  * others are held against each form that some program reads otherwise.
@@ -5,7 +7,7 @@
 
 /** Text that begins with a letter, the short words left out that may stand for yes, no or nothing. */
 export function isOrdinaryText(text: string): boolean {
-  return isLetter(text.charCodeAt(0)) && (text.length > 5 || !'FNOTYfnoty'.includes(text.charAt(0)));
+  return isLetterCode(text.charCodeAt(0)) && (text.length > 5 || !'FNOTYfnoty'.includes(text.charAt(0)));
 }
 
 /** `4`, `0.97`, `132 °C`: a number in plain digits without zeros in front, alone or with a space and a unit of letters. */
@@ -30,31 +32,13 @@ export function isOrdinaryDate(text: string): boolean {
   return month >= 1 && month <= 12 && day >= 1 && day <= 28;
 }
 
-/** Printable ASCII alone. */
-export function isAscii(text: string): boolean {
-  for (let at = 0; at < text.length; at++) {
-    const code = text.charCodeAt(at);
-    if (code < 32 || code > 126) return false;
-  }
-  return true;
-}
-
 function endOfDigits(text: string, from: number): number {
   let at = from;
-  while (isDigit(text.charCodeAt(at))) at++;
+  while (isDigitCode(text.charCodeAt(at))) at++;
   return at;
-}
-
-function isDigit(code: number): boolean {
-  return code >= 48 && code <= 57;
-}
-
-function isLetter(code: number): boolean {
-  const small = code | 32;
-  return small >= 97 && small <= 122;
 }
 
 /** Letters, `%`, `/` and `°`. */
 function isUnitSign(code: number): boolean {
-  return isLetter(code) || code === 37 || code === 47 || code === 176;
+  return isLetterCode(code) || code === 37 || code === 47 || code === 176;
 }

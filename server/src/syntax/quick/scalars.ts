@@ -1,5 +1,5 @@
+import { isAscii, isDigitCode, isLetterCode } from '../../base/ascii.ts';
 import { span } from '../../base/span.ts';
-import { isAscii } from '../ordinary.ts';
 import type { ScalarStyle, ScalarTree } from '../tree.ts';
 import {
   BACKSLASH,
@@ -115,11 +115,7 @@ function readWord(scan: Scan): ScalarTree | undefined {
 
 /** Letters, digits, `_` and `-`. */
 function isWordSign(code: number): boolean {
-  return (code >= 97 && code <= 122) || code === 95 || code === DASH || isDigit(code) || (code >= 65 && code <= 90);
-}
-
-function isDigit(code: number): boolean {
-  return code >= 48 && code <= 57;
+  return isLetterCode(code) || code === 95 || code === DASH || isDigitCode(code);
 }
 
 function scalarTo(scan: Scan, end: number, style: ScalarStyle, meant?: string): ScalarTree | undefined {
@@ -142,7 +138,7 @@ function isBracketSign(code: number): boolean {
 /** Whether text without quotes may start here. A dash may only as a minus in front of a digit. */
 function startsPlain(scan: Scan): boolean {
   const code = scan.code(scan.at);
-  if (code === DASH) return isDigit(scan.code(scan.at + 1));
+  if (code === DASH) return isDigitCode(scan.code(scan.at + 1));
   return !NEVER_FIRST.has(code);
 }
 
