@@ -1,6 +1,9 @@
 import type { PaperSize } from './paper-size.ts';
 
-/** How pages to read look: black on white, frames for answers, no colour that a grey printer would lose. */
+/**
+ * How pages to read look: black on white, frames for answers, no colour that a grey printer would lose. A new page has a height, since
+ * Chromium reads a heading that begins a sheet twice into its bookmark otherwise.
+ */
 export function paperStyle({ widthMm, heightMm, marginMm }: PaperSize, typePt: number): string {
   return `@page { size: ${widthMm}mm ${heightMm}mm; margin: ${marginMm + 3}mm;
   @bottom-right { content: counter(page) " / " counter(pages); font: 8pt "Liberation Sans", Arial, Helvetica, sans-serif; vertical-align: top; padding-top: 1.5mm; } }
@@ -28,7 +31,7 @@ ul.cautions { font-size: .8em; line-height: 1.25; columns: 2; column-gap: 1.6em;
 .n { white-space: nowrap; }
 .small { font-size: .86em; }
 .blank { border-bottom: .07em solid #000; height: 1.9em; font-size: .9em; }
-.new-page { break-before: page; }
+.new-page { break-before: page; height: 1px; }
 .draft { position: fixed; inset: 0; }
 `;
 }
