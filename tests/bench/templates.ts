@@ -1,6 +1,6 @@
 /**
- * The corrected sample department, cut into what every library has once, what each department has (machines, chemistry, packaging, its
- * procedures) and what each line of instruments brings (devices, their documents, their procedures, the sets built of them).
+ * The corrected sample department, cut into what every library has once, what each department has (its site, machines, chemistry,
+ * packaging, procedures) and what each line of instruments brings (devices, their documents, their procedures, the sets built of them).
  */
 export interface Template {
   /** Relative to the library's folder. */
@@ -37,15 +37,22 @@ export const instrumentMakers: Readonly<Record<string, readonly string[]>> = {
 };
 
 export function templatesOf(files: ReadonlyMap<string, string>): Templates {
-  const all = [...files].map(([path, text]) => ({ path, kind: fieldIn(text, 'kind'), id: fieldIn(text, 'id'), text }));
+  const all = [...files].map(([path, text]) => templateOf(path, text));
   const once: Template[] = [];
   const department: Template[] = [];
   const line: Template[] = [];
   for (const template of all.sort(byUse)) {
-    if (template.kind === 'library' || template.kind === 'site' || sharedIds.has(template.id)) once.push(template);
+    if (template.kind === 'library' || sharedIds.has(template.id)) once.push(template);
     else (isOfLine(template) ? line : department).push(template);
   }
   return { once, department, line };
+}
+
+function templateOf(path: string, text: string): Template {
+  const kind = fieldIn(text, 'kind');
+  const id = fieldIn(text, 'id');
+  // Named by its id, as all others are, so that each department can have its own.
+  return { path: kind === 'site' ? `sites/${id}.ifu.yaml` : path, kind, id, text };
 }
 
 /** What others name comes first, so that a library cut off at any size has few names that lead nowhere. */

@@ -3,6 +3,7 @@ import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
+import type { Kind } from '../schema/kinds.ts';
 import type { Finding } from './finding.ts';
 import { findingOf, findingOfProblem } from './finding.ts';
 
@@ -14,9 +15,7 @@ export function runRules(
   today: IsoDate,
 ): readonly Finding[] {
   const findings: Finding[] = [];
-  const { kind } = rootOfEntity(entity);
-  for (const rule of rules) {
-    if (!rule.kinds.includes(kind)) continue;
+  for (const rule of rulesFor(rootOfEntity(entity).kind, rules)) {
     try {
       rule.check(entity, { today, view, report: (report) => findings.push(findingOf(rule, report)) });
     } catch (thrown) {
@@ -24,6 +23,17 @@ export function runRules(
     }
   }
   return findings;
+}
+
+const byKind = new WeakMap<readonly AnyRule[], Map<Kind, readonly AnyRule[]>>();
+
+/** Those of the rules that take entities of the kind, in the same order; worked out once a list. */
+function rulesFor(kind: Kind, rules: readonly AnyRule[]): readonly AnyRule[] {
+  const kinds = byKind.get(rules) ?? new Map<Kind, readonly AnyRule[]>();
+  byKind.set(rules, kinds);
+  const taking = kinds.get(kind) ?? rules.filter((rule) => rule.kinds.includes(kind));
+  kinds.set(kind, taking);
+  return taking;
 }
 
 /** A fault of ours, not of the writer: named, so that it can be reported. */

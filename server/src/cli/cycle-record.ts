@@ -76,9 +76,7 @@ function demandsOf(view: LibraryView, setId: string, cycle: string): RecordSubje
   const set = view.get('set', setId);
   if (set === undefined) return {};
   const { subject, sterilizing, department } = deriveSet(view, set);
-  const cell = sterilizing.table.cells.find(
-    ({ packing, cycle: at }) => packing.asFiled && department.sterilizing[at]?.id === cycle,
-  );
+  const cell = sterilizing.table.asFiled.find(({ cycle: at }) => department.sterilizing[at]?.id === cycle);
   const fit = cell === undefined ? undefined : fitOf(subject, sterilizing, cell, department);
   return fit === undefined ? {} : Object.fromEntries(cycleFields.map((field) => [field, demandsOn(field, fit, view)]));
 }

@@ -36,8 +36,9 @@ const elsewhere = failing + 1;
 function sterilizingChoices(derivation: Derivation): readonly CycleChoice[] {
   const { sterilizing, department } = derivation;
   if (!sterilizing.needed) return [];
+  const all = sterilizing.table.cells();
   return department.sterilizing.map(({ id }, index) => {
-    const cells = sterilizing.table.cells.filter((cell) => cell.cycle === index);
+    const cells = all.filter((cell) => cell.cycle === index);
     const own = cells.filter(({ packing }) => packing.asFiled).sort((a, b) => a.rank - b.rank)[0];
     if (own === undefined && cells.length === 0) return { id, rank: elsewhere, words: 'not for this use' };
     if (own !== undefined && own.rank < failing) return { id, rank: own.rank, words: wordsFor(own, derivation) };

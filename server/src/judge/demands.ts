@@ -45,8 +45,18 @@ interface Way {
   readonly couples: readonly Text[];
 }
 
-/** The complete ways to clean a device, from its cleaning order, or from its sections where it has no order. */
+const known = new WeakMap<Setting, WeakMap<Device, CleaningAlternatives>>();
+
+/** The complete ways to clean a device, from its cleaning order, or from its sections where it has no order. Kept: many ask for them. */
 export function cleaningAlternatives(device: Device, setting: Setting): CleaningAlternatives {
+  const inSetting = known.get(setting) ?? new WeakMap<Device, CleaningAlternatives>();
+  known.set(setting, inSetting);
+  const alternatives = inSetting.get(device) ?? alternativesOf(device, setting);
+  inSetting.set(device, alternatives);
+  return alternatives;
+}
+
+function alternativesOf(device: Device, setting: Setting): CleaningAlternatives {
   const walk = { tooMany: false, setting };
   const ways = device.cleaning === undefined ? waysOfSections(device, setting) : waysOf(device.cleaning, walk);
   const alternatives = ways.filter((way) => way.leaves.length > 0).map((way) => asAlternative(device, way));

@@ -1,4 +1,3 @@
-import { judgeCycleEvidence } from '../judge/evidence.ts';
 import { unitNamed } from '../judge/unit-named.ts';
 import type { SterilizerCycle, WasherCycle } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
@@ -6,7 +5,7 @@ import type { DateValue, Quantity, Requirement, Text } from '../model/node.ts';
 import { formatInterval, formatQuantity } from '../quantity/format.ts';
 import type { Interval } from '../quantity/interval.ts';
 import type { QuantityValue } from '../quantity/quantity.ts';
-import { byId, type Department, idOf, type SterilizerMeans, stockOf, type WasherMeans } from './equipment.ts';
+import { byId, type Department, idOf, meansOf, type SterilizerMeans, stockOf, type WasherMeans } from './equipment.ts';
 
 /*
  * The department with one thing changed, so that a repair can be tried out before it is offered. Nothing here is ever written to a file.
@@ -61,12 +60,7 @@ function withCycle(
   where: 'instead' | 'beside',
 ): Department {
   const { machine } = means;
-  const made = {
-    id: cycle.id?.text ?? means.id,
-    machine,
-    cycle,
-    evidence: judgeCycleEvidence(machine, cycle, department.setting),
-  };
+  const made = meansOf(cycle.id?.text ?? means.id, machine, cycle, department.setting);
   const sterilizing = department.sterilizing.flatMap((one) =>
     one !== means ? [one] : where === 'instead' ? [made] : [one, made],
   );

@@ -3,6 +3,7 @@ import type { SterilizerCycle } from '../library/view.ts';
 import type { Department } from './equipment.ts';
 import { idOf } from './equipment.ts';
 import type { ChoiceFact, ChoiceStep, SterilizationFit } from './model.ts';
+import type { Packing } from './packings.ts';
 import type { Cell } from './table.ts';
 
 interface Step {
@@ -48,8 +49,8 @@ const steps: readonly Step[] = [
 
 interface Around {
   readonly department: Department;
-  /** Machines by what they would do alike. */
-  readonly machines: ReadonlyMap<string, ReadonlySet<string>>;
+  /** By packing, and by what a cycle does: the machines that can do it. */
+  readonly machines: ReadonlyMap<Packing, ReadonlyMap<string, ReadonlySet<string>>>;
 }
 
 function amount(
@@ -68,85 +69,68 @@ function amount(
   };
 }
 
-/** Best first. Equal in all steps: by the names of packaging and cycle. */
-export function inOrderOfChoice(cells: readonly Cell[], department: Department): readonly Cell[] {
-  const around = aroundOf(cells, department);
-  const placed = cells.map((cell) => ({
-    cell,
-    ranks: steps.map((step) => step.rank(cell, around)),
-    name: nameOf(cell, department),
-  }));
-  placed.sort((a, b) => compareRanks(a.ranks, b.ranks) || compareText(a.name, b.name));
-  return placed.map(({ cell }) => cell);
+/** Some cells in the order of choice. */
+export interface Choice {
+  /** Best first. Equal in all steps: by the names of packaging and cycle. */
+  readonly ordered: readonly Cell[];
+  /** The facts by which a cell stands where it stands among the others. */
+  factsOf(cell: Cell): readonly ChoiceFact[];
 }
 
-/** The facts by which a cell stands where it stands among the others. */
-export function choiceOf(cell: Cell, cells: readonly Cell[], department: Department): readonly ChoiceFact[] {
-  const around = aroundOf(cells, department);
-  return steps.map((step) => {
-    const rank = step.rank(cell, around);
-    return { by: step.by, rank, words: step.words(rank, cell, around) };
-  });
+export function choiceAmong(cells: readonly Cell[], department: Department): Choice {
+  const around: Around = { department, machines: machinesOf(cells, department) };
+  return {
+    ordered: cells.toSorted((a, b) => compare(a, b, around)),
+    factsOf: (cell) =>
+      steps.map((step) => {
+        const rank = step.rank(cell, around);
+        return { by: step.by, rank, words: step.words(rank, cell, around) };
+      }),
+  };
 }
 
-function aroundOf(cells: readonly Cell[], department: Department): Around {
-  const machines = new Map<string, Set<string>>();
-  for (const cell of cells) {
-    const alike = likeness(cell, department);
-    const those = machines.get(alike);
-    if (those === undefined) machines.set(alike, new Set([machineOf(cell, department)]));
-    else those.add(machineOf(cell, department));
+function compare(a: Cell, b: Cell, around: Around): number {
+  for (const step of steps) {
+    const difference = step.rank(a, around) - step.rank(b, around);
+    if (difference !== 0) return difference;
   }
-  return { department, machines };
+  return compareText(nameOf(a, around), nameOf(b, around));
 }
 
-function machinesLike(cell: Cell, { machines, department }: Around): number {
-  return machines.get(likeness(cell, department))?.size ?? 1;
+function machinesOf(cells: readonly Cell[], department: Department): Around['machines'] {
+  const machines = new Map<Packing, Map<string, Set<string>>>();
+  for (const cell of cells) {
+    const inPacking = entryOf(machines, cell.packing, () => new Map<string, Set<string>>());
+    const means = department.sterilizing[cell.cycle];
+    if (means !== undefined) entryOf(inPacking, means.does, () => new Set<string>()).add(idOf(means.machine));
+  }
+  return machines;
+}
+
+function entryOf<Key, Value>(map: Map<Key, Value>, key: Key, make: () => Value): Value {
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  map.set(key, made);
+  return made;
 }
 
 /** Two machines can stand in for each other where the packaging, the method and the numbers are the same. */
-function likeness({ packing, cycle }: Cell, department: Department): string {
-  return `${packing.key} ${doneBy(department)[cycle]}`;
-}
-
-const known = new WeakMap<Department, readonly string[]>();
-
-/** What each cycle of the department does, in one word: worked out once for all sets. */
-function doneBy(department: Department): readonly string[] {
-  let done = known.get(department);
-  if (done === undefined) {
-    done = department.sterilizing.map(({ cycle, machine }) => {
-      const modality = (cycle.modality ?? machine.modality)?.text;
-      return `${modality} ${cycle.temp?.value} ${cycle.exposure?.value} ${cycle.dry?.value}`;
-    });
-    known.set(department, done);
-  }
-  return done;
+function machinesLike({ packing, cycle }: Cell, { machines, department }: Around): number {
+  return machines.get(packing)?.get(department.sterilizing[cycle]?.does ?? '')?.size ?? 1;
 }
 
 function cycleOf({ cycle }: Cell, { department }: Around): SterilizerCycle | undefined {
   return department.sterilizing[cycle]?.cycle;
 }
 
-function machineOf({ cycle }: Cell, department: Department): string {
+function nameOf({ packing, cycle }: Cell, { department }: Around): string {
   const means = department.sterilizing[cycle];
-  return means === undefined ? '' : idOf(means.machine);
-}
-
-function nameOf(cell: Cell, department: Department): string {
-  return `${cell.packing.key} ${machineOf(cell, department)} ${department.sterilizing[cell.cycle]?.id}`;
+  return `${packing.key} ${means === undefined ? '' : idOf(means.machine)} ${means?.id}`;
 }
 
 export function allOf(fit: SterilizationFit): readonly Judgement[] {
   return [...fit.common, ...fit.members.flatMap(({ judgements }) => judgements)];
-}
-
-function compareRanks(a: readonly number[], b: readonly number[]): number {
-  for (let index = 0; index < a.length; index++) {
-    const difference = (a[index] ?? 0) - (b[index] ?? 0);
-    if (difference !== 0) return difference;
-  }
-  return 0;
 }
 
 function compareText(a: string, b: string): number {

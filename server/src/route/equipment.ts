@@ -13,6 +13,8 @@ export interface SterilizerMeans {
   readonly machine: EntityOf['sterilizer'];
   readonly cycle: SterilizerCycle;
   readonly evidence: Judgement;
+  /** Its method and numbers in one word: what two machines that can stand in for each other have alike. */
+  readonly does: string;
 }
 
 export interface WasherMeans {
@@ -66,10 +68,20 @@ export function stockOf(chemistry: readonly EntityOf['chemistry'][], water: read
 function sterilizing(view: LibraryView, siteId: string, setting: Setting): readonly SterilizerMeans[] {
   return byId(here(view.all('sterilizer'), siteId)).flatMap((machine) =>
     (machine.cycles?.items ?? []).flatMap((cycle) => {
-      if (cycle.id === undefined) return [];
-      return [{ id: cycle.id.text, machine, cycle, evidence: judgeCycleEvidence(machine, cycle, setting) }];
+      return cycle.id === undefined ? [] : [meansOf(cycle.id.text, machine, cycle, setting)];
     }),
   );
+}
+
+export function meansOf(
+  id: string,
+  machine: EntityOf['sterilizer'],
+  cycle: SterilizerCycle,
+  setting: Setting,
+): SterilizerMeans {
+  const modality = (cycle.modality ?? machine.modality)?.text;
+  const does = `${modality} ${cycle.temp?.value} ${cycle.exposure?.value} ${cycle.dry?.value}`;
+  return { id, machine, cycle, evidence: judgeCycleEvidence(machine, cycle, setting), does };
 }
 
 function washing(view: LibraryView, siteId: string): readonly WasherMeans[] {

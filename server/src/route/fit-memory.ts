@@ -120,6 +120,21 @@ export class FitMemory {
     );
   }
 
+  /** Packaging, the case inside it, and the dates of the machine, in every cycle: all that does not depend on what is packed. */
+  aroundInCycles({ packaging, casePackaging }: Packing): readonly Score[] {
+    return this.#remember(
+      packaging ?? this,
+      `around with ${casePackaging === undefined ? '' : idOf(casePackaging)}`,
+      () =>
+        this.#department.sterilizing.map((means, at) => {
+          const inside = [packaging, casePackaging].map((one) =>
+            one === undefined ? nothing : (this.packagingInCycles(one)[at] ?? hopeless),
+          );
+          return inside.reduce(joined, scoreOf([means.evidence]));
+        }),
+    );
+  }
+
   /** For every cycle, a name of all on which the judgement of contents in this packaging depends. */
   contentsKeys(packaging: EntityOf['packaging']): readonly string[] {
     return this.#remember(packaging, 'keys of contents', () =>

@@ -28,9 +28,9 @@ export function obstaclesOf(derivation: Derivation): Obstacles {
   const { subject, sterilizing, department } = derivation;
   const blocks: Block[] = [];
   if (sterilizing.needed) {
-    const cells = [...sterilizing.table.cells].sort(
-      (a, b) => a.failures - b.failures || a.packing.distance - b.packing.distance,
-    );
+    const cells = sterilizing.table
+      .cells()
+      .toSorted((a, b) => a.failures - b.failures || a.packing.distance - b.packing.distance);
     blocks.push({
       about: 'sterilization',
       of: subject.id,

@@ -93,7 +93,7 @@ function asPackedOf(
   department: Department,
   card?: string,
 ): SterilizationFit | undefined {
-  const cells = sterilizing.needed ? sterilizing.table.cells.filter(({ packing }) => packing.asFiled) : [];
+  const cells = sterilizing.needed ? sterilizing.table.asFiled : [];
   const onCard = cells.find(({ cycle }) => department.sterilizing[cycle]?.id === card);
   const [nearest] = onCard === undefined ? cells.toSorted((a, b) => a.rank - b.rank || a.failures - b.failures) : [];
   const cell = onCard ?? nearest;

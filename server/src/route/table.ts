@@ -5,7 +5,7 @@ import type { Department, SterilizerMeans } from './equipment.ts';
 import { memoryOf } from './fit-memory.ts';
 import { contentsJudgements, counts } from './fits.ts';
 import { type Packing, packingsOf } from './packings.ts';
-import { failing, hopeless, joined, nothing, type Score, scoreOf } from './ranks.ts';
+import { failing, hopeless, joined, type Score, scoreOf } from './ranks.ts';
 import { contentsWithLumens, type Subject, type SubjectMember } from './subject.ts';
 
 /** One packing with one cycle, as numbers. */
@@ -18,32 +18,70 @@ export interface Cell extends Score {
 }
 
 /** Every packing with every cycle for one subject: only worst outcomes, so that large sets stay quick. */
-export interface RankTable {
+export class RankTable {
   readonly contents: Contents;
-  readonly cells: readonly Cell[];
-}
+  /** What does not fail, in the order of packings and cycles. */
+  readonly feasible: readonly Cell[];
+  /** The set's own packaging in every cycle; empty where its file names none. */
+  readonly asFiled: readonly Cell[];
+  readonly #packings: readonly Packing[];
+  readonly #trial: Trial;
+  #cells: readonly Cell[] | undefined;
 
-export function rankTable(subject: Subject, department: Department): RankTable {
-  const contents = contentsWithLumens(subject);
-  const members = subject.members.filter(({ device }) => device !== undefined && isSterilized(device));
-  const rows = members.map((member) => memberRow(member, contents, department));
-  const trial: Trial = { rows, common: new CommonScores(contents, department), cycles: cyclesFor(subject, department) };
-  const packings = packingsOf(subject, department);
-  const quick = cellsOf(packings, trial, 'first-failure');
-  return {
-    contents,
-    cells: quick.some(({ rank }) => rank < failing) ? quick : cellsOf(packings, trial, 'all-failures'),
-  };
+  constructor(subject: Subject, department: Department) {
+    this.contents = contentsWithLumens(subject);
+    this.#packings = packingsOf(subject, department);
+    this.#trial = trialOf(subject, this.contents, department);
+    this.feasible = this.#packings.flatMap((packing) => feasibleIn(packing, this.#trial));
+    const depth = this.feasible.length > 0 ? 'first-failure' : 'all-failures';
+    this.asFiled = cellsOf(
+      this.#packings.filter(({ asFiled }) => asFiled),
+      this.#trial,
+      depth,
+    );
+  }
+
+  /** All, failing ones too: made only for those who ask, since most of them fail. */
+  cells(): readonly Cell[] {
+    this.#cells ??= cellsOf(this.#packings, this.#trial, this.feasible.length > 0 ? 'first-failure' : 'all-failures');
+    return this.#cells;
+  }
 }
 
 interface Trial {
+  readonly department: Department;
   readonly rows: readonly MemberRow[];
   readonly common: CommonScores;
   readonly cycles: readonly number[];
 }
 
+function trialOf(subject: Subject, contents: Contents, department: Department): Trial {
+  const members = subject.members.filter(({ device }) => device !== undefined && isSterilized(device));
+  return {
+    department,
+    rows: members.map((member) => memberRow(member, contents, department)),
+    common: new CommonScores(contents, department),
+    cycles: cyclesFor(subject, department),
+  };
+}
+
 /** How many fail is worth knowing only where everything fails. */
 type Depth = 'first-failure' | 'all-failures';
+
+/** Cycles that the packaging is not for are left out before any member is looked at. */
+function feasibleIn(packing: Packing, { department, rows, common, cycles }: Trial): readonly Cell[] {
+  const around = memoryOf(department).aroundInCycles(packing);
+  const possible = cycles.filter((cycle) => around[cycle]?.rank !== failing);
+  if (possible.length === 0) return [];
+  const packed = rows.map((row) => row.packed(packing));
+  const feasible: Cell[] = [];
+  for (const cycle of possible) {
+    if (packed.some((row) => (row[cycle] ?? hopeless).rank === failing)) continue;
+    const cell = cellOf(packing, cycle, packed, common, 'first-failure');
+    if (cell.rank < failing) feasible.push(cell);
+  }
+  return feasible;
+}
 
 function cellsOf(packings: readonly Packing[], { rows, common, cycles }: Trial, depth: Depth): readonly Cell[] {
   const cells: Cell[] = [];
@@ -102,8 +140,8 @@ class CommonScores {
   of(packing: Packing, cycle: number): Score {
     const means = this.#department.sterilizing[cycle];
     if (means === undefined || means.evidence.outcome === 'fails') return hopeless;
-    const own = joined(scoreOf([means.evidence]), packagingScore(packing, cycle, this.#department));
-    return joined(own, this.#within(packing, cycle, means));
+    const around = memoryOf(this.#department).aroundInCycles(packing)[cycle] ?? hopeless;
+    return joined(around, this.#within(packing, cycle, means));
   }
 
   #within(packing: Packing, cycle: number, means: SterilizerMeans): Score {
@@ -127,12 +165,6 @@ class CommonScores {
 function contentsKey({ packaging, casePackaging }: Packing, cycle: number, department: Department): string | number {
   if (casePackaging !== undefined) return cycle;
   return packaging === undefined ? '' : (memoryOf(department).contentsKeys(packaging)[cycle] ?? '');
-}
-
-function packagingScore({ packaging, casePackaging }: Packing, cycle: number, department: Department): Score {
-  const memory = memoryOf(department);
-  const own = packaging === undefined ? nothing : (memory.packagingInCycles(packaging)[cycle] ?? hopeless);
-  return casePackaging === undefined ? own : joined(own, memory.packagingInCycles(casePackaging)[cycle] ?? hopeless);
 }
 
 /** The best a member has in each cycle of the department, in one packing. */

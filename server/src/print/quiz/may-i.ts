@@ -20,9 +20,9 @@ export function mayIDrafts(ground: Ground): readonly Draft[] {
 function draftsOf({ set, derivation, fit }: GroundSet, ground: Ground): readonly Draft[] {
   const { subject, sterilizing, department } = derivation;
   const drafts: Draft[] = [];
-  for (const cell of sterilizing.table.cells) {
+  for (const cell of sterilizing.table.asFiled) {
     const means = department.sterilizing[cell.cycle];
-    const isOther = cell.packing.asFiled && means !== undefined && means.id !== fit.cycle;
+    const isOther = means !== undefined && means.id !== fit.cycle;
     if (!isOther || means.cycle.context?.text === 'iuss') continue;
     const judged = fitOf(subject, sterilizing, cell, department);
     if (judged === undefined) continue;

@@ -47,24 +47,29 @@ export interface WindowedNumber {
   readonly window: string;
 }
 
+const fieldsByKey = new Map<string, WindowField[]>();
+for (const row of windowFields) fieldsByKey.set(row.key, [...(fieldsByKey.get(row.key) ?? []), row]);
+
 /** All numbers of an entity that have a window by their field. */
-export function* windowedNumbers(entity: Rec): Iterable<WindowedNumber> {
-  yield* numbersIn(entity);
+export function windowedNumbers(entity: Rec): readonly WindowedNumber[] {
+  const found: WindowedNumber[] = [];
+  addNumbersIn(entity, found);
+  return found;
 }
 
-function* numbersIn(record: Rec): Iterable<WindowedNumber> {
+function addNumbersIn(record: Rec, found: WindowedNumber[]): void {
   for (const key of Object.keys(record)) {
     const node = fieldOf(record, key);
     if (node === undefined) continue;
     const window = windowOf(key, record);
-    if (window !== undefined) for (const quantity of amountsOf(node)) yield { quantity, window };
-    yield* within(node);
+    if (window !== undefined) for (const quantity of amountsOf(node)) found.push({ quantity, window });
+    addNumbersWithin(node, found);
   }
 }
 
-function* within(node: Node): Iterable<WindowedNumber> {
-  if (node.node === 'record' && !isRequirement(node)) yield* numbersIn(node);
-  else if (node.node === 'list') for (const item of node.items) yield* within(item);
+function addNumbersWithin(node: Node, found: WindowedNumber[]): void {
+  if (node.node === 'record' && !isRequirement(node)) addNumbersIn(node, found);
+  else if (node.node === 'list') for (const item of node.items) addNumbersWithin(item, found);
 }
 
 function amountsOf(node: Node): readonly Quantity[] {
@@ -73,7 +78,7 @@ function amountsOf(node: Node): readonly Quantity[] {
 }
 
 function windowOf(key: string, record: Rec): string | undefined {
-  return windowFields.find((row) => row.key === key && stands(row, record))?.window;
+  return fieldsByKey.get(key)?.find((row) => stands(row, record))?.window;
 }
 
 function stands({ under, beginsWith }: WindowField, record: Rec): boolean {

@@ -1,4 +1,4 @@
-import type { LibraryView } from '../../library/view.ts';
+import type { LibraryView, Query } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
@@ -90,9 +90,19 @@ export function* proceduresFor(device: Device, view: LibraryView): Iterable<Proc
     for (const procedure of view.users('set', rootOfEntity(set).id, 'procedure')) named.add(procedure);
   }
   yield* named;
-  for (const procedure of view.all('procedure')) {
+  for (const procedure of view.ask(proceduresForMany, '')) {
     const traits = procedure.applies_to_traits?.items ?? [];
     const isFor = procedure.applies_to_all?.on === true || traits.some((trait) => hasTrait(device, trait.text));
     if (isFor && !named.has(procedure)) yield procedure;
   }
 }
+
+const proceduresForMany: Query<'', readonly Procedure[]> = {
+  name: 'procedures for everything or for a trait',
+  work: (view) =>
+    view
+      .all('procedure')
+      .filter(
+        ({ applies_to_all, applies_to_traits }) => applies_to_all?.on === true || applies_to_traits !== undefined,
+      ),
+};

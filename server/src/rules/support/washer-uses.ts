@@ -106,31 +106,31 @@ export function allWashFailures(
   return failingInEach(ways, wanted).map((judgement) => ({ device, judgement }));
 }
 
+/** `ways`: what fails in each. */
 function failingInEach(
   ways: Iterable<readonly Judgement[]>,
   wanted: (judgement: Judgement) => boolean,
 ): readonly Judgement[] {
   let first: readonly Judgement[] | undefined;
   for (const way of ways) {
-    const failing = way.filter((one) => one.outcome === 'fails' && wanted(one));
+    const failing = way.filter(wanted);
     if (failing.length === 0) return [];
     first ??= failing;
   }
   return first ?? [];
 }
 
-/** One cycle with one device, by each way of cleaning that goes through a machine. */
+/** One cycle with one device: what fails in each way of cleaning that goes through a machine. */
 const washed: Query<string, readonly (readonly Judgement[])[]> = {
-  name: 'a device in a washer cycle, judged',
+  name: 'what fails of a device in a washer cycle',
   work(view, argument) {
     const [cycleId = '', deviceId = ''] = argument.split('\n');
     const washing = view.washerCycle(cycleId);
     const device = view.get('device', deviceId);
     if (washing === undefined || device === undefined) return [];
-    const setting = settingFor(washing.machine, view);
-    const stock = stockIn(view);
+    const question = { device, ...washing, stock: stockIn(view), setting: settingFor(washing.machine, view) };
     return machineWays(device, view).map((way) =>
-      way.flatMap((demand) => judgeWash({ device, demand, ...washing, stock, setting })),
+      way.flatMap((demand) => judgeWash({ ...question, demand }).filter(({ outcome }) => outcome === 'fails')),
     );
   },
 };
@@ -162,7 +162,11 @@ export function unfitForMachine(machine: Washer, respect: Respect, view: Library
   for (const device of view.ask(washedByMachine, '')) {
     const found = cycles.map((cycle) => {
       const ways = machineWays(device, view).map((way) =>
-        way.flatMap((demand) => respect.judge({ device, demand, machine, cycle, stock, setting })),
+        way.flatMap((demand) =>
+          respect
+            .judge({ device, demand, machine, cycle, stock, setting })
+            .filter(({ outcome }) => outcome === 'fails'),
+        ),
       );
       return failingInEach(ways, respect.wanted)[0];
     });

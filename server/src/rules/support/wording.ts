@@ -39,16 +39,28 @@ export function isMentioned(text: string, phrases: readonly Phrase[]): boolean {
   return sentencesOf(text).some((words) => phrases.some((phrase) => placesOf(phrase, words) !== undefined));
 }
 
-function sentencesOf(text: string): readonly string[][] {
+/** The same quote and the same words of a step are asked about by many rules, one right after the other. */
+const cut = new Map<string, readonly (readonly string[])[]>();
+const mostCut = 500;
+
+function sentencesOf(text: string): readonly (readonly string[])[] {
+  const before = cut.get(text);
+  if (before !== undefined) return before;
   const sentences = text
     .toLowerCase()
     .slice(0, longestText)
     .split(/[.;!?\n]/);
-  return sentences.map((sentence) => sentence.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== ''));
+  const made = sentences.map((sentence) => sentence.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== ''));
+  if (cut.size >= mostCut) cut.clear();
+  cut.set(text, made);
+  return made;
 }
 
 function placesOf(phrase: Phrase, words: readonly string[]): readonly number[] | undefined {
+  const [first] = phrase;
+  if (first === undefined) return [];
   for (let start = 0; start < words.length; start++) {
+    if (!isWord(words[start], first)) continue;
     const places = placesFrom(start, phrase, words);
     if (places !== undefined) return places;
   }
