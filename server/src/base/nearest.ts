@@ -6,6 +6,7 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   let best: string | undefined;
   let bestDistance = Math.max(1, Math.floor(Math.min(word.length, 64) / 3)) + 1;
   for (const candidate of candidates) {
+    if (Math.abs(candidate.length - word.length) >= bestDistance) continue;
     const d = editsBetween(wanted, candidate.toLowerCase());
     if (d < bestDistance) {
       best = candidate;
@@ -17,7 +18,8 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
 
 /** True when one letter too many, too few or wrong, or two that changed places, make one word of the other. */
 export function isOneSlipFrom(word: string, other: string): boolean {
-  return word !== other && editsBetween(word.slice(0, 200), other.slice(0, 200)) === 1;
+  if (word === other || Math.abs(word.length - other.length) > 1) return false;
+  return editsBetween(word.slice(0, 200), other.slice(0, 200)) === 1;
 }
 
 /** Two neighbouring letters that changed places count as one slip. */

@@ -22,9 +22,9 @@ export const rule = defineRule({
       const { refers, text } = reference;
       if (refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view))) continue;
       const known = refers.flatMap((sort) => [...(namesOf(sort, entity, view) ?? [])]);
-      const suggestion = nearest(text, known);
       // Where a plain word is fine too, only one that looks like a slip of a name is told.
-      if (reference.open === true && !known.some((name) => isLikeId(name) && isOneSlipFrom(text, name))) continue;
+      if (reference.open === true && !known.some((name) => isOneSlipFrom(text, name) && isLikeId(name))) continue;
+      const suggestion = nearest(text, known);
       report({
         at: reference.at,
         message: message.unknown(refers.join(' or '), text, suggestion),

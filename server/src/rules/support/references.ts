@@ -60,6 +60,7 @@ export function isNamed(sort: string, name: string, entity: AnyEntity, view: Lib
   if (isKind(sort)) return view.exists(sort, name);
   if (sort === 'cycle') return view.sterilizerCycle(name) !== undefined;
   if (sort === 'washer-cycle') return view.washerCycle(name) !== undefined;
+  if (sort === 'statement') return statementsOf(entity)?.rows.has(name) === true;
   const names = namesOf(sort, entity, view);
   return names === undefined || names.has(name);
 }
