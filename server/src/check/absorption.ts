@@ -1,11 +1,17 @@
+import type { Span } from '../base/span.ts';
 import type { Finding } from './finding.ts';
 
 /** One root cause, one finding: where `cause` is found for an entity, the findings in `symptoms` of the same entity are its explanation. */
 export interface Absorption {
   readonly cause: string;
   readonly symptoms: readonly string[];
-  /** `entity`: anywhere in the entity; `field`: only at the same field or inside it. */
-  readonly within: 'entity' | 'field';
+  /**
+   * `entity`: anywhere in the entity; `field`: only at the same field or inside it; `inside`: the cause stands in what the symptom is
+   * about; `quote`: both show the same passage.
+   */
+  readonly within: 'entity' | 'field' | 'inside' | 'quote';
+  /** Only a cause of this weight. */
+  readonly as?: Finding['severity'];
 }
 
 /** Each says why the cycle of a card can't be derived, with the numbers, and what can. */
@@ -25,6 +31,17 @@ const cardFaults = [
 ];
 
 export const absorptions: readonly Absorption[] = [
+  // Steps that cannot be read are not missing: what is written in their place is told.
+  ...['wrong-form', 'unknown-field'].map(
+    (cause) => ({ cause, symptoms: ['disassembly-missing', 'disassembly-part-left'], within: 'inside' }) as const,
+  ),
+  // A number that was copied wrongly into the quote departs from the page and from the field: the page decides.
+  {
+    cause: 'quote-not-on-page',
+    as: 'error',
+    symptoms: ['quote-number-mismatch', 'quote-number-not-encoded', 'quote-bound-changed', 'bare-number-promoted'],
+    within: 'quote',
+  },
   { cause: 'loaner-document-missing', symptoms: ['unknown-id'], within: 'field' },
   // What may not be washed at all needs no better detergent.
   {
@@ -88,6 +105,26 @@ function hasCause(row: Absorption, finding: Finding, findings: readonly Finding[
     (other) =>
       other.rule === row.cause &&
       other.entity === finding.entity &&
-      (row.within === 'entity' || finding.path === other.path || finding.path.startsWith(`${other.path}.`)),
+      (row.as === undefined || other.severity === row.as) &&
+      isWithin(row.within, other, finding),
   );
+}
+
+function isWithin(within: Absorption['within'], cause: Finding, symptom: Finding): boolean {
+  switch (within) {
+    case 'entity':
+      return true;
+    case 'field':
+      return symptom.path === cause.path || symptom.path.startsWith(`${cause.path}.`);
+    case 'inside':
+      return symptom.about !== undefined && holds(symptom.about, cause.span);
+    case 'quote':
+      return cause.says.some(({ file, span }) =>
+        symptom.says.some((other) => other.file === file && other.span.start === span.start),
+      );
+  }
+}
+
+function holds(outer: Span, inner: Span): boolean {
+  return outer.start <= inner.start && inner.end <= outer.end;
 }

@@ -19,6 +19,8 @@ export interface Finding {
   readonly settledBy: SettledBy;
   readonly file: FileId;
   readonly span: Span;
+  /** All of what the report is about, of which `span` shows a part. */
+  readonly about?: Span;
   /** `device/pale-forceps`, or the file when it can't be read. */
   readonly entity: string;
   /** Field path inside the entity. */
@@ -67,6 +69,7 @@ export function findingOf(rule: AnyRule, report: Report): Finding {
     settledBy: report.settledBy ?? rule.settledBy,
     file: root.file,
     span: report.span ?? focusOf(report.at),
+    about: report.at.span,
     entity: `${root.kind}/${root.id}`,
     path: pathOf(report.at),
     message: report.message,

@@ -110,3 +110,50 @@ describe('a cause that is kept back', () => {
     expect(waived.waived(file).map(({ rule }) => rule)).toEqual(['set-route-none']);
   });
 });
+
+describe('one cause, one finding, in what a person writes', () => {
+  const file = fileId('devices/duskwell-lap-scissors-takeapart.ifu.yaml');
+
+  /** What is found in the corrected department after one change of one file. */
+  function written(from: RegExp, to: string): readonly string[] {
+    const corrected = engineOf('lanternfield-corrected');
+    const text = corrected.library.record(file)?.text ?? '';
+    expect(text).toMatch(from);
+    corrected.set(file, text.replace(from, to));
+    return corrected.findings(file).map(({ rule }) => rule);
+  }
+
+  it('steps in a form that cannot be read are not missing as well', () => {
+    const steps = / {2}steps:\n {4}- \{do: unscrew.*\n.*\n/;
+    expect(written(steps, '  steps: unscrew the handle\n')).toEqual(['wrong-form']);
+    expect(written(steps, '')).toContain('disassembly-missing');
+  });
+
+  it('a number without its unit is not left out of the fields as well', () => {
+    expect(written(/times: \{stated: 3 times\}/, 'times: {stated: 3}')).toEqual(['unit-missing-or-implausible']);
+    expect(written(/volume: \{at_least: 50 mL\}/, 'volume: {at_least: 50}')).toEqual(['unit-missing-or-implausible']);
+  });
+
+  it('a number copied wrongly into the quote: what the page prints is told, not that the field differs', () => {
+    const device = (minutes: number) => `kind: device
+id: pale-forceps
+statements:
+  s1: {doc: PF-1, rev: A, page: 1, quote: "Expose at 132 °C for ${minutes} minutes."}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, temp: {stated: 132 C}, exposure: {stated: 4 min}, src: s1}
+`;
+    const rules = allRules.filter(({ id }) => id === 'quote-number-mismatch' || id === 'quote-not-on-page');
+    const here = new Engine({ rules, today: testDay });
+    const path = fileId('devices/forceps.ifu.yaml');
+    here.set(fileId('documents/pf.ifu.yaml'), 'kind: document\nid: pf\ndoc: PF-1\nrev: A\nfile: pf.pdf\n');
+    here.set(path, device(3));
+    expect(here.findings(path).map(({ rule }) => rule)).toEqual(['quote-number-mismatch']);
+    here.keep('documents/pf.pdf', {
+      state: 'read',
+      sha256: '0'.repeat(64),
+      pages: [{ text: 'Expose at 132 °C for 4 minutes.' }],
+    });
+    expect(here.findings(path).map(({ rule }) => rule)).toEqual(['quote-not-on-page']);
+  });
+});

@@ -1,5 +1,5 @@
 import type { AnyEntity } from '../../model/entity.ts';
-import type { Node, Rec } from '../../model/node.ts';
+import type { Node, Quantity, Rec } from '../../model/node.ts';
 import { childrenOf, fieldOf, isRequirement } from '../../model/walk.ts';
 import { isFault, parseQuantity } from '../../quantity/parse.ts';
 import { matchNumber } from '../../quantity/prose/match.ts';
@@ -28,7 +28,7 @@ export function isAnswered(
   entity: AnyEntity,
 ): boolean {
   const { statement, reading } = quoted;
-  if (field !== undefined && isBeyond(field, fault.fault)) return true;
+  if (field !== undefined && isBeyond(field, fault.fault) && !isAboveLimit(field, fault, reading)) return true;
   switch (fault.fault) {
     case 'quote-number-mismatch':
     case 'decimal-or-footnote-suspect':
@@ -41,7 +41,10 @@ export function isAnswered(
       return statement.as_written_error !== undefined && !fields.some((one) => usesAny(reading, one, fault.spans));
     case 'quote-number-not-encoded': {
       const mention = mentionAt(reading, fault.spans[0]?.start);
-      return mention !== undefined && isHeldInWords(mention, quoted, found, entity);
+      return (
+        mention !== undefined &&
+        (isHeldInWords(mention, quoted, found, entity) || isHeldWithoutUnit(mention, quoted, found))
+      );
     }
     default:
       return false;
@@ -50,6 +53,31 @@ export function isAnswered(
 
 function isBeyond({ repeats }: FieldClaim, fault: string): boolean {
   return repeats === 'nothing' || (repeats === 'number' && boundFaults.has(fault));
+}
+
+/** Settings of a machine that may lie below what its maker says, and never above. */
+const highestSettings: ReadonlySet<string> = new Set(['load_max']);
+
+/** The department's own setting, above the one highest value that the passage it cites gives. */
+function isAboveLimit(
+  { at }: FieldClaim,
+  { fault, value }: TranscriptionFault['fault'],
+  reading: QuoteReading,
+): boolean {
+  if (fault !== 'quote-number-mismatch' || value === undefined || !highestSettings.has(String(at.key))) return false;
+  const limits = reading.numbers.filter(({ quantities }) =>
+    quantities.some(({ dimension }) => dimension === value.dimension),
+  );
+  return (
+    limits.length > 0 && limits.every(({ bound, quantities }) => bound === 'at_most' && isBelow(quantities, value))
+  );
+}
+
+function isBelow(
+  quantities: NumberMention['quantities'],
+  value: NonNullable<TranscriptionFault['fault']['value']>,
+): boolean {
+  return quantities.every((one) => one.dimension !== value.dimension || one.value < value.value);
 }
 
 function isReadAs(words: string | undefined, value: NonNullable<TranscriptionFault['fault']['value']>): boolean {
@@ -93,6 +121,24 @@ function isHeldInWords(
   return wordyFields.some((key) =>
     textsUnder(fieldOf(entity, key)).some((text) => holdsNumber(text, mention, reading)),
   );
+}
+
+/** Its number stands in a field that cites the statement, with a unit that is missing or wrong: told there. */
+function isHeldWithoutUnit(mention: NumberMention, { id }: QuotedStatement, { citing }: FieldClaims): boolean {
+  return citing.some(
+    ({ record, statements }) =>
+      statements.includes(id) &&
+      quantitiesOf(record).some(
+        ({ problem, text }) => problem !== undefined && Number.parseFloat(text) === mention.amount,
+      ),
+  );
+}
+
+function quantitiesOf(record: Rec): readonly Quantity[] {
+  return childrenOf(record).flatMap((child) => {
+    if (child.node === 'quantity') return [child];
+    return child.node === 'list' ? child.items.flatMap((item) => (item.node === 'quantity' ? [item] : [])) : [];
+  });
 }
 
 function textsOf(record: Rec): readonly string[] {

@@ -5,11 +5,13 @@ import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { rootOf } from '../../model/node.ts';
+import { routeOfDevice, routeOfSet } from '../../route/route.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
 import { bathFailure, bathOf, bathsInService, inBath } from '../support/bath-uses.ts';
 import { alwaysDemanded } from '../support/cleaning-ways.ts';
+import { undescribedIn } from '../support/department.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
@@ -78,6 +80,34 @@ statements:
 `,
     ],
     good: [
+      // The set is without a route for it, and says so.
+      `
+=== ultrasonics/u1.ifu.yaml
+kind: ultrasonic
+id: U1
+frequency: 132 kHz
+=== devices/grasper.ifu.yaml
+kind: device
+id: grasper
+cleaning:
+  all_of:
+    - {stage: manual}
+    - {stage: ultrasonic, use: required, frequency: {between: [35 kHz, 45 kHz]}}
+=== sets/graspers.ifu.yaml
+kind: set
+id: graspers
+members: [{device: grasper}]
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+validated: [{modality: steam-prevac, context: terminal}]
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+`,
       `
 === ultrasonics/u1.ifu.yaml
 kind: ultrasonic
@@ -124,8 +154,9 @@ function checkProcedure(procedure: EntityOf['procedure'], { view, report }: Rule
       const inEach = baths.map((bath) => bathFailure(device, inBath(device, bath, step, view), isValue));
       return inEach.includes(undefined) ? [] : (inEach[0] ?? []);
     });
-    if (failures.length === 0) continue;
     const own = failures.map(({ judgement }) => judgement.factAt).find((at) => isInFile(at, procedure.at));
+    const isToldElsewhere = own === undefined && failures.every(({ device }) => isToldByRoute(device, view));
+    if (failures.length === 0 || isToldElsewhere) continue;
     report({
       at: own ?? placeOf(step),
       message: message.outside(message.step, whatFails(failures)),
@@ -154,6 +185,7 @@ function checkBath(bath: Bath, { view, report }: RuleContext): void {
     const failures = baths.map((one) => bathFailure(device, inBath(device, one, undefined, view), isValue));
     const own = failures[baths.indexOf(bath)];
     if (own === undefined || failures.includes(undefined) || isSetByStep(device, view)) continue;
+    if (isToldByRoute(device, view)) continue;
     const at = own.judgement.factAt ?? bath.at;
     byPlace.set(at, [...(byPlace.get(at) ?? []), own]);
   }
@@ -168,6 +200,14 @@ const sonicated: Query<'', readonly Device[]> = {
   work: (view) =>
     view.all('device').filter((device) => alwaysDemanded(device, 'ultrasonic', settingFor({}, view)) !== undefined),
 };
+
+/** Where no bath here suits it, every set that holds the item is without a route, and says so with this bath beside it. */
+function isToldByRoute(device: Device, view: RuleContext['view']): boolean {
+  const { id } = rootOfEntity(device);
+  if (undescribedIn(view).length > 0) return false;
+  const sets = view.users('device', id, 'set').map((set) => view.ask(routeOfSet, rootOfEntity(set).id)?.status);
+  return sets.length === 0 ? view.ask(routeOfDevice, id)?.status === 'none' : sets.every((status) => status === 'none');
+}
 
 function isSetByStep(device: Device, view: RuleContext['view']): boolean {
   const procedures = view.users('device', rootOfEntity(device).id, 'procedure');
