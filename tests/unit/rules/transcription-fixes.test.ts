@@ -54,13 +54,15 @@ describe.each(sourceRules.filter((rule) => rule.fix !== undefined).map((rule) =>
       expect(runs.length).toBeGreaterThan(0);
       for (const { title, text, problems, before, after } of runs) {
         // The reason why a number is not needed is for the writer: the file is not in order before it is there.
-        if (id !== 'quote-number-not-encoded') expect(problems, `${title}\n${text}`).toEqual([]);
+        if (!asksForReason.has(id)) expect(problems, `${title}\n${text}`).toEqual([]);
         else expect(problems.length, `${title}\n${text}`).toBeGreaterThan(0);
         expect(after, `${title}\n${text}`).toBeLessThan(before);
       }
     });
   },
 );
+
+const asksForReason: ReadonlySet<string> = new Set(['quote-number-not-encoded', 'passage-not-encoded']);
 
 describe('words underlined in a quote', () => {
   const underlined = (quote: string) => {

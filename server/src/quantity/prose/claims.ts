@@ -63,6 +63,8 @@ export interface QuoteFault {
   readonly claim?: number;
   /** The words of the quote that show it. */
   readonly spans: readonly Span[];
+  /** Those of `spans` whose number another claim holds. */
+  readonly taken?: readonly Span[];
   /** What the quote has in place of the claimed thing, for messages and fixes. */
   readonly quoted?: string;
   /** The claimed value that is at fault. */

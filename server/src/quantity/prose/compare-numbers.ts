@@ -33,11 +33,32 @@ function faultOfValue(
   value: QuantityValue,
 ): Found | undefined {
   const match = matchNumber(reading, value, value.dimension);
-  if (match.kind === 'absent') return withQuoted(reading, 'quote-number-mismatch', match.mentions);
+  if (match.kind === 'absent') {
+    const taken = match.mentions.filter((mention) => isHeldByAnother(reading, claims, claim, mention));
+    return { ...withQuoted(reading, 'quote-number-mismatch', match.mentions), taken: taken.map(({ span }) => span) };
+  }
   if (match.kind === 'only-by-decimal-comma' || match.kind === 'only-by-footnote') {
     return withQuoted(reading, 'decimal-or-footnote-suspect', match.mentions);
   }
   return topicFault(reading, claim, match) ?? boundFault(reading, claims, claim, value, match);
+}
+
+/** `134 °C, 4 minutes, dry 20 minutes`: the 4 minutes of the exposure are not what the drying time should be. */
+function isHeldByAnother(
+  reading: QuoteReading,
+  claims: readonly Claim[],
+  claim: NumberClaim,
+  mention: NumberMention,
+): boolean {
+  return claims.some(
+    (other) =>
+      other.claim === 'number' &&
+      other !== claim &&
+      other.values.some((value) => {
+        const match = matchNumber(reading, value, value.dimension);
+        return match.kind !== 'absent' && match.mentions.includes(mention);
+      }),
+  );
 }
 
 function withQuoted(reading: QuoteReading, fault: QuoteFaultName, mentions: readonly NumberMention[]): Found {

@@ -51,11 +51,21 @@ export function matchNumber(reading: QuoteReading, value: QuantityValue, dimensi
       isPrintedWithUnit ? 'units-printed' : 'no-units',
     );
     if (found === 'absent' || rank[found] > rank[kind]) continue;
+    if (found === 'converted-within-rounding' && isPrintedOtherwise(reading, mention, value)) continue;
     if (found !== kind) mentions = [];
     kind = found;
     mentions.push(mention);
   }
   return kind === 'absent' ? { kind, mentions: nearestMentions(reading, value, dimension) } : { kind, mentions };
+}
+
+/** `25 lb (11.3 kg)`: who writes kilograms copies them from the page; what 25 lb would come to does not count beside it. */
+function isPrintedOtherwise(reading: QuoteReading, mention: NumberMention, value: QuantityValue): boolean {
+  const partner = mention.pair === undefined ? undefined : reading.numbers[mention.pair];
+  const printed = partner?.quantities.find(({ unit }) => unit === value.unit);
+  const own = mention.quantities.find(({ dimension }) => dimension === value.dimension);
+  if (printed === undefined || own === undefined || !withinRounding(own, printed)) return false;
+  return !isEqualAmount(printed.amount, value.amount) && !mention.quantities.some(({ unit }) => unit === value.unit);
 }
 
 function unitOf(mention: NumberMention, dimension: Dimension): Unit | undefined {

@@ -27,7 +27,7 @@ export const rule = defineRule({
 === sets/ortho-legacy.ifu.yaml
 kind: set
 id: ortho-legacy
-    ^^^^^^^^^^^^ No packaging and cycle here processes ortho-legacy as built. (1) prevac-only-tube: forbids it (no steam-gravity) (TU-31, rev E, p. 5). (2) gravity-only-clamp: offers only steam-gravity (CL-9, rev A, p. 2). With any one of these gone, a route appears as far as this goes. Ways out: a. Take gravity-only-clamp out of the set, and process it alone in wrap on gr121; the rest goes in wrap on pv132 (department with the surgeon, same day). b. Take prevac-only-tube out of the set, and process it alone in wrap on pv132; the rest goes in wrap on gr121 (department with the surgeon, same day).
+    ^^^^^^^^^^^^ No packaging and cycle here processes ortho-legacy as built. (1) prevac-only-tube: forbids it (no steam-gravity) (TU-31, rev E, p. 5). (2) gravity-only-clamp: offers only steam-gravity (CL-9, rev A, p. 2). With any one of these gone, a route appears as far as this goes. A way out: Take gravity-only-clamp out of the set, and process it alone in wrap on gr121; the rest goes in wrap on pv132 (department with the surgeon, same day). 1 more way on the page of its route.
 members: [{device: gravity-only-clamp}, {device: prevac-only-tube}]
 packaging: wrap
 === devices/clamp.ifu.yaml
@@ -70,7 +70,7 @@ kind: device
 id: pressure-probe
 manual: {use: required}
 sterilization:
-^^^^^^^^^^^^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. Ways out: a. Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). b. Replace pressure-probe by a device whose instruction fits what is here (surgeon with value analysis, months). Ways that need another cycle or detergent stand on the page of its route.
+^^^^^^^^^^^^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
   any_of:
     - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
 statements:

@@ -1,13 +1,19 @@
 import type { Fix } from '../../base/problem.ts';
+import { sayingOf } from '../../model/saying.ts';
 import { fieldOf } from '../../model/walk.ts';
+import { longestQuote } from '../../quantity/prose/prose.ts';
+import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
+import { placeInQuote } from '../support/quote-place.ts';
 import { fieldName, negatedWords, quoteReport } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
-import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { Transcribed, TranscriptionFault } from '../support/transcription.ts';
+import { faultsNamed, readStatement, transcribedKinds } from '../support/transcription.ts';
 
 const message = {
   lost: (field: string, use: string, negation: string) =>
     `The page says "${negation}", but "${field}" is encoded as ${use}.`,
+  copied: (words: string) =>
+    `"${words}" reads as if a "not" was lost when the sentence was copied. Look at the page again.`,
 };
 
 export const rule = defineRule({
@@ -20,6 +26,7 @@ export const rule = defineRule({
   fix: 'Changes the word to "forbidden".',
   kinds: transcribedKinds,
   check(entity, { report }) {
+    reportCopies(entity, report);
     for (const fault of faultsNamed(entity, 'quote-negation-lost')) {
       const { field } = fault;
       if (field?.claim.claim !== 'use') continue;
@@ -36,6 +43,14 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+kind: device
+id: crystal-knife
+statements:
+  s7: {doc: CK-2, rev: "5", page: 5, quote: "Let the knife dry in filtered air; do wipe."}
+                                                                                ^^^^^^^ "do wipe" reads as if a "not" was lost when the sentence was copied. Look at the page again.
+drying: {use: required, method: [air], src: s7}
+`,
       `
 kind: device
 id: camera-head
@@ -100,9 +115,35 @@ statements:
   s1: {doc: PC-2, rev: A, page: 3, quote: "Lubricate the joint with a water-soluble lubricant; do not use silicone oil."}
 lubrication: {use: required, src: s1}
 `,
+      `
+kind: device
+id: pale-knife
+statements:
+  s1: {doc: PK-2, rev: A, page: 3, quote: "Let the knife dry in filtered air; do not wipe. To do so, lay it down."}
+drying: {use: required, method: [air], src: s1}
+`,
     ],
   },
 });
+
+/** Nobody writes `do wipe` where `wipe` says it: behind `do` stood a `not`. */
+function reportCopies(entity: Transcribed, report: RuleContext['report']): void {
+  for (const id of entity.statements?.rows.keys() ?? []) {
+    const read = readStatement(entity, id);
+    if (read === undefined || read.reading.language !== 'en') continue;
+    for (const { index, 0: found, 1: words = '' } of read.quote.text.slice(0, longestQuote).matchAll(bareDo))
+      report({
+        at: placeInQuote(read.quote, { start: index + found.length - words.length, end: index + found.length }),
+        severity: 'warning',
+        message: message.copied(words),
+        says: [sayingOf(read.statement, read.statement.at)],
+      });
+  }
+}
+
+/** At the beginning of a demand: `if you do use` is another thing. */
+const bareDo =
+  /(?:^|[.;:,(] ?|\b(?:and|but|or) )(do (?:wipe|soak|rinse|flush|brush|immerse|submerge|dry|clean|sonicate|disinfect|lubricate|sterili[sz]e|stack|wrap|use|reuse|exceed|touch|leave|allow|mix|disassemble|store))\b/gi;
 
 /** `ultrasonic`: the field that holds the word, or the stage or method itself. */
 function nameOf({ field }: TranscriptionFault): string {

@@ -4,7 +4,14 @@ import { formatIn, formatQuantity } from '../../quantity/format.ts';
 import { defineRule } from '../rule.ts';
 import { listed } from '../support/lists.ts';
 import type { Candidate } from '../support/quote-report.ts';
-import { candidatesFor, fieldName, quantityAtFault, quoteReport, sortOf } from '../support/quote-report.ts';
+import {
+  candidatesFor,
+  fieldName,
+  numbersOfKind,
+  quantityAtFault,
+  quoteReport,
+  sortOf,
+} from '../support/quote-report.ts';
 import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
 
@@ -31,7 +38,7 @@ export const rule = defineRule({
       if (field === undefined) continue;
       const written = quantity === undefined ? 'the tolerance' : formatQuantity(quantity);
       const candidates = candidatesFor(fault);
-      const printed = candidates.map((candidate) => candidate.printed);
+      const printed = (candidates.length > 0 ? candidates : numbersOfKind(fault)).map((one) => one.printed);
       report({
         at: field.at,
         ...(quantity !== undefined && { span: quantity.at.span }),
@@ -47,6 +54,16 @@ export const rule = defineRule({
   },
   examples: {
     bad: [
+      `
+kind: device
+id: lens-injector
+statements:
+  s1: {doc: LI-4, rev: A, page: 9, quote: "Pre-vacuum steam: 134 °C, at least 4 minutes, dry at least 20 minutes."}
+sterilization:
+  any_of:
+    - {id: pv134, modality: steam-prevac, temp: {stated: 134 C}, exposure: {at_least: 4 min}, dry: {at_least: 30 min}, src: s1}
+                                                                                                              ^^^^^^ The page does not say 30 min for "dry". It says "20 minutes".
+`,
       `
 kind: device
 id: pale-forceps
@@ -85,8 +102,27 @@ mass_src: s1
 statements:
   s1: {doc: KL-3, rev: C, page: 12, quote: "The loaded container must weigh at most 10 kg."}
 `,
+      `
+kind: sterilizer
+id: S3
+modality: vh2o2
+statements:
+  s2: {doc: GL-VP, rev: "2", page: 22, quote: "Cycle LUMEN takes loads of at most 3.9 kg."}
+cycles:
+  - {id: lumen, modality: vh2o2, context: terminal, load_max: 4.9 kg, src: s2}
+                                                              ^^^^^^ The page does not say 4.9 kg for "load max". It says "3.9 kg".
+`,
     ],
     good: [
+      `
+kind: sterilizer
+id: S3
+modality: vh2o2
+statements:
+  s2: {doc: GL-VP, rev: "2", page: 22, quote: "Cycle LUMEN takes loads of at most 4.9 kg."}
+cycles:
+  - {id: lumen, modality: vh2o2, context: terminal, load_max: 4.0 kg, src: s2}
+`,
       `
 kind: device
 id: pale-forceps

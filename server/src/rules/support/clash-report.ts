@@ -1,3 +1,4 @@
+import { counted } from '../../base/words.ts';
 import type { Place } from '../../model/node.ts';
 import type { Saying } from '../../model/saying.ts';
 import type { RouteGap } from '../../route/explanation.ts';
@@ -12,15 +13,16 @@ const waysTold = 3;
 const words = {
   more: (count: number) =>
     count === 1 ? 'One more clash stands in the way.' : `${count} more clashes stand in the way.`,
-  way: (letter: string, { words: way, owner, lead }: Repair) =>
-    `${letter}. ${way.replace(/\.$/, '')} (${owner}, ${lead}).`,
-  ways: (all: string) => `Ways out: ${all}`,
+  way: ({ words: way, owner, lead }: Repair) => `${way.replace(/\.$/, '')} (${owner}, ${lead}).`,
+  first: (way: string) => `A way out: ${way}`,
   together: (all: string) => `Each of these settles a part: ${all}`,
   none: 'No way out was found among what the department has.',
+  further: (count: number) =>
+    count === 0 ? 'The page of its route says more.' : `${counted(count, 'more way')} on the page of its route.`,
   other: 'Ways that need another cycle or detergent stand on the page of its route.',
 };
 
-/** The smallest clashes with their pages, then the ways out, as one text; quotes and places beside it. */
+/** The smallest clashes with their pages, then the best way out, as one text that is read at a glance; quotes and places beside it. */
 export function clashReport({ clashes, ways }: RouteGap): Required<Pick<Report, 'message' | 'says' | 'related'>> {
   const told = clashes.slice(0, clashesTold);
   const lines = told.map((clash) => clash.words);
@@ -32,16 +34,16 @@ export function clashReport({ clashes, ways }: RouteGap): Required<Pick<Report, 
   };
 }
 
-/** Those that give a route first; parts only where nothing else does. */
+/** The best of those that give a route, and how many more there are; parts only where nothing else does, and then together. */
 function waysOut(repairs: readonly Repair[]): string {
   const whole = repairs.filter(({ effect }) => effect === 'route' || effect === 'provisional');
   const parts = repairs.filter(({ effect }) => effect === 'part');
-  const other = repairs.filter(({ effect }) => effect === 'unverified');
-  const shown = (whole.length > 0 ? whole : parts.length > 0 ? parts : other).slice(0, waysTold);
-  if (shown.length === 0) return `${words.none} ${words.other}`;
-  const list = shown.map((repair, index) => words.way('abc'.charAt(index), repair)).join(' ');
-  if (whole.length > 0) return words.ways(list);
-  return `${parts.length > 1 ? words.together(list) : words.ways(list)} ${words.other}`;
+  const all = whole.length > 0 ? whole : parts.length > 0 ? parts : repairs;
+  const [first] = all;
+  if (first === undefined) return `${words.none} ${words.other}`;
+  if (whole.length > 0 || all.length === 1 || parts.length === 0)
+    return `${words.first(words.way(first))} ${words.further(all.length - 1)}`;
+  return `${words.together(all.slice(0, waysTold).map(words.way).join(' '))} ${words.other}`;
 }
 
 function sayingsOf(clashes: readonly Clash[]): readonly Saying[] {

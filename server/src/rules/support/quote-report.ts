@@ -84,10 +84,23 @@ export interface Candidate {
   readonly text: string;
 }
 
-/** The numbers that the quote has in place of the one at fault, nearest first, each as printed and in our spelling. */
-export function candidatesFor({ fault, quoted }: TranscriptionFault): readonly Candidate[] {
+/** The numbers that the quote has in place of the one at fault, nearest first, each as printed and in our spelling. Those of other fields are none. */
+export function candidatesFor(at: TranscriptionFault): readonly Candidate[] {
+  const { spans, taken = [] } = at.fault;
+  return candidatesAt(
+    spans.filter((span) => !taken.includes(span)),
+    at,
+  );
+}
+
+/** All numbers of the quote that are of the kind, those of other fields with them. */
+export function numbersOfKind(at: TranscriptionFault): readonly Candidate[] {
+  return candidatesAt(at.fault.spans, at);
+}
+
+function candidatesAt(spans: readonly Span[], { fault, quoted }: TranscriptionFault): readonly Candidate[] {
   const candidates: Candidate[] = [];
-  for (const { start } of fault.spans) {
+  for (const { start } of spans) {
     const mention = mentionAt(quoted.reading, start);
     const value = mention?.quantities.find((one) => one.dimension === fault.value?.dimension);
     if (mention === undefined || value === undefined) continue;
