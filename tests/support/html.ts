@@ -1,6 +1,7 @@
 /*
- * A strict reader of printed pages, written apart from the code that makes them: every element is closed in order, every attribute quoted,
- * every entity one of five. It throws at the first fault.
+ * A strict reader of printed pages for tests that look into them, written apart from the code that makes them: every element is closed in
+ * order, every attribute quoted, every entity one of five. It throws at the first fault. Whether pages are valid HTML is asked of a
+ * validator, in a test of its own.
  */
 
 export interface HtmlElement {

@@ -46,7 +46,8 @@ export function papersTogether(papers: readonly Paper[]): Paper | undefined {
   const [first, ...others] = papers;
   if (first === undefined) return undefined;
   const further = others.flatMap(({ parts }): readonly Part[] => [{ is: 'new-page' }, ...parts]);
-  return { ...first, title: papers.map(({ title }) => title).join(', '), parts: [...first.parts, ...further] };
+  const title = others.length === 0 ? first.title : `${first.title} and ${others.length} more`;
+  return { ...first, title, parts: [...first.parts, ...further] };
 }
 
 /** The page as one file of HTML: no script, nothing loaded. */

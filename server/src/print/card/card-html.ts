@@ -5,6 +5,7 @@ import type { Markup } from '../markup.ts';
 import { element, lineMarkup, nothing, sheetHtml, text, together } from '../markup.ts';
 import type { PaperSize } from '../paper-size.ts';
 import type { Line } from '../piece.ts';
+import { joined } from '../piece.ts';
 import type { SignKind } from '../words/card-words.ts';
 import type { Words } from '../words/words.ts';
 import type { Band, Block, Card, Drawing, Fact } from './card.ts';
@@ -152,12 +153,7 @@ function footMarkup({ why, call, notes }: Card, words: Words): Markup {
   const labelled = (label: string, lines: readonly Line[]): Markup =>
     lines.length === 0
       ? nothing
-      : element(
-          'p',
-          {},
-          element('b', {}, text(`${label}: `)),
-          lines.map((line, index) => together(index === 0 ? nothing : text(' · '), lineMarkup(line))),
-        );
+      : element('p', {}, element('b', {}, text(`${label}: `)), lineMarkup(joined(lines, ' · ')));
   return element(
     'footer',
     {},

@@ -23,7 +23,7 @@ dt { font-weight: 400; } dt::after { content: ":"; } dd { margin: 0; font-weight
 .band.side > .in { display: grid; grid-template-columns: 1fr auto; column-gap: .8em; }
 .band.side > .in > h2, .band.side > .in > dl { grid-column: 1 / -1; }
 h2 { font-size: 1.15em; margin: 0 0 .15em; text-transform: uppercase; letter-spacing: .04em; }
-h3 { font-size: 1em; margin: .3em 0 0; display: inline; } 
+h3 { font-size: 1em; margin: .3em 0 0; display: inline; }
 .block { margin: .18em 0 .3em; }
 ul { margin: 0; padding-left: 1.05em; } li { margin: .04em 0; } li::marker { content: "\\25AA\\00A0"; }
 .stop { border: .28em double #000; padding: .25em .5em; } .stop h3 { font-size: 1.3em; }

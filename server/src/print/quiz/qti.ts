@@ -1,7 +1,7 @@
 import { escapedForHtml } from '../../base/printable.ts';
 import { plain } from '../piece.ts';
 import type { Quiz } from './build.ts';
-import type { Question } from './question.ts';
+import { askFirst, type Question } from './question.ts';
 
 /*
  * Questions in the open format QTI 3 of 1EdTech: one item a file, a test that lists them, and the manifest of the package. Element names
@@ -28,7 +28,7 @@ function itemXml({ text, choices, why, citation }: Question, name: string): stri
   const right = choices.findIndex(({ right: is }) => is);
   const options = choices.map(
     ({ line }, index) =>
-      `      <qti-simple-choice identifier="choice-${index + 1}">${xml(plain(line))}</qti-simple-choice>`,
+      `      <qti-simple-choice identifier="choice-${index + 1}"${line === askFirst ? ' fixed="true"' : ''}>${xml(plain(line))}</qti-simple-choice>`,
   );
   const reason = [plain(why), plain(citation)].filter((part) => part !== '').join(' ');
   return `<?xml version="1.0" encoding="UTF-8"?>
@@ -46,7 +46,7 @@ function itemXml({ text, choices, why, citation }: Question, name: string): stri
 ${options.join('\n')}
     </qti-choice-interaction>
   </qti-item-body>
-  <qti-response-processing template="https://purl.imsglobal.org/spec/qti/v3p0/rptemplates/match_correct.xml"/>
+${processing}
   <qti-modal-feedback outcome-identifier="FEEDBACK" identifier="why" show-hide="show">
     <qti-content-body><p>${xml(reason)}</p></qti-content-body>
   </qti-modal-feedback>
@@ -54,11 +54,34 @@ ${options.join('\n')}
 `;
 }
 
+/** Whoever answered sees why, right or wrong. Written out, so that nobody has to fetch a template. */
+const processing = `  <qti-response-processing>
+    <qti-response-condition>
+      <qti-response-if>
+        <qti-match>
+          <qti-variable identifier="RESPONSE"/>
+          <qti-correct identifier="RESPONSE"/>
+        </qti-match>
+        <qti-set-outcome-value identifier="SCORE">
+          <qti-base-value base-type="float">1</qti-base-value>
+        </qti-set-outcome-value>
+      </qti-response-if>
+      <qti-response-else>
+        <qti-set-outcome-value identifier="SCORE">
+          <qti-base-value base-type="float">0</qti-base-value>
+        </qti-set-outcome-value>
+      </qti-response-else>
+    </qti-response-condition>
+    <qti-set-outcome-value identifier="FEEDBACK">
+      <qti-base-value base-type="identifier">why</qti-base-value>
+    </qti-set-outcome-value>
+  </qti-response-processing>`;
+
 function testXml({ stamp }: Quiz, names: readonly string[]): string {
   const refs = names.map((name) => `      <qti-assessment-item-ref identifier="${name}" href="${name}.xml"/>`);
   return `<?xml version="1.0" encoding="UTF-8"?>
 <qti-assessment-test xmlns="${item}" identifier="sheet-${stamp}" title="Questions, stamp ${stamp}">
-  <qti-test-part identifier="part" navigation-mode="nonlinear" submission-mode="simultaneous">
+  <qti-test-part identifier="part" navigation-mode="nonlinear" submission-mode="individual">
     <qti-assessment-section identifier="section" title="Questions" visible="true">
 ${refs.join('\n')}
     </qti-assessment-section>
