@@ -41,8 +41,11 @@ export function placeOfResults(
  */
 export function judgedOnce(begun: BegunLibrary, place: PlaceOfResults): JudgedLibrary {
   const { found, files, engine, options } = begun;
-  const { pdfReader, progress } = options;
-  const documents = pdfReader === undefined ? undefined : new KeptDocuments(found.root, pdfReader, progress);
+  const { pdfReader, pdfTexts, progress } = options;
+  const documents =
+    pdfReader === undefined
+      ? undefined
+      : new KeptDocuments(found.root, { program: pdfReader, texts: pdfTexts }, progress);
   const looks = documents?.isPossible === true ? 'quotes and PDFs' : 'quotes alone';
   const key = digestOf([place.build, engine.view().today, looks]);
   const opened = files.map((listed) => openedBy(begun, listed));

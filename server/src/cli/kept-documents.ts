@@ -1,8 +1,10 @@
 import { programDigest } from '../host/digest.ts';
 import { keptFileAt, keptFileDigest } from '../host/kept-files.ts';
 import { PdfReader } from '../host/pdf/pdf-reader.ts';
+import { PdfTexts } from '../host/pdf-texts.ts';
 import type { KeptFile } from '../library/kept-file.ts';
 import type { Progress } from './progress.ts';
+import type { DocumentReading } from './take-documents.ts';
 
 type Digests = readonly (readonly [path: string, digest: string])[];
 
@@ -13,16 +15,18 @@ const readerName = '';
 export class KeptDocuments {
   readonly #root: string;
   readonly #reader: PdfReader;
+  readonly #texts: PdfTexts | undefined;
   readonly #program: string;
   readonly #progress: Progress;
   readonly #digests = new Map<string, string>();
   #asked = 0;
   #isTorn = false;
 
-  constructor(root: string, program: string, progress: Progress) {
+  constructor(root: string, { program, texts }: DocumentReading, progress: Progress) {
     this.#root = root;
     this.#program = program;
     this.#reader = new PdfReader(program);
+    this.#texts = texts === undefined ? undefined : new PdfTexts(texts, program);
     this.#progress = progress;
   }
 
@@ -50,7 +54,7 @@ export class KeptDocuments {
     if (!this.#digests.has(path)) return undefined;
     this.#asked += 1;
     this.#progress.slow?.(this.#asked, this.#digests.size - 1, 'document');
-    const found = keptFileAt(this.#root, path, this.#reader);
+    const found = keptFileAt(this.#root, path, this.#reader, this.#texts);
     const digest = found.state === 'read' ? found.sha256 : found.state;
     // What could not be read might be with more time, or on another day.
     if (found.state === 'unread') this.#digests.set(path, '');

@@ -16,13 +16,20 @@ const largest = 64_000_000;
  */
 export class PdfTexts {
   readonly #folder: string;
-  readonly #program: string;
+  readonly #path: string;
+  #digest: string | undefined;
   #isTidy = false;
 
-  /** `program`: the path of the program that reads PDFs. */
+  /** `program`: the path of the program that reads PDFs. Nothing is looked at before a text is asked for. */
   constructor(folder: string, program: string) {
     this.#folder = folder;
-    this.#program = programDigest(program) ?? '';
+    this.#path = program;
+  }
+
+  /** Empty where there is no such program. */
+  get #program(): string {
+    this.#digest ??= programDigest(this.#path) ?? '';
+    return this.#digest;
   }
 
   /** The pages of the PDF with this digest, as they were read by the same program. */
