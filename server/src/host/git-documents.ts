@@ -41,8 +41,8 @@ function pointsTo(root: string, object: string, bytes: Uint8Array): boolean {
   if ('why' in size || Number(size.out.toString('latin1')) > 1_024) return false;
   const pointer = git(root, ['cat-file', 'blob', object]);
   if ('why' in pointer) return false;
-  const named = /^version https:\/\/git-lfs\.github\.com\/spec\/v1\n(?:.*\n)*?oid sha256:([0-9a-f]{64})\n/.exec(
-    pointer.out.toString('latin1'),
-  )?.[1];
+  const lines = pointer.out.toString('latin1');
+  if (!lines.startsWith('version https://git-lfs.github.com/spec/v1\n')) return false;
+  const named = /^oid sha256:([0-9a-f]{64})$/m.exec(lines)?.[1];
   return named !== undefined && named === createHash('sha256').update(bytes).digest('hex');
 }

@@ -1,5 +1,5 @@
-/** Most rows and columns of a table that is taken in, and most characters of a cell (spreadsheets keep no more). */
-export const tableLimits = { rows: 100_000, columns: 200, characters: 32_767 } as const;
+/** Most rows, columns and cells of a table that is taken in, and most characters of a cell (spreadsheets keep no more). */
+export const tableLimits = { rows: 100_000, columns: 200, cells: 4_000_000, characters: 32_767 } as const;
 
 /** Beginnings that a spreadsheet takes for a formula, and the sign that takes that away. */
 const formula = /^[=+\-@'\t\r\n]/;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
-import { strToU8, zipSync } from 'fflate';
+import { strToU8, unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { readWorkbook, workbookOf } from '../../../server/src/host/workbook/workbook.ts';
+import { runs } from '../fuzz/runs.ts';
 
 const head =
   '<?xml version="1.0"?><worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>';
@@ -24,6 +25,11 @@ function book(rows: string, more: Readonly<Record<string, Uint8Array>> = {}): Ui
     'xl/worksheets/sheet1.xml': strToU8(rows.startsWith('<?xml') ? rows : `${head}${rows}${tail}`),
     ...more,
   });
+}
+
+/** Packed without compression, so that it unpacks to no more than it seems. */
+function stored(bytes: Uint8Array): Uint8Array {
+  return zipSync(unzipSync(bytes), { level: 0 });
 }
 
 const plain = `<row r="1">${cell('A1', 'Set')}</row><row r="2">${cell('A2', '007')}</row>`;
@@ -86,6 +92,30 @@ describe('[X13] a workbook from outside', () => {
     expect(await readWorkbook(book(claimed))).toEqual({ tables: [{ name: 'S', rows: [['Set'], ['007']] }] });
   });
 
+  /** Each would keep what reads it busy for minutes, or fill the memory. */
+  const endless: readonly (readonly [what: string, rows: string, why: string])[] = [
+    ['a million rows without numbers', '<row/>'.repeat(1_000_000), 'it has more than 100000 rows'],
+    ['rows in rows', '<row>'.repeat(500_000), 'it has more than 100000 rows'],
+    ['a table that is long and wide', `<row r="99999">${cell('GR99999', 'x')}</row>`, 'it has more than 4000000 cells'],
+    ['a tag of many parts', `<row ${'a="1" '.repeat(500_000)}/>`, 'it holds something else than cells'],
+    ['a long part of a tag', `<row a="${'x'.repeat(8_000_000)}"/>`, 'it holds something else than cells'],
+    ['tags in the part of a tag', `<row a="${'<b>'.repeat(500_000)}"/>`, 'it holds something else than cells'],
+    ['tags that do not end', '<row <'.repeat(500_000), 'it holds something else than cells'],
+    ['remarks that do not end', '<!--'.repeat(500_000), 'it holds something else than cells'],
+    ['instructions that do not end', '<?x>'.repeat(500_000), 'it holds something else than cells'],
+    ['a text that does not end', cell('A1', 'x'.repeat(8_000_000)), 'it holds something else than cells'],
+    ['an address in other signs', cell('&#88;FD1', 'x'), 'it holds something else than cells'],
+    ['an address in small letters', cell('xfd1', 'x'), 'it holds something else than cells'],
+    ['a second address', `<row r="1"><c r="A1" x:r="XFD1"><v>1</v></c></row>`, 'it has more than 200 columns'],
+  ];
+
+  it.each(endless)('with %s is refused at once', async (_, rows, why) => {
+    const bytes = stored(book(rows));
+    const before = process.cpuUsage();
+    expect(await readWorkbook(bytes)).toEqual({ why });
+    expect(process.cpuUsage(before).user).toBeLessThan(2_000_000);
+  });
+
   it('with bytes changed or cut anywhere gives cells or a reason', async () => {
     const whole = await workbookOf([
       {
@@ -106,7 +136,7 @@ describe('[X13] a workbook from outside', () => {
         const read = await readWorkbook(bytes);
         expect('why' in read ? read.why : read.tables).toBeTruthy();
       }),
-      { numRuns: 300, seed: 5 },
+      { numRuns: runs(300), seed: 5 },
     );
   });
 });

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, type UnzipFileInfo, unzipSync, zipSync } from 'fflate';
-import { tableLimits } from '../../sheet/cells.ts';
+import { faultOfPart } from './look-over.ts';
 
 /** Largest workbook that is opened, in bytes; most parts; most bytes that its parts may unpack to, and how many times their packed size. */
 export const archiveLimits = {
@@ -51,32 +51,10 @@ function packed(parts: Readonly<Record<string, Uint8Array>>): Archive {
   const kept: Record<string, Uint8Array> = {};
   for (const [name, part] of Object.entries(parts)) {
     const text = strFromU8(part);
-    const why = faultOf(name, text);
+    const why = faultOfPart(name, text);
     if (why !== undefined) return { why };
-    kept[name] = strToU8(text.replace(/<(?:\w{1,20}:)?dimension\b[^>]{0,500}>/, ''));
+    kept[name] = strToU8(text.replace(/<(?:\w{1,20}:)?dimension\b[^>]{0,500}>/g, ''));
   }
   if (kept['xl/workbook.xml'] === undefined) return { why: 'it is no workbook' };
   return { bytes: new Uint8Array(zipSync(kept, { level: 0 })) };
-}
-
-function faultOf(name: string, text: string): string | undefined {
-  if (/<!(?:DOCTYPE|ENTITY)/i.test(text) || /\0/.test(text)) return 'it holds something else than cells';
-  if (!name.startsWith('xl/worksheets/')) return undefined;
-  if (/<(?:\w{1,20}:)?f[\s/>]/.test(text)) return 'it holds formulas: put their values in their place';
-  return beyond(text);
-}
-
-/** A single cell far out would make a table of millions. */
-function beyond(text: string): string | undefined {
-  for (const [, column = '', row = ''] of text.matchAll(/\sr\s?=\s?["']([A-Z]{0,7})(\d{1,9})["']/g)) {
-    if (Number(row) > tableLimits.rows) return `it has more than ${tableLimits.rows} rows`;
-    if (columnNumber(column) > tableLimits.columns) return `it has more than ${tableLimits.columns} columns`;
-  }
-  return undefined;
-}
-
-function columnNumber(letters: string): number {
-  let number = 0;
-  for (const letter of letters) number = number * 26 + letter.charCodeAt(0) - 64;
-  return number;
 }
