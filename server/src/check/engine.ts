@@ -6,8 +6,9 @@ import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
 import { Readers } from '../library/readers.ts';
 import { type GivenAnswer, LibraryView, QueryAnswers } from '../library/view.ts';
-import { isOfKind } from '../model/entity.ts';
+import { type AnyEntity, isOfKind, rootOfEntity } from '../model/entity.ts';
 import type { AnyRule } from '../rules/rule.ts';
+import type { Kind } from '../schema/kinds.ts';
 import { withoutAbsorbed } from './absorption.ts';
 import { knownIn } from './catalogue.ts';
 import type { Finding } from './finding.ts';
@@ -31,11 +32,13 @@ export interface EngineOptions {
 export class Engine {
   readonly library = new Library();
   readonly #rules: readonly AnyRule[];
+  readonly #byKind = new Map<Kind, readonly AnyRule[]>();
   readonly #ruleNames: ReadonlySet<string>;
   readonly #today: IsoDate;
   readonly #answers: QueryAnswers;
   readonly #findingsOfEntity: FindingsOfEntity;
   readonly #judged = new Map<FileId, Judged>();
+  #changes = 0;
   /** Of a file that must be judged again: what it read the last time. */
   readonly #readers = new Readers<FileId>();
 
@@ -73,10 +76,37 @@ export class Engine {
     if (known !== undefined) return known.findings;
     const record = this.library.record(file);
     if (record === undefined) return [];
-    const judged = this.#judge(record);
+    const steps = this.#judge(record);
+    let step = steps.next();
+    while (step.done !== true) step = steps.next();
+    return this.#keep(file, step.value).findings;
+  }
+
+  /**
+   * Works the findings of one file out a rule at a time, for whoever has more urgent things to do in between. Begins anew when the library
+   * changes meanwhile.
+   */
+  *judging(file: FileId): Generator<void, void> {
+    for (let record = this.#unjudged(file); record !== undefined; record = this.#unjudged(file)) {
+      const changes = this.#changes;
+      const steps = this.#judge(record);
+      let step = steps.next();
+      while (step.done !== true && this.#changes === changes) {
+        yield;
+        if (this.#changes === changes) step = steps.next();
+      }
+      if (step.done === true) this.#keep(file, step.value);
+    }
+  }
+
+  #unjudged(file: FileId): FileRecord | undefined {
+    return this.#judged.has(file) ? undefined : this.library.record(file);
+  }
+
+  #keep(file: FileId, judged: Judged): Judged {
     this.#judged.set(file, judged);
     this.#readers.put(file, judged.reads);
-    return judged.findings;
+    return judged;
   }
 
   /** Findings of one file that need no other file and no rule: what can be said while a library is still being read. */
@@ -125,24 +155,38 @@ export class Engine {
     return [...new Set([file, ...this.#affectedBy(keys)])];
   }
 
-  /** A file that waits to be judged again is affected by nothing: whoever asks for its findings gets them from the newest state. */
+  /** Returns the files that have to be judged again; those that wait for it already were told of before. */
   #affectedBy(keys: ReadonlySet<IndexKey>): readonly FileId[] {
+    this.#changes++;
     const affected: FileId[] = [];
     for (const key of this.#answers.forget(keys))
       for (const reader of this.#readers.of(key)) if (this.#judged.delete(reader)) affected.push(reader);
     return affected;
   }
 
-  #judge(record: FileRecord): Judged {
+  *#judge(record: FileRecord): Generator<void, Judged> {
     const reads = new Set<IndexKey>();
     const view = new LibraryView(this.library, reads, this.#answers);
     const problems = [...record.problems, ...this.#ownProblems(record, view)];
     const found = problems.map((problem) => findingOfProblem(problem, record.file, nameOf(record)));
-    const reported = record.entity === undefined ? [] : runRules(this.#rules, record.entity, view, this.#today);
-    const { kept, heldBack } = settled([...found, ...reported], view);
+    const { entity } = record;
+    for (const rule of entity === undefined ? [] : this.#rulesFor(entity)) {
+      if (entity !== undefined) found.push(...runRules([rule], entity, view, this.#today));
+      yield;
+    }
+    const { kept, heldBack } = settled(found, view);
     const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);
     // Last, so that nothing is taken for explained by a finding that nobody sees.
     return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads };
+  }
+
+  #rulesFor(entity: AnyEntity): readonly AnyRule[] {
+    const { kind } = rootOfEntity(entity);
+    const known = this.#byKind.get(kind);
+    if (known !== undefined) return known;
+    const rules = this.#rules.filter(({ kinds }) => kinds.includes(kind));
+    this.#byKind.set(kind, rules);
+    return rules;
   }
 
   /** Faults of how the library treats findings: they need the names of all rules, which no rule knows. */

@@ -16,6 +16,7 @@ export class Lull {
   #lastChange = Number.NEGATIVE_INFINITY;
   #typing: 'yes' | 'no' = 'no';
   #owed = 0;
+  #line: Promise<void> = Promise.resolve();
 
   changed(): void {
     const now = performance.now();
@@ -31,9 +32,18 @@ export class Lull {
     this.#owed--;
   }
 
-  /** Resolves in the next lull, at the earliest in the next turn of the loop and at the latest after a second. */
+  /**
+   * Resolves in the next lull, at the earliest in the next turn of the loop and at the latest after a second. Of several who wait, one
+   * goes on in a turn, so that all of them together take no more of it than one would.
+   */
   async come(): Promise<void> {
     const end = performance.now() + longestWait;
+    const mine = this.#line.then(() => this.#turnBefore(end));
+    this.#line = mine;
+    await mine;
+  }
+
+  async #turnBefore(end: number): Promise<void> {
     await nextTurn();
     for (let wait = this.#left(); wait > 0 && performance.now() < end; wait = this.#left()) await rest(wait);
   }

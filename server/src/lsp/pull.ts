@@ -19,6 +19,9 @@ import type { Workbench } from './workbench.ts';
 
 type Reporter = ResultProgressReporter<WorkspaceDiagnosticReportPartialResult> | undefined;
 
+/** What there is to tell about a file that was not told before. */
+type News = (address: string, slices: Slices) => Promise<WorkspaceDocumentDiagnosticReport | undefined>;
+
 const filesInOnePart = 200;
 
 /**
@@ -53,7 +56,9 @@ export class Pull {
     const asked = this.versions.get(address);
     await Promise.race([this.#workbench.textTaken(address), cancellation(token)]);
     if (token.isCancellationRequested) return cancelled('false');
-    if (this.versions.get(address) !== asked) return cancelled('true');
+    const isNewest = (): boolean => this.versions.get(address) === asked;
+    await this.#reports.prepare(address, new Slices(), isNewest);
+    if (!isNewest()) return cancelled('true');
     const { resultId, items } = this.#reports.of(address);
     this.#answered.set(address, { resultId, version: asked });
     if (params.previousResultId === resultId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId };
@@ -72,7 +77,7 @@ export class Pull {
     try {
       await Promise.race([this.#workbench.settled(), cancellation(token)]);
       watch.waitFor([...watch.known.keys(), ...this.#workbench.addresses()]);
-      return await watch.run((address) => this.#news(address, watch));
+      return await watch.run((address, slices) => this.#news(address, watch, slices));
     } finally {
       this.#watchers.delete(watch);
     }
@@ -115,7 +120,12 @@ export class Pull {
     return this.#reports.of(address).resultId !== told.resultId;
   }
 
-  #news(address: string, watch: WorkspaceWatch): WorkspaceDocumentDiagnosticReport | undefined {
+  async #news(
+    address: string,
+    watch: WorkspaceWatch,
+    slices: Slices,
+  ): Promise<WorkspaceDocumentDiagnosticReport | undefined> {
+    await this.#reports.prepare(address, slices);
     const { resultId, items } = this.#reports.of(address);
     const known = watch.known.get(address);
     if (known === resultId || (known === undefined && items.length === 0)) return undefined;
@@ -159,9 +169,7 @@ class WorkspaceWatch {
     this.#wake();
   }
 
-  async run(
-    news: (address: string) => WorkspaceDocumentDiagnosticReport | undefined,
-  ): Promise<WorkspaceDiagnosticReport> {
+  async run(news: News): Promise<WorkspaceDiagnosticReport> {
     while (!this.#ended && !this.#token.isCancellationRequested) {
       const items = await this.#nextPart(news);
       if (items.length > 0 && this.#reporter === undefined) return { items };
@@ -171,16 +179,14 @@ class WorkspaceWatch {
     return { items: [] };
   }
 
-  async #nextPart(
-    news: (address: string) => WorkspaceDocumentDiagnosticReport | undefined,
-  ): Promise<WorkspaceDocumentDiagnosticReport[]> {
+  async #nextPart(news: News): Promise<WorkspaceDocumentDiagnosticReport[]> {
     const items: WorkspaceDocumentDiagnosticReport[] = [];
     const slices = new Slices(() => this.#lull.come());
     await this.#lull.come();
     for (const address of this.#waiting) {
       if (this.#reporter !== undefined && items.length >= filesInOnePart) break;
       this.#waiting.delete(address);
-      const item = news(address);
+      const item = await news(address, slices);
       if (item !== undefined) items.push(item);
       await slices.pause();
     }

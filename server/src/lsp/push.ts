@@ -44,35 +44,40 @@ export class Push {
   /** At once. A file that changes again meanwhile simply waits again: there is never more than one check of it under way. */
   async #sendEdited(): Promise<void> {
     this.#sendingEdited = true;
+    const slices = new Slices();
     try {
-      await this.#sendAll([this.#edited], new Slices());
+      for (const address of this.#edited) {
+        this.#edited.delete(address);
+        this.#send(address);
+        await slices.pause();
+      }
     } finally {
       this.#sendingEdited = false;
     }
   }
 
-  /** What an edit means for other files: when there is time. */
+  /** What an edit means for other files: when there is time, and first for those that somebody has open. */
   async #sendOthers(): Promise<void> {
     const { lull } = this.#workbench;
+    const slices = new Slices(() => lull.come());
     this.#sendingOthers = true;
     try {
       await lull.come();
-      await this.#sendAll([this.#open, this.#others], new Slices(() => lull.come()));
+      for (let next = this.#nextOther(); next !== undefined; next = this.#nextOther()) {
+        await this.#reports.prepare(next, slices);
+        this.#send(next);
+        await slices.pause();
+      }
     } finally {
       this.#sendingOthers = false;
     }
   }
 
-  /** Until all are empty, always from the first that is not. */
-  async #sendAll(queues: readonly Set<string>[], slices: Slices): Promise<void> {
-    for (;;) {
-      const queue = queues.find(({ size }) => size > 0);
-      const [next] = queue ?? [];
-      if (queue === undefined || next === undefined) return;
-      queue.delete(next);
-      this.#send(next);
-      await slices.pause();
-    }
+  #nextOther(): string | undefined {
+    const queue = this.#open.size > 0 ? this.#open : this.#others;
+    const [next] = queue;
+    if (next !== undefined) queue.delete(next);
+    return next;
   }
 
   #send(address: string): void {

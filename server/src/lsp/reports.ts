@@ -4,6 +4,7 @@ import type { Finding } from '../check/finding.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { diagnosticOf } from './diagnostic.ts';
 import { textHash } from './text-hash.ts';
+import type { Slices } from './turns.ts';
 import type { Home, Workbench } from './workbench.ts';
 
 /** What the editor is told about one file. */
@@ -47,6 +48,14 @@ export class Reports {
     const made = { findings, items, resultId: textHash(JSON.stringify(items)) };
     this.#kept.set(address, made);
     return made;
+  }
+
+  /** Works out what `of` will answer, with others' turns between two rules, as long as it is wanted. */
+  async prepare(address: string, slices: Slices, isWanted = (): boolean => true): Promise<void> {
+    const home = this.#workbench.isInView(address) ? this.#workbench.homeOf(address) : undefined;
+    if (home === undefined || home.library?.isWhole === false) return;
+    const steps = home.engine.judging(home.file);
+    while (isWanted() && steps.next().done !== true) await slices.pause();
   }
 
   uriOf(address: string): string {

@@ -41,6 +41,7 @@ export class StatusReporter {
     await lull.come();
     for (const address of this.#waiting) {
       this.#waiting.delete(address);
+      await this.#reports.prepare(address, slices);
       this.#reports.of(address);
       await slices.pause();
     }
