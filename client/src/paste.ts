@@ -7,6 +7,8 @@ import {
   DocumentPasteEdit,
   type DocumentPasteEditProvider,
   languages,
+  type Range,
+  type TextDocument,
   window,
 } from 'vscode';
 import { listIn, recordIn, textIn } from './answers.ts';
@@ -41,15 +43,18 @@ class CleaningPaste implements DocumentPasteEditProvider {
   }
 
   async provideDocumentPasteEdits(
-    _document: unknown,
-    _ranges: unknown,
+    document: TextDocument,
+    ranges: readonly Range[],
     data: DataTransfer,
     _context: unknown,
     token: CancellationToken,
   ): Promise<DocumentPasteEdit[] | undefined> {
     const text = await data.get('text/plain')?.asString();
     if (text === undefined || token.isCancellationRequested) return undefined;
-    const answer = recordIn(await this.#server.ask('traywright/cleanPaste', { text }));
+    const [range, ...more] = ranges;
+    const isOne = range !== undefined && more.length === 0;
+    const place = isOne ? { uri: document.uri.toString(), range: plainRange(range) } : {};
+    const answer = recordIn(await this.#server.ask('traywright/cleanPaste', { text, ...place }));
     const changes = listIn(answer.changes).map(changeIn);
     if (changes.length === 0 || token.isCancellationRequested) return undefined;
     this.#last = changes;
@@ -66,6 +71,14 @@ class CleaningPaste implements DocumentPasteEditProvider {
     }
     await window.showQuickPick([...this.#last], { title: 'What the last paste changed', matchOnDescription: true });
   }
+}
+
+/** As the protocol has it: the editor's own form of a range is a list. */
+function plainRange({ start, end }: Range) {
+  return {
+    start: { line: start.line, character: start.character },
+    end: { line: end.line, character: end.character },
+  };
 }
 
 function changeIn(value: unknown): Change {

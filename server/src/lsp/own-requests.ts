@@ -2,6 +2,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { Answers } from '../editor/new-file.ts';
 import { folderFor, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
 import { asSnippet } from '../editor/offer.ts';
+import { pasteInto } from '../editor/paste.ts';
 import type { FieldsFromQuote } from '../editor/quote-to-fields.ts';
 import { quoteToFields } from '../editor/quote-to-fields.ts';
 import type { CleanPaste } from '../quantity/prose/clean-paste.ts';
@@ -26,10 +27,7 @@ export function attachOwnRequests(
 ): void {
   connection.onRequest(
     'traywright/cleanPaste',
-    session.request((params: unknown): CleanPaste | null => {
-      const text = fieldIn(params, 'text');
-      return typeof text === 'string' ? cleanPaste(text) : null;
-    }),
+    session.request((params: unknown) => pasted(params, places)),
   );
   connection.onRequest(
     'traywright/quoteToFields',
@@ -47,6 +45,19 @@ export function attachOwnRequests(
     'traywright/newFile',
     session.request((params: unknown) => newFile(params, places)),
   );
+}
+
+/** Cleaned, and made to fit the place when the client says which. */
+async function pasted(params: unknown, places: DocumentPlaces): Promise<CleanPaste | null> {
+  const text = fieldIn(params, 'text');
+  if (typeof text !== 'string') return null;
+  const uri = fieldIn(params, 'uri');
+  const record = typeof uri === 'string' ? (await places.text(uri))?.record : undefined;
+  const range = fieldIn(params, 'range');
+  if (record === undefined || range === undefined) return cleanPaste(text);
+  const start = offsetOf(record, placeOf(fieldIn(range, 'start')));
+  const end = offsetOf(record, placeOf(fieldIn(range, 'end')));
+  return start === undefined || end === undefined ? cleanPaste(text) : pasteInto(record.text, { start, end }, text);
 }
 
 function kindWords(kind: Kind): { kind: Kind; title: string; about: string } {
@@ -87,7 +98,10 @@ function fieldsAt({ record }: DocumentAt, params: unknown): FieldsFromQuote | un
 }
 
 function positionIn(params: unknown): { line: number; character: number } {
-  const position = fieldIn(params, 'position');
+  return placeOf(fieldIn(params, 'position'));
+}
+
+function placeOf(position: unknown): { line: number; character: number } {
   return { line: Number(fieldIn(position, 'line')), character: Number(fieldIn(position, 'character')) };
 }
 

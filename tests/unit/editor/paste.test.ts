@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { pasteInto } from '../../../server/src/editor/paste.ts';
 import { cleanPaste } from '../../../server/src/quantity/prose/clean-paste.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+import { treeAt } from '../../support/writing-contexts.ts';
 
 const cleaned: readonly (readonly [string, string])[] = [
   ['di\ufb00erent \ufb01lter', 'different filter'],
@@ -57,5 +60,59 @@ describe('text pasted from a PDF', () => {
     const start = performance.now();
     cleanPaste('a-'.repeat(100_000));
     expect(performance.now() - start).toBeLessThan(1_000);
+  });
+});
+
+describe('text pasted into a rule file', () => {
+  const head = 'kind: device\nid: pale\n';
+
+  /** The file after the paste at `‸`, or over what stands between two of them. */
+  function pastedAt(marked: string, pasted: string): string {
+    const [before = '', second = '', third] = marked.split('‸');
+    const replaced = third === undefined ? '' : second;
+    const rest = third ?? second;
+    const span = { start: before.length, end: before.length + replaced.length };
+    return before + pasteInto(before + replaced + rest, span, pasted).text + rest;
+  }
+
+  function quoteIn(text: string): string {
+    const { tree, problems } = readTree(text);
+    expect(problems, text).toEqual([]);
+    const quote = treeAt(tree, ['statements', 's1', 'quote']);
+    return quote?.node === 'scalar' ? quote.text : '';
+  }
+
+  const page = 'Rinse: use "critical" water\nand the ﬁlter #2,\n  then dry.';
+  const meant = 'Rinse: use "critical" water and the filter #2, then dry.';
+
+  it.each([
+    'statements:\n  s1: {doc: D, page: 1, quote: "‸"}\n',
+    "statements:\n  s1: {doc: D, page: 1, quote: '‸'}\n",
+    'statements:\n  s1: {doc: D, page: 1, quote: ‸}\n',
+    'statements:\n  s1: {doc: D, page: 1, quote: ‸, lang: en}\n',
+    'statements:\n  s1:\n    doc: D\n    quote: ‸\n    lang: en\n',
+    'statements:\n  s1:\n    quote: "‸the old words‸"\n',
+    'statements:\n  s1: {section: "a \\"b\\"", quote: "‸"}\n',
+  ])('is one sentence with its own marks in %j', (statements) => {
+    expect(quoteIn(pastedAt(head + statements, page))).toBe(meant);
+  });
+
+  it('within a sentence only what is pasted changes', () => {
+    expect(pastedAt(`${head}statements:\n  s1: {quote: "Rinse ‸."}\n`, 'with\nwater')).toContain('"Rinse with water."');
+  });
+
+  it('plain words need no marks; fields, lists and what stands in marks already stay as they are', () => {
+    const quote = `${head}statements:\n  s1:\n    quote: ‸\n`;
+    for (const kept of ['Rinse twice', '"Rinse: twice"', '- one\n- two', 'x\n    page: 3'])
+      expect(pastedAt(quote, kept)).toBe(quote.replace('‸', kept));
+    expect(pastedAt(`${head}‸`, 'name: x\nmaker: y\n')).toBe(`${head}name: x\nmaker: y\n`);
+    expect(pastedAt(`${head}limits: {‸}\n`, 'temp: {at_most: 4 C}')).toContain('{temp: {at_most: 4 C}}');
+  });
+
+  it('every change is told', () => {
+    const text = `${head}statements:\n  s1: {quote: ""}\n`;
+    const at = text.indexOf('""') + 1;
+    const { changes } = pasteInto(text, { start: at, end: at }, page);
+    expect(changes.map(({ from }) => from)).toEqual(['ﬁ', '⏎', '"']);
   });
 });

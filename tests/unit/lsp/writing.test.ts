@@ -134,6 +134,11 @@ describe('reading over the protocol', () => {
     expect(await client.connection.sendRequest('traywright/cleanPaste', { text: 'ﬁlter' })).toMatchObject({
       text: 'filter',
     });
+    const end = { line: 5, character: device.split('\r\n')[5]?.indexOf('."') ?? 0 };
+    const inQuote = { uri, range: { start: end, end }, text: ' at "any"\nstage' };
+    expect(await client.connection.sendRequest('traywright/cleanPaste', inQuote)).toMatchObject({
+      text: ' at \\"any\\" stage',
+    });
     for (const method of ['newFile', 'newFileQuestions', 'quoteToFields', 'cleanPaste'])
       expect(
         await client.connection.sendRequest(`traywright/${method}`, {
