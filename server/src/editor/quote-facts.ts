@@ -48,8 +48,11 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string): readonl
     stages.set(said.field, { ...said, forbidden: said.forbidden && (known?.forbidden ?? true) });
   }
   const all = [...stages.values()];
+  const quote = reading.quote.toLowerCase();
+  const last = lastRinse([...stages.keys()], quote, src);
+  if (last !== undefined) return [last];
   if (all.length > 1 && !all.every(({ forbidden }) => forbidden)) return [];
-  return all.flatMap((said) => fieldsOf(said, reading.quote.toLowerCase(), src));
+  return all.flatMap((said) => fieldsOf(said, quote, src));
 }
 
 interface Said {
@@ -96,7 +99,7 @@ function useChoice(first: 'forbidden' | 'required'): string {
 
 function detailsOf(field: string, quote: string): readonly string[] {
   if (field === 'drying') return dryingIn(quote);
-  return field === 'rinse' ? waterIn(quote) : [];
+  return field === 'rinse' ? waterIn(quote).map((water) => `water: {${water}}`) : [];
 }
 
 /** Grades of water by the words of a page. Where it names another water, the grade is left for the reader to choose. */
@@ -108,13 +111,24 @@ const grades: readonly (readonly [string, readonly string[]])[] = [
   ['utility', ['utility water', 'tap water', 'leitungswasser', 'eau du robinet']],
 ];
 
+/** The water of the last rinse has a place of its own, by hand as in a washer. */
+function lastRinse(fields: readonly string[], quote: string, src: string): NewField | undefined {
+  const [water] = waterIn(quote);
+  const isLast = /final rins|last rins|schlussspül|letzte spül|rinçage final|dernier rinçage/.test(quote);
+  const inWasher = fields.includes('mechanical');
+  if (water === undefined || !isLast || !fields.includes('rinse') || fields.length > (inWasher ? 2 : 1))
+    return undefined;
+  return { path: inWasher ? 'mechanical.final_rinse' : 'rinse.final', value: `{${water}, src: ${src}}` };
+}
+
+/** `grade: critical`, as the page names the water. */
 function waterIn(quote: string): readonly string[] {
   const named = grades.find(([, words]) => words.some((word) => quote.includes(word)))?.[0];
   const all = grades.map(([grade]) => grade);
-  if (named !== undefined) return [`water: {grade: ${marked.choice([named, ...all.filter((one) => one !== named)])}}`];
+  if (named !== undefined) return [`grade: ${marked.choice([named, ...all.filter((one) => one !== named)])}`];
   const isOther =
     /(?:deioni|demineral|de-ioni|distilled|reverse.osmosis|destilliert|entmineral|vollentsalzt|déminéral|distillée)/;
-  return isOther.test(quote) ? [`water: {grade: ${marked.hole}}`] : [];
+  return isOther.test(quote) ? [`grade: ${marked.hole}`] : [];
 }
 
 const methods: readonly (readonly [string, readonly string[]])[] = [

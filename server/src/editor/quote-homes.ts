@@ -151,6 +151,16 @@ const device: readonly Group[] = [
     ],
   },
   {
+    path: 'mechanical.dry',
+    stages: ['dry'],
+    words: [],
+    besideStage: 'mechanical',
+    fields: [
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'time', dimension: 'time', near: [] },
+    ],
+  },
+  {
     path: 'disinfection',
     stages: ['disinfection'],
     words: ['a0', 'a₀'],

@@ -122,7 +122,7 @@ function stageBefore({ span, sentence }: NumberMention, { stages, numbers }: Quo
   const start = Math.max(0, ...numbers.filter((one) => one.sentence < sentence).map((one) => one.span.end));
   const before = stages.filter((one) => one.span.start >= start && one.span.end <= span.start);
   const [last, other] = [before.at(-1), before.at(-2)];
-  if (last?.stage !== 'mechanical' || other?.stage !== 'disinfection') return last?.stage;
+  if (last?.stage !== 'mechanical' || (other?.stage !== 'disinfection' && other?.stage !== 'dry')) return last?.stage;
   const isBetween = numbers.some((one) => one.span.start > other.span.end && one.span.end < last.span.start);
   return isBetween ? last.stage : other.stage;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FileId } from '../../../server/src/base/brand.ts';
+import { type FileId, fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
 import { completionsAt } from '../../../server/src/editor/completion.ts';
 import { asPlain, type Offer } from '../../../server/src/editor/offer.ts';
@@ -7,6 +7,8 @@ import { wantedAt } from '../../../server/src/editor/writing-shape.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { inspect } from '../../../server/src/schema/inspect.ts';
+import { type Kind, kinds } from '../../../server/src/schema/kinds.ts';
+import { shapeOf } from '../../../server/src/schema/shapes.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import type { Tree } from '../../../server/src/syntax/tree.ts';
 import { testDay } from '../../support/examples.ts';
@@ -180,4 +182,53 @@ describe('every key, taken and left empty', () => {
     expect(errors).toEqual([]);
     expect(taken).toBeGreaterThan(1_000);
   }, 3_600_000);
+});
+
+/** The text after an offer was taken, with the place where the writer goes on, if there is one. */
+function goneOn(text: string, offer: Offer): { readonly text: string; readonly cursor?: number } {
+  const { start, end } = offer.span;
+  const rest = offer.pieces.findIndex((piece) => typeof piece !== 'string' && piece.hole === 'rest');
+  const before = offer.pieces.slice(0, Math.max(0, rest)).map(filled).join('');
+  const after = text.slice(0, start) + offer.pieces.map(filled).join('') + text.slice(end);
+  return rest < 0 ? { text: after } : { text: after, cursor: start + before.length };
+}
+
+function hasStatements(kind: Kind): boolean {
+  const shape = shapeOf(kind);
+  return shape.form === 'record' && shape.fields.has('statements');
+}
+
+describe('a file written by completion alone', () => {
+  it.each([...kinds])(
+    '%s: every field that can be reached, from one to the next, is read as what was meant',
+    (kind) => {
+      const view = sampleEngine().view();
+      const seen = new Set<unknown>();
+      const faults: string[] = [];
+      let taken = 0;
+      const write = (text: string, cursor: number, depth: number): void => {
+        const wanted = wantedAt(text, cursor);
+        const style = wanted?.slot.path.at(-1)?.frame.style;
+        const place = `${style} ${wanted?.as} ${wanted?.field?.key}`;
+        if (seen.has(wanted?.shape) && seen.has(place) && depth > 1) return;
+        seen.add(wanted?.shape).add(place);
+        const before = problemsOf(text).problems;
+        for (const offer of completionsAt(readRuleFile(fileId('here.ifu.yaml'), text), cursor, view, rules).offers) {
+          const next = goneOn(text, offer);
+          taken++;
+          for (const [rule, number] of problemsOf(next.text).problems)
+            if (!toDos.has(rule) && number > (before.get(rule) ?? 0))
+              faults.push(
+                `${offer.label}: ${rule}\n${around(text, cursor)}\n${around(next.text, next.cursor ?? cursor)}`,
+              );
+          if (next.cursor !== undefined && depth < 6) write(next.text, next.cursor, depth + 1);
+        }
+      };
+      const start = `kind: ${kind}\nid: pale\n${hasStatements(kind) ? 'statements:\n  s1: {quote: "x"}\n' : ''}`;
+      write(start, start.length, 0);
+      expect(faults.slice(0, 10)).toEqual([]);
+      expect(taken).toBeGreaterThan(15);
+    },
+    3_600_000,
+  );
 });

@@ -153,6 +153,9 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('In the washer wash at 55 °C for at least 10 minutes and disinfect at 90 °C for 5 minutes.')).toBe(
       `mechanical:\n  wash: {temp: {stated: 55 °C, src: s5}, time: {at_least: 10 min, src: s5}}\n  ${phase}`,
     );
+    expect(madeFrom('Dry in the washer at up to 100 °C for 20 minutes.')).toBe(
+      'mechanical:\n  dry: {temp: {at_most: 100 °C, src: s5}, time: {stated: 20 min, src: s5}}',
+    );
     expect(madeFrom('Disinfect at 90 °C for 5 minutes.')).toContain('disinfection:\n  temp: {stated: 90 °C');
   });
 
@@ -224,6 +227,10 @@ describe('a quote becomes fields', () => {
       'drying: {use: required, method: [air], air: {grade: filtered}, src: s5}',
     );
     expect(madeFrom('Dry with a lint-free cloth.')).toBe('drying: {use: required, method: [cloth], src: s5}');
+    expect(madeFrom('Final rinse with critical water.')).toBe('rinse:\n  final: {grade: critical, src: s5}');
+    expect(madeFrom('Final rinse in the washer with critical water.')).toBe(
+      'mechanical:\n  final_rinse: {grade: critical, src: s5}',
+    );
     expect(madeFrom('Lubricate after rinsing and drying.')).toBe('');
   });
 
