@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cli, folderWith } from '../../support/cli.ts';
+import { git } from '../../support/git.ts';
 import { elementsIn, type HtmlElement, pageFaults, readHtml, textOf } from '../../support/html.ts';
+import { readSample } from '../../support/samples.ts';
 
 /* Everything that is printed beside the cards: well-formed, without script, in a fixed order of parts, and no verdict of ours. */
 
@@ -202,5 +204,28 @@ describe('the binder', () => {
     const anchors = [...elementsIn(page)].map(({ attributes }) => `#${attributes.get('id')}`);
     expect(links).toHaveLength(12);
     for (const link of links) expect(anchors).toContain(link);
+  }, 120_000);
+
+  it('comes again to the byte from a commit and a day, whatever became of the files since, and wherever they lie', async () => {
+    const texts = [...readSample('lanternfield-corrected')];
+    const folder = folderWith(Object.fromEntries(texts.map(([file, text]) => [`library/${file}`, text])));
+    git(folder, 'init', '--quiet');
+    git(folder, 'add', '.');
+    git(folder, 'commit', '--quiet', '-m', 'as it was');
+    const commit = git(folder, 'rev-parse', 'HEAD').trim();
+    const copy = join(folderWith({}), 'elsewhere');
+    git(folder, 'clone', '--quiet', folder, copy);
+    writeFileSync(join(folder, 'library/sets/MINOR-A.ifu.yaml'), 'kind: set\nid: MINOR-A\nname: Changed since\n');
+    const made = async (cwd: string, day: string): Promise<string> => {
+      const out = folderWith({});
+      const words = ['binder', 'library', '--from', commit, '--day', day, '--out', out];
+      expect(await cli(words, { cwd })).toMatchObject({ err: '' });
+      return readFileSync(join(out, `binder-${day}.html`), 'utf8');
+    };
+    const first = await made(folder, '2025-03-03');
+    expect(first).toContain(`Recorded state <span data-told="history">${commit}</span>.`);
+    expect(first).not.toContain('Changed since');
+    expect(await made(copy, '2025-03-03')).toBe(first);
+    expect(await made(copy, '2026-03-03')).not.toBe(first);
   }, 120_000);
 });

@@ -4,7 +4,7 @@ import type { Saying } from '../../model/saying.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import type { CycleDemand, CycleField } from '../../rules/support/set-demands.ts';
 import { cycleFields, demandsOn } from '../../rules/support/set-demands.ts';
-import { demanded, type Printing } from '../amounts.ts';
+import { demanded, type Printing, term } from '../amounts.ts';
 import { nameOf } from '../names.ts';
 import type { Line, Value } from '../piece.ts';
 import { originOf, said } from '../piece.ts';
@@ -61,12 +61,13 @@ function whyLine(field: CycleField, { by, who, requirement, src }: CycleDemand, 
 }
 
 /** Whom to call, as the site file says. */
-export function callLines({ view, words }: Printing): readonly Line[] {
+export function callLines(printing: Printing): readonly Line[] {
+  const { view, words } = printing;
   return (view.site()?.contacts?.items ?? []).flatMap((contact) => {
     if (contact.role === undefined) return [];
     const topic = contact.for === undefined ? undefined : said(contact.for);
     const phone = contact.phone === undefined ? undefined : said(contact.phone);
-    return [words.card.foot.contact(said(contact.role), phone, topic)];
+    return [words.card.foot.contact(term(contact.role, printing), phone, topic)];
   });
 }
 

@@ -62,7 +62,8 @@ function namedCase({ set, way, printing }: CardSource): Line {
   const id = way === undefined ? set.case?.text : way.fit.namedCase;
   if (id === undefined) return [];
   const entity = printing.view.get('packaging', id) ?? printing.view.get('device', id);
-  return printing.words.card.packing.inCase(entity === undefined ? id : nameOf(entity, id));
+  const written = set.case?.text === id ? said(set.case) : id;
+  return printing.words.card.packing.inCase(entity === undefined ? written : nameOf(entity, id));
 }
 
 /** The filter of the set, else the one the container's maker names, where it names one only. */

@@ -3,11 +3,12 @@ import type { EntityOf } from '../../model/entities.generated.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { nodesIn } from '../../model/walk.ts';
 import { demandOf } from '../../rules/support/limits-of.ts';
-import { demanded, type Printing } from '../amounts.ts';
+import { demanded, type Printing, term } from '../amounts.ts';
 import { citationLine } from '../card/foot.ts';
 import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { joined, said } from '../piece.ts';
+import { termIn } from '../words/words.ts';
 import type { PosterBody } from './build.ts';
 
 const limitsShown = 4;
@@ -24,13 +25,17 @@ export function sameForAll(printing: Printing): PosterBody {
 }
 
 /** Whom the site names for it, else infection prevention without a number. */
-function callLine({ view, words }: Printing): Line {
+function callLine(printing: Printing): Line {
+  const { view, words } = printing;
   const contacts = view.site()?.contacts?.items ?? [];
   const contact =
     contacts.find(({ role }) => role?.text === 'infection-prevention') ??
     contacts.find((one) => one.for?.text.includes('prion') === true);
-  if (contact?.role === undefined) return words.poster.same.call('infection-prevention', undefined);
-  return words.poster.same.call(said(contact.role), contact.phone === undefined ? undefined : said(contact.phone));
+  if (contact?.role === undefined) return words.poster.same.call(termIn(words, 'infection-prevention'), undefined);
+  return words.poster.same.call(
+    term(contact.role, printing),
+    contact.phone === undefined ? undefined : said(contact.phone),
+  );
 }
 
 /** Soaks with a longest time. */
