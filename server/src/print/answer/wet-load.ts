@@ -201,7 +201,7 @@ function figureRows(set: InstrumentSet, printing: Printing): readonly (readonly 
       ['mass on each level, if shared equally'],
       [
         {
-          text: formatIn(mass.value / levels.value, unitNamed('mass', 'kg'), 2),
+          text: formatIn(Math.round((100 * mass.value) / levels.value) / 100, unitNamed('mass', 'kg')),
           from: [originOf(mass.at), originOf(levels.at)],
           how: 'computed',
         },
