@@ -1,7 +1,7 @@
 import type { Device } from '../model/entities/device.generated.ts';
 import { judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
-import type { WashQuestion } from './washing.ts';
+import type { WashQuestion } from './wash-question.ts';
 
 /** Connections one device needs: its lumens with a port, else its lumens, else one. */
 export function portsNeeded(device: Device): number {

@@ -2,7 +2,7 @@ import type { Text } from '../model/node.ts';
 import { type CaseOf, judgeCase } from './judgement.ts';
 import { judgeLumens, lumensOf } from './lumens.ts';
 import type { Judgement } from './outcome.ts';
-import type { SterilizationQuestion } from './sterilization.ts';
+import type { SterilizationQuestion } from './sterilization-question.ts';
 
 /** Peroxide is judged by name: the page must list this sterilizer and this cycle, and the cycle must cover the lumens. */
 export function judgePeroxide(question: SterilizationQuestion): readonly Judgement[] {

@@ -2,7 +2,7 @@ import { judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { catchesSterilization, judgeProhibitions } from './prohibitions.ts';
 import { holds } from './setting.ts';
-import type { SterilizationQuestion } from './sterilization.ts';
+import type { SterilizationQuestion } from './sterilization-question.ts';
 import { outOfScopeTraits } from './vocabulary.ts';
 
 /** Gates of identity and category. Categories never stand in for one another. */

@@ -1,31 +1,17 @@
 import type { Device } from '../model/entities/device.generated.ts';
 import type { SterilizationOption } from '../model/entities/device-sterilization.generated.ts';
-import type { Sterilizer, SterilizerCycle } from '../model/entities/sterilizer.generated.ts';
 import type { Quantity, Requirement } from '../model/node.ts';
 import { judgeCycleEvidence } from './evidence.ts';
 import { givenOf } from './given.ts';
 import { factOf, judgeCase, judgeDemand } from './judgement.ts';
 import { judgeLumens, lumensOf } from './lumens.ts';
 import type { Judgement, Parameter } from './outcome.ts';
-import { judgePackagingStatement, type Packed } from './packaging-statement.ts';
+import { judgePackagingStatement } from './packaging-statement.ts';
 import { judgePeroxide } from './peroxide.ts';
-import type { Setting } from './setting.ts';
 import { judgeSterilizationGates } from './sterilization-gates.ts';
+import type { SterilizationQuestion } from './sterilization-question.ts';
 import { judgeHeat, judgeSetpoint } from './temperature.ts';
 import { isSteam } from './vocabulary.ts';
-
-/** One option of one device against one cycle of one machine. Options are whole: values of two options are never mixed. */
-export interface SterilizationQuestion {
-  readonly device: Device;
-  readonly option: SterilizationOption;
-  readonly machine: Sterilizer;
-  readonly cycle: SterilizerCycle;
-  /** How it is packed. Leave out where only the cycle is in question. */
-  readonly packed?: Packed;
-  /** How many of the device are in the load; lumens are counted by the load. */
-  readonly quantity?: number;
-  readonly setting: Setting;
-}
 
 /**
  * Every judgement on the option: gates of identity and category first. Where one of them fails, numbers are not compared: they would

@@ -3,7 +3,7 @@ import { type Given, givenOf, givenValue } from './given.ts';
 import { factOf, judgeCase, judgeDemand } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { heatLimits } from './prohibitions.ts';
-import type { SterilizationQuestion } from './sterilization.ts';
+import type { SterilizationQuestion } from './sterilization-question.ts';
 import { isSteam } from './vocabulary.ts';
 
 /** The setpoint against the page, and what the control band does around it. */

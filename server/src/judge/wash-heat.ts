@@ -12,7 +12,7 @@ import type { Setting } from './setting.ts';
 import { hotEnd } from './temperature.ts';
 import { dryPhases } from './vocabulary.ts';
 import { phaseHeat } from './wash-phases.ts';
-import type { WashQuestion } from './washing.ts';
+import type { WashQuestion } from './wash-question.ts';
 
 /** The hottest phase against the device, the first phase against fixing protein, and water against boiling here. */
 export function judgeWashHeat(question: WashQuestion): readonly Judgement[] {

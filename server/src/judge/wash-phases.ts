@@ -6,7 +6,7 @@ import { type Given, givenOf, givenValue } from './given.ts';
 import { type CaseOf, type Fact, factOf, judgeCase, judgeDemand } from './judgement.ts';
 import type { Judgement, Parameter } from './outcome.ts';
 import { bandOf } from './temperature.ts';
-import type { WashQuestion } from './washing.ts';
+import type { WashQuestion } from './wash-question.ts';
 
 export type PhaseName = NonNullable<MachinePhase['phase']>['text'];
 

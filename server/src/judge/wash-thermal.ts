@@ -13,7 +13,7 @@ import { type Judgement, worstOf } from './outcome.ts';
 import { thresholdOf } from './policies.ts';
 import { holds } from './setting.ts';
 import { phaseHeat, phasesNamed, totalTime } from './wash-phases.ts';
-import type { WashQuestion } from './washing.ts';
+import type { WashQuestion } from './wash-question.ts';
 
 /** One pair or heat dose that the page gives for thermal disinfection. */
 interface ThermalDemand {

@@ -1,33 +1,19 @@
 import type { Detergent } from '../model/entities/detergent.generated.ts';
-import type { Device } from '../model/entities/device.generated.ts';
 import type { CleaningNode } from '../model/entities/device-manual.generated.ts';
 import type { FinalRinse } from '../model/entities/final-rinse.generated.ts';
 import type { Washer, WasherCycle } from '../model/entities/washer.generated.ts';
 import { type Agent, isDetergent, judgeAgent, judgeWindow } from './agents.ts';
 import { judgeConnectors } from './connectors.ts';
-import type { StageDemand } from './demands.ts';
 import { judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
-import type { Setting, Stock } from './setting.ts';
+import type { Stock } from './setting.ts';
 import { judgeStageUse } from './stage-use.ts';
 import { judgeWasherEvidence } from './wash-evidence.ts';
 import { judgeWashHeat } from './wash-heat.ts';
 import { judgePhases, phaseHeat, phasesNamed } from './wash-phases.ts';
+import type { WashQuestion } from './wash-question.ts';
 import { judgeThermal } from './wash-thermal.ts';
 import { judgeWater } from './water.ts';
-
-/** One device in one cycle of one washer. */
-export interface WashQuestion {
-  readonly device: Device;
-  /** The mechanical stage of the alternative that is followed. */
-  readonly demand: StageDemand;
-  readonly machine: Washer;
-  readonly cycle: WasherCycle;
-  readonly stock: Stock;
-  /** How many of the device are washed; connections are counted by the load. */
-  readonly quantity?: number;
-  readonly setting: Setting;
-}
 
 /** Every judgement on washing this device in this cycle. The whole sequence is the instruction, not its single numbers. */
 export function judgeWash(question: WashQuestion): readonly Judgement[] {

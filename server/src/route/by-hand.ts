@@ -9,9 +9,9 @@ import type { CleaningNode } from '../model/entities/device-manual.generated.ts'
 import type { FinalRinse } from '../model/entities/final-rinse.generated.ts';
 import type { WaterQuality } from '../model/entities/water-quality.generated.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
-import type { Means } from './cleaning.ts';
 import type { Department } from './equipment.ts';
 import { idOf } from './equipment.ts';
+import type { Means } from './means.ts';
 import { bestFit } from './ranks.ts';
 
 type Device = EntityOf['device'];

@@ -9,17 +9,11 @@ import { sayingsOf } from '../model/saying.ts';
 import { byHand } from './by-hand.ts';
 import type { Department } from './equipment.ts';
 import { idOf } from './equipment.ts';
+import type { Means } from './means.ts';
 import type { CleaningFit, StageFit } from './model.ts';
 import { bestFit } from './ranks.ts';
 
 type Device = EntityOf['device'];
-
-/** One means for one stage: a washer cycle, a bath, or an agent at the sink. */
-export interface Means {
-  readonly machine: string;
-  readonly means: string;
-  readonly judgements: readonly Judgement[];
-}
 
 const memories = new WeakMap<Department, WeakMap<Device, Map<number, readonly CleaningFit[]>>>();
 

@@ -8,8 +8,9 @@ import { fieldOf } from '../../model/walk.ts';
 import type { StageWord } from '../../quantity/prose/meaning.ts';
 import { defineRule } from '../rule.ts';
 import { modalityName, modalityWords } from '../support/modality-words.ts';
-import type { QuotedStatement, Transcribed } from '../support/transcription.ts';
+import type { Transcribed } from '../support/transcription.ts';
 import { readStatement } from '../support/transcription.ts';
+import type { QuotedStatement } from '../support/transcription-fault.ts';
 import { isMentioned } from '../support/wording.ts';
 
 type Read = Omit<QuotedStatement, 'cited'>;

@@ -5,8 +5,8 @@ import { defineRule } from '../rule.ts';
 import { mentionAt } from '../support/answered-faults.ts';
 import { listed } from '../support/lists.ts';
 import { fieldName, quantityAtFault, quotedWords, quoteReport } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   suspect: (field: string, printed: string, ours: string, readings: readonly string[]) =>

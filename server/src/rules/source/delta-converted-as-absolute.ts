@@ -5,8 +5,8 @@ import { insertField } from '../support/flow-edits.ts';
 import { pairFields } from '../support/pair-fields.ts';
 import { placeInQuote } from '../support/quote-place.ts';
 import { fieldName, quotedWords, quoteReport } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   page: (words: string) =>

@@ -5,8 +5,8 @@ import { defineRule } from '../rule.ts';
 import { longExposures } from '../support/long-exposures.ts';
 import { fieldName, quantityAtFault, quotedWords, quoteReport } from '../support/quote-report.ts';
 import { bySource, siteLimit } from '../support/site-limits.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   total: (field: string, words: string, ours: string) =>

@@ -2,8 +2,8 @@ import type { Fix } from '../../base/problem.ts';
 import { defineRule } from '../rule.ts';
 import { insertField } from '../support/flow-edits.ts';
 import { fieldName, quantityAtFault, quotedWords, quoteReport } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   half: (field: string, words: string, ours: string) =>

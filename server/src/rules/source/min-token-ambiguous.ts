@@ -4,8 +4,8 @@ import { defineRule } from '../rule.ts';
 import { insertField } from '../support/flow-edits.ts';
 import { pairFields } from '../support/pair-fields.ts';
 import { placeInQuote } from '../support/quote-place.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   unclear: (words: string) =>

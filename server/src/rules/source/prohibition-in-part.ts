@@ -4,8 +4,8 @@ import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Text } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
-import type { QuotedStatement } from '../support/transcription.ts';
 import { readStatement } from '../support/transcription.ts';
+import type { QuotedStatement } from '../support/transcription-fault.ts';
 
 const message = {
   part: (what: string) =>

@@ -1,8 +1,8 @@
 import type { Fix } from '../../base/problem.ts';
 import { defineRule } from '../rule.ts';
 import { quotedWords, quoteReport } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   choice: (words: string) =>

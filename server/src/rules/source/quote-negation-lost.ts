@@ -6,8 +6,9 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { placeInQuote } from '../support/quote-place.ts';
 import { fieldName, negatedWords, quoteReport } from '../support/quote-report.ts';
-import type { Transcribed, TranscriptionFault } from '../support/transcription.ts';
+import type { Transcribed } from '../support/transcription.ts';
 import { faultsNamed, readStatement, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   lost: (field: string, use: string, negation: string) =>

@@ -12,8 +12,8 @@ import {
   quoteReport,
   sortOf,
 } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   other: (field: string, written: string, printed: readonly string[]) =>

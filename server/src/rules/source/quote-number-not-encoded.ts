@@ -6,8 +6,8 @@ import { insertField } from '../support/flow-edits.ts';
 import { listed } from '../support/lists.ts';
 import { placeInQuote } from '../support/quote-place.ts';
 import { quotedWords } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   left: (printed: string) => `The page says "${printed}", but no field that cites it holds that number.`,

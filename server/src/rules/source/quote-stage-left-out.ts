@@ -4,8 +4,8 @@ import { sayingOf } from '../../model/saying.ts';
 import { fieldOf } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
 import { listed } from '../support/lists.ts';
-import type { QuotedStatement } from '../support/transcription.ts';
 import { faultsNamed, readStatement } from '../support/transcription.ts';
+import type { QuotedStatement } from '../support/transcription-fault.ts';
 
 const message = {
   left: (names: readonly string[]) =>

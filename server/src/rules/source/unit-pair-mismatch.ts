@@ -10,8 +10,8 @@ import type { PairField } from '../support/pair-fields.ts';
 import { pairFields } from '../support/pair-fields.ts';
 import { placeInQuote } from '../support/quote-place.ts';
 import { fieldName, quotedWords, quoteReport } from '../support/quote-report.ts';
-import type { TranscriptionFault } from '../support/transcription.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
+import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
 const message = {
   encoded: (words: string, apart: string, field: string, ours: string) =>

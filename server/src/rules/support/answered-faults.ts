@@ -7,7 +7,7 @@ import type { NumberMention, QuoteReading } from '../../quantity/prose/prose.ts'
 import { isEqualAmount } from '../../quantity/prose/ratio.ts';
 import { readQuote } from '../../quantity/prose/read-quote.ts';
 import type { FieldClaim, FieldClaims } from './field-claim.ts';
-import type { QuotedStatement, TranscriptionFault } from './transcription.ts';
+import type { QuotedStatement, TranscriptionFault } from './transcription-fault.ts';
 
 /** Faults of the bound word: a bare number has none to be wrong. */
 const boundFaults: ReadonlySet<string> = new Set([

@@ -2,7 +2,8 @@ import type { Quantity } from '../../model/node.ts';
 import { usesAny } from './answered-faults.ts';
 import type { FieldClaim } from './field-claim.ts';
 import { claimsOf } from './field-claims.ts';
-import type { Transcribed, TranscriptionFault } from './transcription.ts';
+import type { Transcribed } from './transcription.ts';
+import type { TranscriptionFault } from './transcription-fault.ts';
 
 /** A field that takes one number of a doubtful pair, with that number. */
 export interface PairField {

@@ -12,7 +12,7 @@ import { mentionAt } from './answered-faults.ts';
 import type { FieldClaim } from './field-claim.ts';
 import { demandInWords } from './limits-of.ts';
 import { placeInQuote } from './quote-place.ts';
-import type { QuotedStatement, TranscriptionFault } from './transcription.ts';
+import type { QuotedStatement, TranscriptionFault } from './transcription-fault.ts';
 
 /** What every finding about a quote shows: the statement, the words in it that matter, and what the field says. */
 export function quoteReport({ fault, quoted, field }: TranscriptionFault): Pick<Report, 'says' | 'related' | 'does'> {

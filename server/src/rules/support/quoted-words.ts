@@ -1,8 +1,9 @@
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Citation, Rec } from '../../model/node.ts';
 import { fieldOf, nodesIn } from '../../model/walk.ts';
-import type { QuotedStatement, Transcribed } from './transcription.ts';
+import type { Transcribed } from './transcription.ts';
 import { readStatement } from './transcription.ts';
+import type { QuotedStatement } from './transcription-fault.ts';
 
 /** The passages cited by a record or anything inside it; by what is around it when it cites none. Each once. */
 export function passagesOf(

@@ -2,15 +2,15 @@ import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Table, Text } from '../../model/node.ts';
 import { rowOf } from '../../model/walk.ts';
-import type { Claim, NumberClaim, QuoteFault, QuoteFaultName } from '../../quantity/prose/claims.ts';
+import type { Claim, NumberClaim, QuoteFaultName } from '../../quantity/prose/claims.ts';
 import { compareQuote, readerLanguage } from '../../quantity/prose/compare.ts';
 import { matchNumber } from '../../quantity/prose/match.ts';
-import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { readQuote } from '../../quantity/prose/read-quote.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import { isAnswered } from './answered-faults.ts';
 import type { FieldClaim, FieldClaims } from './field-claim.ts';
 import { claimsOf } from './field-claims.ts';
+import type { QuotedStatement, TranscriptionFault } from './transcription-fault.ts';
 import { isMentioned } from './wording.ts';
 
 /** Kinds that repeat what a maker's document says. */
@@ -25,23 +25,6 @@ export const transcribedKinds = [
 ] as const satisfies readonly Kind[];
 
 export type Transcribed = AnyEntity & { readonly statements?: Table<Statement>; readonly lang?: Text };
-
-/** A statement with its quote, as read. */
-export interface QuotedStatement {
-  readonly id: string;
-  readonly statement: Statement;
-  readonly quote: Text;
-  readonly reading: QuoteReading;
-  /** How many fields cite it. */
-  readonly cited: number;
-}
-
-/** One departure of the fields from a quote. Without a field it stands in the statement itself. */
-export interface TranscriptionFault {
-  readonly fault: QuoteFault;
-  readonly quoted: QuotedStatement;
-  readonly field?: FieldClaim;
-}
 
 /** A dozen rules ask for the faults of one entity: they are worked out once. Readings are kept only where there is a fault. */
 const known = new WeakMap<AnyEntity, readonly TranscriptionFault[]>();

@@ -1,6 +1,6 @@
 import type { StageDemand } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
-import type { WashQuestion } from '../../judge/washing.ts';
+import type { WashQuestion } from '../../judge/wash-question.ts';
 import { judgeWash } from '../../judge/washing.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
 import type { WasherCycle } from '../../model/entities/washer.generated.ts';

@@ -1,7 +1,7 @@
 import type { Judgement } from '../../judge/outcome.ts';
 import { judgeWashHeat } from '../../judge/wash-heat.ts';
 import { judgePhases } from '../../judge/wash-phases.ts';
-import type { WashQuestion } from '../../judge/washing.ts';
+import type { WashQuestion } from '../../judge/wash-question.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
