@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { commands } from '../../../server/src/cli/commands.ts';
 import { cli, folderWith } from '../../support/cli.ts';
 import { cut, cutText } from '../../support/fuzz.ts';
 import { readSample } from '../../support/samples.ts';
@@ -56,15 +57,63 @@ describe('comparing two states of which one is cut about', () => {
   );
 });
 
+describe('any command over a department', () => {
+  const values = fc.oneof(
+    fc.constantFrom(
+      'LAP-CHOLE-B',
+      'duskwell-lap-scissors',
+      'S1-pv132-4-20',
+      'chemistry/C4=C5',
+      '2025-03-04T07:30',
+      'a4',
+    ),
+    fc.constantFrom(
+      '.',
+      'sets/LAP-CHOLE-B.ifu.yaml',
+      'log.csv',
+      '-',
+      '--',
+      '0',
+      '-1',
+      '1e9',
+      '2025-02-30',
+      'json',
+      'html',
+    ),
+    fc.string({ unit: 'binary', maxLength: 8 }),
+  );
+  const command = fc.constantFrom(...commands.filter(({ name }) => !['help', 'version'].includes(name)));
+  const line = command.chain(({ name, options }) => {
+    // What is watched is never over, and nobody types here.
+    const known = options
+      .filter((option) => !['watch', 'stdin'].includes(option.name))
+      .map((option) => `--${option.name}`);
+    const word = known.length === 0 ? values : fc.oneof(values, fc.constantFrom(...known));
+    return fc.array(word, { maxLength: 6 }).map((words) => [name, ...words]);
+  });
+  const log = fc.array(fc.oneof(fc.constantFrom('time,temp\n', '00:00:01', ',134.2', ';', '\n', '2025-03-03'), values));
+
+  it('answers, and leaves the rule files that were there as they are', async () => {
+    await fc.assert(
+      fc.asyncProperty(line, log, async (words, pieces) => {
+        const cwd = folderWith({ ...files, 'log.csv': pieces.join('') });
+        expectAnswered(await cli(words, { cwd }));
+        for (const [file, text] of sample) expect(readFileSync(join(cwd, file), 'utf8') === text, file).toBe(true);
+      }),
+      { numRuns: runs(40), seed: 20250303 },
+    );
+  }, 3_600_000);
+});
+
 describe('files of random bytes', () => {
   const folder = { 'library.ifu.yaml': 'kind: library\nid: lib\n', 'good.ifu.yaml': 'kind: question\nid: q\n' };
-  const commands = [['check'], ['routes'], ['compare', '.', '.'], ['sheet', 'export', '--out', 'out'], ['quiz']];
+  const lines = [['check'], ['routes'], ['compare', '.', '.'], ['sheet', 'export', '--out', 'out'], ['quiz']];
 
   it('are findings; every command answers and leaves them as they are', async () => {
     await fc.assert(
       fc.asyncProperty(
         fc.array(fc.uint8Array({ maxLength: 300 }), { minLength: 1, maxLength: 4 }),
-        fc.constantFrom(...commands),
+        fc.constantFrom(...lines),
         async (contents, words) => {
           const odd = Object.fromEntries(contents.map((bytes, n) => [`odd/${n}.ifu.yaml`, bytes]));
           const cwd = folderWith({ ...folder, ...odd });
