@@ -1,7 +1,7 @@
 /**
  * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- MODE [PART...]]. Writes server/docs/bench.md and
  * .json: rows measured anew take the place of those of the same name. MODE: "full" (unless given); "once", one round each, for a busy
- * machine; "small", the same for 100 and 1,000 files only; "quick", a few rounds for these two, which writes nothing. PART: cold, warm,
+ * machine; "small", the same for 100 and 1,000 files only; "quick", a few rounds for these two, which writes nothing. PART: cold, reading, warm,
  * one, keystrokes, completions, latency; all unless given.
  */
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -26,10 +26,19 @@ const largest = sizes.at(-1) ?? 0;
 const today = ['--today', '2025-03-03', '--quiet'];
 const folder = mkdtempSync(join(tmpdir(), 'traywright-bench-'));
 try {
-  const programs = await bundled(['parse-only', 'bare', 'keystrokes', 'completions', 'floor-server', 'latency']);
+  const programs = await bundled([
+    'parse-only',
+    'read-only',
+    'bare',
+    'keystrokes',
+    'completions',
+    'floor-server',
+    'latency',
+  ]);
   makeLibraries();
   const measures = {
     cold: () => coldRows(programs),
+    reading: () => readingRows(programs),
     warm: () => warmRows(programs),
     one: () => oneFileRows(programs),
     keystrokes: () => keystrokeRows(programs),
@@ -122,6 +131,21 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
     row('peak memory', check.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
     ...(kept === undefined ? [] : [row('peak memory', check.peakMb, kept.peakMb, 'MB', 'parse-only, documents kept')]),
   ];
+}
+
+/** What is left of a check when nothing is judged. */
+function readingRows(bundles: ReadonlyMap<string, string>): readonly Row[] {
+  const [parse, read] = ['parse-only', 'read-only'];
+  return sizes.flatMap((size) => {
+    const args = [join(folder, String(size)), 'drop'];
+    const programs = [parse, read].map((name): Program => ({ name, file: bundles.get(name) ?? '', args }));
+    const uses = interleaved(programs, rounds(3), root);
+    const [ours, floor] = [uses.get(read), uses.get(parse)];
+    if (ours === undefined || floor === undefined) return [];
+    const what = `reading alone, one thread, ${size.toLocaleString('en')} files`;
+    const measured = `${Math.round(ours.cpuMs)} ms, ${((1_000 * ours.cpuMs) / size).toFixed(0)} µs a file`;
+    return [{ what, ratio: ours.cpuMs / floor.cpuMs, floor: 'parse-only', measured }];
+  });
 }
 
 /** The same check again, nothing changed and one file changed. Each library has its results in a folder of its own. */

@@ -1,7 +1,7 @@
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
 import type { Node, Text } from '../model/node.ts';
-import { nodesIn } from '../model/walk.ts';
+import { eachNode } from '../model/walk.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
 import type { IndexKey } from './keys.ts';
@@ -11,7 +11,8 @@ import { catalogueKey, documentKey, entityKey, kindKey, usersKey } from './keys.
 export function exportsOf(entity: AnyEntity): ReadonlySet<IndexKey> {
   const { kind, id } = rootOfEntity(entity);
   const keys = new Set<IndexKey>([entityKey(kind, id), kindKey(kind)]);
-  for (const node of nodesIn(entity)) addUses(node, keys);
+  // Not by `nodesIn`, whose memory of an entity would outlive one that is read and let go.
+  eachNode(entity, (node) => addUses(node, keys));
   if (isOfKind(entity, 'document') && entity.doc !== undefined) keys.add(documentKey(entity.doc.text));
   if (isOfKind(entity, 'device')) for (const number of entity.covers?.items ?? []) keys.add(catalogueKey(number.text));
   for (const cycle of isOfKind(entity, 'sterilizer') ? (entity.cycles?.items ?? []) : [])

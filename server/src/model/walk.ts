@@ -28,6 +28,12 @@ function valuesOf(record: Rec): readonly Node[] {
   return values;
 }
 
+/** Shows `node` and everything inside it, outermost first. */
+export function eachNode(node: Node, see: (one: Node) => void): void {
+  see(node);
+  for (const child of childrenOf(node)) eachNode(child, see);
+}
+
 /** What `nodesIn` found in whole entities. Entities never change, so that the walk that many readers share is made once. */
 const walked = new WeakMap<Node, readonly Node[]>();
 
@@ -36,17 +42,12 @@ export function nodesIn(node: Node): readonly Node[] {
   const known = walked.get(node);
   if (known !== undefined) return known;
   const found: Node[] = [];
-  collect(node, found);
+  eachNode(node, (one) => found.push(one));
   if (node.at.parent !== undefined) return found;
   // Without the room to spare of an array that was grown.
   const whole = found.slice();
   walked.set(node, whole);
   return whole;
-}
-
-function collect(node: Node, found: Node[]): void {
-  found.push(node);
-  for (const child of childrenOf(node)) collect(child, found);
 }
 
 /** A record of the requirement form: what the instruction demands of one parameter. */
