@@ -131,9 +131,9 @@ export function firstLine({ message }: Diagnostic): string {
   return String(message).split('\n')[0] ?? '';
 }
 
-/** Waits until `holds`; fails with `what` after two seconds. */
-export async function eventually(what: string, holds: () => boolean): Promise<void> {
-  for (const end = Date.now() + 2000; Date.now() < end; ) {
+/** Waits until `holds`; fails with `what` after two seconds, or as many milliseconds as are given. */
+export async function eventually(what: string, holds: () => boolean, within = 2_000): Promise<void> {
+  for (const end = Date.now() + within; Date.now() < end; ) {
     if (holds()) return;
     await pause(2);
   }

@@ -64,8 +64,8 @@ class Process {
     this.raw(Buffer.concat([Buffer.from(`Content-Length: ${body.length}\r\n\r\n`), body]));
   }
 
-  async answerTo(id: number): Promise<Answer> {
-    await eventually(`the answer to ${id}`, () => this.answers.some((answer) => answer.id === id));
+  async answerTo(id: number, within = 2_000): Promise<Answer> {
+    await eventually(`the answer to ${id}`, () => this.answers.some((answer) => answer.id === id), within);
     return this.answers.find((answer) => answer.id === id) ?? {};
   }
 
@@ -127,6 +127,32 @@ describe('a server of its own', () => {
     server.send({ id: 7, method: 'no/such' });
     expect((await server.answerTo(7)).error?.code).toBe(-32601);
     server.child.kill();
+  });
+
+  it('takes a message of many megabytes, and refuses one that is larger than any editor sends', async () => {
+    const server = await running();
+    const text = `kind: library\nid: big\n${'# x\n'.repeat(8_000_000)}`;
+    const textDocument = { uri: 'untitled:big', languageId: 'traywright-rules', version: 1, text };
+    server.send({ method: 'textDocument/didOpen', params: { textDocument } });
+    server.send({ id: 3, method: 'textDocument/documentSymbol', params: { textDocument: { uri: 'untitled:big' } } });
+    await server.answerTo(3, 30_000);
+    const told = server.answers.find(({ method }) => method === 'textDocument/publishDiagnostics');
+    expect(JSON.stringify(told)).toContain('file-too-large');
+    server.raw(`Content-Length: ${65 * 1024 * 1024}\r\n\r\n`);
+    for (let megabyte = 0; megabyte < 65; megabyte++) server.raw(Buffer.alloc(1024 * 1024, 'x'));
+    server.send({ id: 4, method: 'no/such' });
+    expect((await server.answerTo(4, 30_000)).error?.code).toBe(-32601);
+    expect(server.broken).toBeGreaterThan(0);
+    server.child.kill();
+  }, 90_000);
+
+  it('a message that is cut off by the end of the input does no harm', async () => {
+    const server = await running();
+    server.raw('Content-Length: 5000\r\n\r\n{"jsonrpc":"2.0","id":9,"method":');
+    server.child.stdin.end();
+    await eventually('the end', () => server.exitCode !== undefined);
+    expect(server.exitCode).toBe(0);
+    expect(server.answers.some(({ id }) => id === 9)).toBe(false);
   });
 
   it('ends with 0 after shutdown and exit, and when its input ends', async () => {

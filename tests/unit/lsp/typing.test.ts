@@ -64,6 +64,29 @@ describe('while a library is read', () => {
   });
 });
 
+describe('the counts', () => {
+  it('are told when a library is whole, of the files in view and of no other', async () => {
+    folder = new TestFolder({
+      'library.ifu.yaml': libraryText,
+      'more/pale.ifu.yaml': deviceText('pale', '150 C'),
+      'more/knee.ifu.yaml': setText('knee', 'pale', 'gone'),
+      'hip.ifu.yaml': setText('hip', 'gone'),
+    });
+    const part = folder.path.concat('/more');
+    for (const [open, files] of [[folder.path, 4] as const, [part, 2] as const]) {
+      const told: { files: number }[] = [];
+      const options = { folders: [open], rules: [unknownDevice, hotLimit], disk: slowDisk };
+      const client = await TestClient.start({ ...options, initializationOptions: { status: true } });
+      client.connection.onNotification('traywright/status', (status: { files: number }) => void told.push(status));
+      await eventually('the counts', () => told.length > 0);
+      expect(told[0]?.files).toBe(files);
+      await client.open(folder.uri('hip.ifu.yaml'), setText('hip', 'nobody'));
+      await client.open('untitled:one', setText('one', 'nobody'));
+      await eventually('the open documents too', () => told.at(-1)?.files === (open === part ? files + 2 : files + 1));
+    }
+  });
+});
+
 describe('typing', () => {
   it('is answered for the file itself at once; the files that it affects follow in the next pause', async () => {
     const judged: string[] = [];
