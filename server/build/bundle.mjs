@@ -5,6 +5,7 @@ import { chmodSync, copyFileSync, readdirSync, readFileSync, realpathSync, write
 import { resolve } from 'node:path';
 import { build, transform } from 'esbuild';
 import { noNetworkGlobals, noNetworkModules } from './no-network.mjs';
+import { nodeOnDemand } from './node-on-demand.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 
@@ -127,7 +128,7 @@ export function optionsOf(bundle) {
     charset: 'ascii',
     // The form of the reader that can be bundled in part; its other form comes whole.
     alias: { yaml: resolve(root, 'node_modules/yaml/browser/index.js') },
-    plugins: [noNetworkModules, schemasOnDemand, shortValidators],
+    plugins: [noNetworkModules, schemasOnDemand, shortValidators, ...(bundle.name === 'cli' ? [nodeOnDemand] : [])],
     legalComments: bundle.name === 'pdf-reader' ? 'eof' : 'none',
     logLevel: 'warning',
     loader: { '.md': 'text' },

@@ -40,24 +40,28 @@ export function placeOfResults(
  * nothing that it rests on has other bytes now. When a file was changed, and how large it is, says nothing.
  */
 export function judgedOnce(begun: BegunLibrary, place: PlaceOfResults): JudgedLibrary {
-  const { found, files, engine, options } = begun;
-  const { pdfReader, pdfTexts, progress } = options;
-  const documents =
-    pdfReader === undefined
-      ? undefined
-      : new KeptDocuments(found.root, { program: pdfReader, texts: pdfTexts }, progress);
-  const looks = documents?.isPossible === true ? 'quotes and PDFs' : 'quotes alone';
+  const { found, files, engine } = begun;
+  const documents = documentsOf(begun);
+  const looks = documents === undefined ? 'quotes alone' : 'quotes and PDFs';
   const key = digestOf([place.build, engine.view().today, looks]);
   const opened = files.map((listed) => openedBy(begun, listed));
   const resumed = new ResumedLibrary(begun, {
     opened,
     marks: marksOf(opened),
-    documents: documents?.isPossible === true ? documents : undefined,
+    documents,
     before: stateKept(readResult(place.folder, found.root, key)) ?? nothingKnown,
   });
   // What was found in a part of the library says too little of the rest.
   if (found.only.length > 0 || resumed.isAsBefore) return resumed.judged;
   return keeping(resumed, (state) => writeResult(place.folder, found.root, key, bytesOfState(state)));
+}
+
+/** Undefined where they can't be looked at. */
+function documentsOf({ found, options }: BegunLibrary): KeptDocuments | undefined {
+  const { pdfReader, pdfTexts, progress } = options;
+  if (pdfReader === undefined) return undefined;
+  const documents = new KeptDocuments(found.root, { program: pdfReader, texts: pdfTexts }, progress);
+  return documents.isPossible ? documents : undefined;
 }
 
 function stateKept(bytes: Uint8Array | undefined): LibraryState | undefined {

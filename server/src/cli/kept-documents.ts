@@ -15,18 +15,17 @@ const readerName = '';
 export class KeptDocuments {
   readonly #root: string;
   readonly #reader: PdfReader;
-  readonly #texts: PdfTexts | undefined;
-  readonly #program: string;
+  readonly #reading: DocumentReading;
+  #texts: PdfTexts | undefined;
   readonly #progress: Progress;
   readonly #digests = new Map<string, string>();
   #asked = 0;
   #isTorn = false;
 
-  constructor(root: string, { program, texts }: DocumentReading, progress: Progress) {
+  constructor(root: string, reading: DocumentReading, progress: Progress) {
     this.#root = root;
-    this.#program = program;
-    this.#reader = new PdfReader(program);
-    this.#texts = texts === undefined ? undefined : new PdfTexts(texts, program);
+    this.#reading = reading;
+    this.#reader = new PdfReader(reading.program);
     this.#progress = progress;
   }
 
@@ -39,7 +38,7 @@ export class KeptDocuments {
   lookAt(paths: readonly string[], before: Digests): readonly string[] {
     if (paths.length === 0) return [];
     const known = new Map(before);
-    const reader = programDigest(this.#program) ?? '';
+    const reader = programDigest(this.#reading.program) ?? '';
     this.#digests.set(readerName, reader);
     for (const path of paths) {
       const digest = keptFileDigest(this.#root, path);
@@ -54,6 +53,8 @@ export class KeptDocuments {
     if (!this.#digests.has(path)) return undefined;
     this.#asked += 1;
     this.#progress.slow?.(this.#asked, this.#digests.size - 1, 'document');
+    const { program, texts } = this.#reading;
+    if (texts !== undefined) this.#texts ??= new PdfTexts(texts, program);
     const found = keptFileAt(this.#root, path, this.#reader, this.#texts);
     const digest = found.state === 'read' ? found.sha256 : found.state;
     // What could not be read might be with more time, or on another day.

@@ -13,10 +13,13 @@ export function marksOf(files: readonly OpenedFile[]): Uint8Array {
   const marks = Buffer.alloc(files.length * markLength);
   for (const [at, { problems, content }] of files.entries()) {
     const isPlain = problems.length === 0 && content !== undefined && 'bytes' in content;
-    const mark = isPlain ? createHash('sha256').update(content.bytes).digest() : oddMark(problems, content);
-    mark.copy(marks, at * markLength);
+    marks.set(isPlain ? sha256(content.bytes) : oddMark(problems, content), at * markLength);
   }
   return marks;
+}
+
+function sha256(bytes: Uint8Array): Buffer {
+  return createHash('sha256').update(bytes).digest();
 }
 
 function oddMark(problems: OpenedFile['problems'], content: OpenedFile['content']): Buffer {

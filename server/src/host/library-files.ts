@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { sep } from 'node:path';
 import type { FileId } from '../base/brand.ts';
 import type { Problem } from '../base/problem.ts';
 import type { ListedFile } from '../library/listed-files.ts';
@@ -20,7 +20,7 @@ export interface OpenedFile {
 export function openFile(root: string, { file, path, problems, opens }: ListedFile): OpenedFile {
   if (opens === 'no') return { file, problems, content: undefined };
   if (!staysInside(path)) return { file, problems: [...problems, refusedProblem()], content: undefined };
-  return { file, problems, content: readBytes(join(root, path)) };
+  return { file, problems, content: readBytes(`${root}${sep}${path}`) };
 }
 
 /** The text of an opened file, or what is wrong with it. */

@@ -16,7 +16,9 @@ export function isNearRuleFileName(name: string): boolean {
 
 /** True for a `/`-separated relative path that can't lead out of its folder, whatever the system. */
 export function staysInside(path: string): boolean {
-  if (path === '' || path.includes('\0') || path.startsWith('/')) return false;
   if (sep === '\\' && /[\\:]/.test(path)) return false;
-  return path.split('/').every((part) => part !== '' && part !== '.' && part !== '..');
+  return !path.includes('\0') && !leadingAway.test(path);
 }
+
+/** A part of a path that is empty or stands for a folder of another name. */
+const leadingAway = /(?:^|\/)\.{0,2}(?:\/|$)/;

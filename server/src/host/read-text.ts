@@ -31,16 +31,32 @@ export function readBytes(path: string, limit: number = byteLimit): Bytes {
 
 /** One byte more than the file had when it was opened, so that a file that grows meanwhile is seen. */
 function readAll(handle: number, size: number, limit: number): Bytes {
-  let buffer = Buffer.allocUnsafe(size + 1);
+  let buffer = roomFor(size + 1);
   let filled = 0;
   for (;;) {
     const count = readSync(handle, buffer, filled, buffer.length - filled, null);
     filled += count;
     // More was asked for than the file had: nothing more is there to come.
-    if (count === 0 || (count === size && filled === size)) return { bytes: buffer.subarray(0, filled) };
+    if (count === 0 || (count === size && filled === size)) return { bytes: taken(buffer, filled) };
     if (filled > limit) return { refused: 'too-large' };
     if (filled === buffer.length) buffer = Buffer.concat([buffer], Math.min(limit + 1, buffer.length * 2));
   }
+}
+
+/** Rule files are small and come in thousands: they share pieces of memory. Never one piece for a file that is large itself. */
+const sharedLength = 1 << 19;
+let shared = Buffer.alloc(0);
+
+function roomFor(length: number): Buffer {
+  if (length > sharedLength / 8) return Buffer.allocUnsafeSlow(length);
+  if (shared.length < length) shared = Buffer.allocUnsafeSlow(sharedLength);
+  return shared.subarray(0, length);
+}
+
+/** What was read is no longer free. */
+function taken(buffer: Buffer, filled: number): Uint8Array {
+  if (buffer.buffer === shared.buffer) shared = shared.subarray(filled);
+  return buffer.subarray(0, filled);
 }
 
 function refusalOf(thrown: unknown): 'not-ordinary' | 'unreadable' | 'gone' {

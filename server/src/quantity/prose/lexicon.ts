@@ -46,15 +46,22 @@ function buildLexicon(...lists: readonly PhraseList[]): Branch {
   return root;
 }
 
-const lexicons: Readonly<Record<Language, Branch>> = {
-  en: buildLexicon(sharedPhrases, englishPhrases),
-  de: buildLexicon(sharedPhrases, germanPhrases),
-  fr: buildLexicon(sharedPhrases, frenchPhrases),
-};
+const phrasesOf: Readonly<Record<Language, PhraseList>> = { en: englishPhrases, de: germanPhrases, fr: frenchPhrases };
+
+/** Made at the first sentence of a language: most libraries quote one. */
+const lexicons = new Map<Language, Branch>();
+
+function lexiconOf(language: Language): Branch {
+  const known = lexicons.get(language);
+  if (known !== undefined) return known;
+  const made = buildLexicon(sharedPhrases, phrasesOf[language]);
+  lexicons.set(language, made);
+  return made;
+}
 
 /** Phrases in order, the longest at each place, never overlapping. */
 export function findPhrases(tokens: readonly Token[], language: Language): Hit[] {
-  const root = lexicons[language];
+  const root = lexiconOf(language);
   const hits: Hit[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const hit = longestPhrase(tokens, at, root);

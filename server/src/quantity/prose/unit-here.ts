@@ -30,7 +30,7 @@ export function unitHere(quote: string, offset: number, language: Language): Uni
 }
 
 /** Spellings that go on after a space (`mg/L as CaCO3`, `bar (g)`): first word to the second words it may have, in lower case. */
-const longUnits = collectLongUnits();
+let longUnits: ReadonlyMap<string, ReadonlySet<string>> | undefined;
 /** Units of one printed word, remembered: a library repeats a few hundred of them. The answer never depends on it. */
 const unitsOfWords = new Map<string, UnitReading | undefined>();
 const mostRemembered = 5000;
@@ -61,6 +61,7 @@ function wordEnd(quote: string, start: number): number {
 function readUnitQuickly(quote: string, start: number): UnitReading | undefined {
   const end = wordEnd(quote, start);
   const word = quote.slice(start, end);
+  longUnits ??= collectLongUnits();
   const seconds = longUnits.get(word.toLowerCase());
   if (seconds?.has(withoutMarks(quote.slice(end + 1, wordEnd(quote, end + 1)).toLowerCase())) === true) {
     return readUnitAt(quote, start);
