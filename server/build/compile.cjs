@@ -2,7 +2,11 @@
 'use strict';
 const { readFileSync, renameSync, writeFileSync } = require('node:fs');
 const { dirname } = require('node:path');
+const { setFlagsFromString } = require('node:v8');
 const { Script } = require('node:vm');
+
+// As in launcher.cjs: what is made under other settings would be refused there.
+if (/^v2[0-4]\./.test(process.version)) setFlagsFromString('--interrupt-budget=1000000');
 
 const [core, library] = process.argv.slice(2);
 const text = readFileSync(core, 'latin1');

@@ -14,6 +14,8 @@ export interface Program {
   readonly name: string;
   readonly file: string;
   readonly args: readonly string[];
+  /** What is done before each run, unmeasured. */
+  readonly before?: () => void;
 }
 
 /** Runs a program of ours in a Node of its own. Findings (exit code 1) are no failure. */
@@ -39,7 +41,10 @@ export function runOnce({ name, file, args }: Program, root: string): { usage: U
 export function interleaved(programs: readonly Program[], rounds: number, root: string): ReadonlyMap<string, Usage> {
   const all = new Map<string, Usage[]>(programs.map(({ name }) => [name, []]));
   for (let round = 0; round < rounds; round++) {
-    for (const program of programs) all.get(program.name)?.push(runOnce(program, root).usage);
+    for (const program of programs) {
+      program.before?.();
+      all.get(program.name)?.push(runOnce(program, root).usage);
+    }
   }
   const medians = new Map<string, Usage>();
   for (const [name, uses] of all) {
