@@ -18,7 +18,10 @@ import { type Context, contextsOf, sayingOf, treeAt, withAt } from '../../suppor
 
 const rules = [{ id: 'unknown-id', why: 'Nobody describes it.' }];
 
-/** `npm run fuzz`: every offer at every place. Else each offer at each place of a schema, and each way of writing with each form of value. */
+/**
+ * `npm run fuzz`: each offer at each place of a schema in each way of writing. Else each at each place, and each in each way of writing with each
+ * form of value.
+ */
 const isThorough = Number(process.env.FUZZ_TIMES ?? '1') > 1;
 
 /** What an accepted offer leaves to be done, each a finding at an empty place. */
@@ -75,15 +78,19 @@ class Met {
   readonly #shapeAt = new Map<string, number>();
 
   isNewPlace(kind: string, { path, asks, form, text, cursor }: Context): boolean {
-    const shape = this.#shapeOf(`${kind} ${path} ${asks}`, text, cursor);
-    const isNew = this.#isNew(`${kind} ${path} ${asks}`);
+    const place = `${kind} ${path} ${asks}`;
+    if (isThorough) return this.#isNew(`${place} ${form}`);
+    const shape = this.#shapeOf(place, text, cursor);
+    const isNew = this.#isNew(place);
     return this.#isNew(`${shape} ${form}`) || isNew;
   }
 
   isNewOffer(kind: string, { path, asks, form }: Context, { label, of }: Offer): boolean {
     const what = of === 'id' || of === 'statement' ? of : label;
-    const isNew = this.#isNew(`${kind} ${path} ${asks} ${what}`);
-    return this.#isNew(`${this.#shapeAt.get(`${kind} ${path} ${asks}`)} ${form} ${what}`) || isNew;
+    const place = `${kind} ${path} ${asks}`;
+    if (isThorough) return this.#isNew(`${place} ${form} ${what}`);
+    const isNew = this.#isNew(`${place} ${what}`);
+    return this.#isNew(`${this.#shapeAt.get(place)} ${form} ${what}`) || isNew;
   }
 
   /** Of one shape of the schema, wherever it stands. */
@@ -98,7 +105,6 @@ class Met {
   }
 
   #isNew(key: string): boolean {
-    if (isThorough) return true;
     const isNew = !this.#seen.has(key);
     this.#seen.add(key);
     return isNew;
