@@ -55,10 +55,10 @@ export class Pull {
     const address = addressOf(params.textDocument.uri);
     const asked = this.versions.get(address);
     await Promise.race([this.#workbench.textTaken(address), cancellation(token)]);
-    if (token.isCancellationRequested) return cancelled('false');
+    if (token.isCancellationRequested) return takenBack();
     const isNewest = (): boolean => this.versions.get(address) === asked;
     await this.#reports.prepare(address, new Slices(), isNewest);
-    if (!isNewest()) return cancelled('true');
+    if (!isNewest()) return overtaken();
     const { resultId, items } = this.#reports.of(address);
     this.#answered.set(address, { resultId, version: asked });
     if (params.previousResultId === resultId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId };
@@ -205,11 +205,14 @@ function cancellation(token: CancellationToken): Promise<void> {
   return new Promise((resolve) => token.onCancellationRequested(() => resolve()));
 }
 
-function cancelled(askAgain: 'true' | 'false'): ResponseError<DiagnosticServerCancellationData> {
-  const data = { retriggerRequest: askAgain === 'true' };
-  return new ResponseError(
-    askAgain === 'true' ? LSPErrorCodes.ServerCancelled : LSPErrorCodes.RequestCancelled,
-    'a newer text is on its way',
-    data,
-  );
+/**
+ * Without "retriggerRequest": a client takes a question back in order to ask it anew about a newer text. Told not to trigger again, it would
+ * drop that too, and go on showing what held before the last keystroke.
+ */
+function takenBack(): ResponseError<never> {
+  return new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
+}
+
+function overtaken(): ResponseError<DiagnosticServerCancellationData> {
+  return new ResponseError(LSPErrorCodes.ServerCancelled, 'a newer text is on its way', { retriggerRequest: true });
 }

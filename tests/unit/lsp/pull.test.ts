@@ -47,6 +47,20 @@ describe('findings on request', () => {
     expect(await answer).toEqual({ items: [] });
   });
 
+  it('a request about a file that the client takes back, to ask it anew, is not told that it need not ask again', async () => {
+    const uri = folder.uri('pale.ifu.yaml');
+    await client.open(uri, deviceText('pale', '130 C'));
+    void client.replace(uri, deviceText('pale', '150 C'));
+    const source = new CancellationTokenSource();
+    const params = { textDocument: { uri } };
+    const early = client.connection.sendRequest('textDocument/diagnostic', params, source.token);
+    source.cancel();
+    const failed: unknown = await early.catch((reason: unknown) => reason);
+    expect(failed).toMatchObject({ code: -32800 });
+    expect(failed).not.toHaveProperty('data.retriggerRequest');
+    expect(said(await pull(uri))).toEqual(['The limit is high.']);
+  });
+
   it('two hundred edits, each with its request, end in the right state', async () => {
     const uri = folder.uri('pale.ifu.yaml');
     await client.open(uri, deviceText('pale', '130 C'));
