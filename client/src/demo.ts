@@ -1,18 +1,18 @@
 import { commands, type Disposable, type ExtensionContext, FileType, Uri, window, workspace } from 'vscode';
+import { tourAfterwards } from './tour.ts';
+import { type CopySystem, copyWhole } from './whole-copy.ts';
 
 /** The invented department that comes with the extension: a copy is opened, so that anything may be tried on it. */
-export function registerDemo(context: ExtensionContext): readonly Disposable[] {
+export function registerDemo(context: ExtensionContext): Disposable {
   const from = Uri.joinPath(context.extensionUri, 'samples', 'lanternfield');
-  const tour = `${context.extension.id}#traywright.tour`;
-  return [
-    commands.registerCommand('traywright.openDemo', () => openDemo(from)),
-    commands.registerCommand('traywright.openTour', () =>
-      commands.executeCommand('workbench.action.openWalkthrough', tour),
-    ),
-  ];
+  return commands.registerCommand('traywright.openDemo', (begun: unknown) =>
+    openDemo(from, async (to) => {
+      if (begun === 'in the tour') await tourAfterwards(context, to);
+    }),
+  );
 }
 
-async function openDemo(from: Uri): Promise<void> {
+async function openDemo(from: Uri, beforeOpening: (to: Uri) => Promise<void>): Promise<void> {
   const here = workspace.workspaceFolders?.[0]?.uri;
   const [chosen] =
     (await window.showOpenDialog({
@@ -23,24 +23,23 @@ async function openDemo(from: Uri): Promise<void> {
       ...(here && { defaultUri: Uri.joinPath(here, '..') }),
     })) ?? [];
   if (chosen === undefined) return;
-  const to = await freeName(chosen);
-  // Under another name until it is whole, should the window be closed meanwhile.
-  const half = to.with({ path: `${to.path}-unfinished` });
+  const { to, unfinished } = await freeNames(chosen);
   try {
-    await copy(from, half);
-    await workspace.fs.rename(half, to, { overwrite: false });
+    await copyWhole(editorFiles, { from, to, unfinished, last: 'library.ifu.yaml' });
   } catch (reason) {
     void window.showErrorMessage(`Traywright: the demo could not be copied to ${to.fsPath}. ${String(reason)}`);
     return;
   }
+  await beforeOpening(to);
   await commands.executeCommand('vscode.openFolder', to);
 }
 
 /** Nothing that is there already is touched. */
-async function freeName(folder: Uri): Promise<Uri> {
+async function freeNames(folder: Uri): Promise<{ readonly to: Uri; readonly unfinished: Uri }> {
   for (let number = 1; ; number++) {
-    const uri = Uri.joinPath(folder, number === 1 ? 'lanternfield-demo' : `lanternfield-demo-${number}`);
-    if (!(await exists(uri))) return uri;
+    const name = number === 1 ? 'lanternfield-demo' : `lanternfield-demo-${number}`;
+    const [to, unfinished] = [Uri.joinPath(folder, name), Uri.joinPath(folder, `${name} (unfinished copy)`)];
+    if (!(await exists(to)) && !(await exists(unfinished))) return { to, unfinished };
   }
 }
 
@@ -53,12 +52,15 @@ async function exists(uri: Uri): Promise<boolean> {
   }
 }
 
-/** File by file: the folder of an extension may lie on another computer than the chosen one. */
-async function copy(from: Uri, to: Uri): Promise<void> {
-  await workspace.fs.createDirectory(to);
-  for (const [name, type] of await workspace.fs.readDirectory(from)) {
-    const [source, target] = [Uri.joinPath(from, name), Uri.joinPath(to, name)];
-    if (type === FileType.Directory) await copy(source, target);
-    else if (type === FileType.File) await workspace.fs.writeFile(target, await workspace.fs.readFile(source));
-  }
-}
+const editorFiles: CopySystem<Uri> = {
+  child: (folder, name) => Uri.joinPath(folder, name),
+  list: async (folder) =>
+    (await workspace.fs.readDirectory(folder)).map(([name, type]) => [
+      name,
+      type === FileType.Directory ? 'folder' : type === FileType.File ? 'file' : 'other',
+    ]),
+  makeFolder: async (folder) => workspace.fs.createDirectory(folder),
+  copyFile: async (from, to) => workspace.fs.writeFile(to, await workspace.fs.readFile(from)),
+  rename: async (from, to) => workspace.fs.rename(from, to, { overwrite: false }),
+  remove: async (folder) => workspace.fs.delete(folder, { recursive: true }),
+};

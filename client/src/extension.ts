@@ -15,6 +15,7 @@ import { type Launch, ServerConnection } from './server-connection.ts';
 import { registerSetSheet } from './set-sheet.ts';
 import { registerStartLibrary } from './start-library.ts';
 import { StatusItem } from './status-item.ts';
+import { registerTour } from './tour.ts';
 import { registerUses } from './uses.ts';
 
 let server: ServerConnection | undefined;
@@ -47,7 +48,8 @@ function registerViews(context: ExtensionContext, started: ServerConnection): re
     ...registerSetSheet(context, started),
     ...registerReview(context, started),
     ...registerDoubleReading(started),
-    ...registerDemo(context),
+    registerDemo(context),
+    ...registerTour(context),
     registerStartLibrary(started),
   ];
 }

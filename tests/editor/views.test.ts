@@ -223,16 +223,6 @@ describe('the foot of the window', () => {
   });
 });
 
-describe('the tour', () => {
-  it('opens, with its five steps', async () => {
-    await runCommand(editor, 'Traywright: Take the Tour');
-    const steps = editor.page.locator('.getting-started-step');
-    await steps.first().waitFor();
-    expect(await steps.count()).toBe(5);
-    await screenshot(editor, 'tour');
-  });
-});
-
 describe('a folder without a library', () => {
   it('is welcomed with what to do', async () => {
     const empty = path.join(editor.folder, '../empty');

@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import type { Locator } from 'playwright-core';
 import { attempt, type Editor } from './harness.ts';
@@ -91,13 +92,19 @@ export async function chooseByName(editor: Editor, typed: string, fits: (entry: 
   await fillQuickInput(editor, typed);
   const rows = editor.page.locator('.quick-input-widget .quick-input-list .monaco-list-row');
   let tried = 0;
+  let lookedInVain = 0;
   await until(
     `an entry for "${typed}"`,
     async () => {
       const index = (await quickEntries(editor)).findIndex(fits);
       const again = (await quickEntries(editor))[index];
-      // A click that took effect late: what it chose is no longer on offer.
-      if (again === undefined || !fits(again)) return tried > 0 ? true : undefined;
+      if (again === undefined || !fits(again)) {
+        // A click that took effect late: what it chose is no longer on offer.
+        if (tried > 0) return true;
+        // The list is made when something is typed: what came into being since (a command, a file) is on it only when that is done again.
+        if (++lookedInVain % 50 === 0) await typeAnew(editor, typed);
+        return undefined;
+      }
       tried++;
       return rows
         .nth(index)
@@ -125,6 +132,25 @@ export async function answerQuickInput(editor: Editor, answer: string): Promise<
   await attempt(editor, `answer "${answer}"`, async () => {
     await fillQuickInput(editor, answer);
     await editor.page.keyboard.press('Enter');
+  });
+}
+
+/** Answers a question for a folder by its path. The dialog goes through the folders on the way, and takes the answer only when it is there. */
+export async function chooseFolder(editor: Editor, folder: string): Promise<void> {
+  await attempt(editor, `choose the folder ${folder}`, async () => {
+    const widget = editor.page.locator('.quick-input-widget');
+    const rows = widget.locator('.quick-input-list .monaco-list-row');
+    await fillQuickInput(editor, `${folder}/`);
+    const inside = ['..', ...readdirSync(folder).sort()].join();
+    await until('the folder to be listed', async () => {
+      const listed = await quickEntries(editor);
+      return listed.map(({ label }) => label).join() === inside &&
+        (await rows.and(editor.page.locator('.focused')).count()) === 0
+        ? true
+        : undefined;
+    });
+    await editor.page.keyboard.press('Enter');
+    await widget.waitFor({ state: 'hidden' });
   });
 }
 
@@ -173,6 +199,32 @@ export async function focusText(editor: Editor): Promise<void> {
   await editor.page.locator('.editor-group-container.active .monaco-editor.focused').first().waitFor();
 }
 
+/** What a screen reader speaks of what has the cursor: its name, else its text. */
+export async function focusedWords(editor: Editor): Promise<string> {
+  const words = await editor.page.evaluate(
+    `(document.activeElement?.getAttribute('aria-label') || document.activeElement?.textContent || '').slice(0, 300)`,
+  );
+  return String(words);
+}
+
+/** Goes on with a key until the name of what has the cursor begins as wanted. */
+export async function pressUntilFocused(editor: Editor, key: string, wanted: string): Promise<void> {
+  const passed: string[] = [];
+  await attempt(editor, `go to "${wanted}" with ${key}`, () =>
+    until(
+      `the cursor on "${wanted}"`,
+      async () => {
+        const at = await focusedWords(editor);
+        if (at.trim().startsWith(wanted)) return true;
+        passed.push(at.slice(0, 60));
+        await editor.page.keyboard.press(key);
+        return undefined;
+      },
+      { describe: () => passed.slice(0, 40).join('\n') },
+    ),
+  );
+}
+
 function quickInput(editor: Editor): Locator {
   return editor.page
     .locator('.quick-input-widget .quick-input-filter input, .quick-input-widget input[type="text"]')
@@ -195,6 +247,13 @@ async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
   const input = quickInput(editor);
   await input.waitFor();
   await input.fill(typed);
+}
+
+async function typeAnew(editor: Editor, typed: string): Promise<void> {
+  const input = quickInput(editor);
+  if (!(await input.isVisible())) return;
+  await input.fill(typed.slice(0, 1), { timeout: 3_000 }).catch(() => undefined);
+  await input.fill(typed, { timeout: 3_000 }).catch(() => undefined);
 }
 
 async function closeQuickInput(editor: Editor): Promise<void> {

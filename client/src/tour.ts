@@ -1,0 +1,78 @@
+import {
+  commands,
+  type Disposable,
+  type ExtensionContext,
+  Selection,
+  Uri,
+  ViewColumn,
+  window,
+  workspace,
+} from 'vscode';
+import { textIn } from './answers.ts';
+
+/** The tour is on the demo department: the file that its places name, and where the tour goes on after the demo was opened. */
+const goesOnIn = 'traywright.tourGoesOnIn';
+
+export function registerTour(context: ExtensionContext): readonly Disposable[] {
+  const openTour = async () => {
+    await commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#traywright.tour`);
+    // What a step opens would take the place of a tab that is only looked at, and there would be no coming back to it.
+    await commands.executeCommand('workbench.action.keepEditor');
+  };
+  void goOn(context, openTour);
+  return [
+    commands.registerCommand('traywright.openTour', openTour),
+    commands.registerCommand('traywright.tourPlace', (file: unknown, words: unknown) =>
+      showPlace(textIn(file), textIn(words)),
+    ),
+    commands.registerCommand('traywright.tourSheet', (file: unknown, set: unknown) =>
+      showSheet(textIn(file), textIn(set)),
+    ),
+  ];
+}
+
+/** The window is about to be opened anew with this folder: the tour is shown again there. */
+export async function tourAfterwards(context: ExtensionContext, folder: Uri): Promise<void> {
+  await context.globalState.update(goesOnIn, folder.toString());
+}
+
+async function goOn({ globalState }: ExtensionContext, openTour: () => Thenable<unknown>): Promise<void> {
+  const folder = workspace.workspaceFolders?.[0]?.uri;
+  if (folder === undefined || globalState.get(goesOnIn) !== folder.toString()) return;
+  await globalState.update(goesOnIn, undefined);
+  await openTour();
+}
+
+/** The first place where these words stand in a file of the demo, marked, so that typing goes over them. */
+async function showPlace(file: string, words: string): Promise<void> {
+  const uri = await demoFile(file);
+  if (uri === undefined) return;
+  const document = await workspace.openTextDocument(uri);
+  const start = Math.max(0, document.getText().indexOf(words));
+  const selection = new Selection(document.positionAt(start), document.positionAt(start + words.length));
+  const editor = await window.showTextDocument(document, { viewColumn: ViewColumn.One, selection });
+  editor.revealRange(selection);
+}
+
+async function showSheet(file: string, set: string): Promise<void> {
+  if ((await demoFile(file)) !== undefined) await commands.executeCommand('traywright.openSetSheet', set);
+}
+
+async function demoFile(file: string): Promise<Uri | undefined> {
+  for (const { uri } of workspace.workspaceFolders ?? []) {
+    const wanted = Uri.joinPath(uri, file);
+    try {
+      await workspace.fs.stat(wanted);
+      return wanted;
+    } catch {
+      // Another folder may have it.
+    }
+  }
+  const open = 'Open a Copy of the Demo';
+  const chosen = await window.showInformationMessage(
+    'This step of the tour needs the demo department. Do the first step of the tour: it opens a copy.',
+    open,
+  );
+  if (chosen === open) await commands.executeCommand('traywright.openDemo', 'in the tour');
+  return undefined;
+}

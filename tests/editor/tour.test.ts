@@ -1,0 +1,185 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { asLines, foundByCommandLine } from './command-line.ts';
+import { type Editor, packagedExtension, screenshot, startEditor, waitForWorkbench } from './harness.ts';
+import { type Problem, problemsWhen } from './problems.ts';
+import { hoverAt, save, text } from './text.ts';
+import { until } from './wait.ts';
+import {
+  chooseFolder,
+  type PageElement,
+  pressUntilFocused,
+  quickInputQuestion,
+  runCommand,
+  useTheme,
+} from './window.ts';
+
+/** The tour in real VS Code, from an empty folder to the last of its five steps, by keyboard: each step does what it says. */
+
+const samples = path.resolve(import.meta.dirname, '../../samples');
+const home = mkdtempSync(path.join(tmpdir(), 'tour-'));
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await startEditor({
+    name: 'tour',
+    folder: home,
+    extensions: [packagedExtension],
+    settings: { 'workbench.colorTheme': 'Default Light Modern' },
+  });
+});
+afterAll(async () => {
+  await editor?.close();
+  rmSync(home, { recursive: true, force: true });
+});
+
+/** Opens a step of the tour and presses its button. */
+async function press(step: string, button: string): Promise<void> {
+  await editor.page.locator('.tab', { hasText: 'Walkthrough: Traywright' }).first().waitFor();
+  await runCommand(editor, 'Traywright: Take the Tour');
+  await editor.page.locator('.getting-started-step').first().waitFor();
+  if (!(await editor.page.locator('.getting-started-step.expanded', { hasText: step }).isVisible())) {
+    await pressUntilFocused(editor, 'Tab', step);
+    await editor.page.keyboard.press('Enter');
+  }
+  await editor.page.locator('.getting-started-step.expanded', { hasText: step }).waitFor();
+  await pressUntilFocused(editor, 'Tab', button);
+  await editor.page.keyboard.press('Enter');
+}
+
+function ofTime(found: readonly Problem[]): readonly Problem[] {
+  return found.filter(
+    ({ file, code }) => file.endsWith('fennoway-knee-system.ifu.yaml') && code === 'quote-bound-changed',
+  );
+}
+
+describe('the tour', () => {
+  it('opens in a folder that holds nothing; a step that needs the demo says so', async () => {
+    await runCommand(editor, 'Traywright: Take the Tour');
+    await editor.page.locator('.getting-started-step').first().waitFor();
+    expect(await editor.page.locator('.getting-started-step').count()).toBe(5);
+    await screenshot(editor, 'first');
+    await press('Read the sentence behind a number', 'Go to That Word');
+    const [said] = await until('the message', async () => {
+      const held = await notifications(editor);
+      return held.length > 0 ? held : undefined;
+    });
+    expect(said).toMatchObject({
+      message: expect.stringContaining('Do the first step of the tour'),
+      buttons: ['Open a Copy of the Demo'],
+    });
+    await runCommand(editor, 'Notifications: Clear All Notifications');
+  });
+
+  it('copies the demo into a folder that is chosen', async () => {
+    await press('Open a copy of the demo department', 'Open a Copy of the Demo');
+    await until('the question for a folder', async () =>
+      (await quickInputQuestion(editor)).includes('Where should the copy') ? true : undefined,
+    );
+    await chooseFolder(editor, editor.folder);
+    await editor.page.waitForURL(/lanternfield-demo/);
+    await waitForWorkbench(editor);
+    expect(readdirSync(editor.folder)).toEqual(['lanternfield-demo']);
+    editor = { ...editor, folder: path.join(editor.folder, 'lanternfield-demo') };
+    const copied = readdirSync(editor.folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.ifu.yaml'),
+    );
+    const original = path.join(samples, 'lanternfield');
+    const demo = readdirSync(original, { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.ifu.yaml'),
+    );
+    expect(copied.sort()).toEqual(demo.sort());
+    for (const name of copied)
+      expect(readFileSync(path.join(editor.folder, name))).toEqual(readFileSync(path.join(original, name)));
+  });
+
+  it('is there again when the window has opened with the copy', async () => {
+    await editor.page.locator('.getting-started-step').first().waitFor();
+    await screenshot(editor, 'back');
+  });
+
+  it('shows what was found: all that the command line finds in the copy, each line leading to its place', async () => {
+    await press('See what was found', 'Show the List');
+    await editor.page.locator('.markers-panel-container .monaco-list-row').first().waitFor();
+    await screenshot(editor, 'problems');
+    const expected = asLines(foundByCommandLine(editor.folder));
+    const listed = await problemsWhen(editor, 'all findings', (found) => found.length === expected.length);
+    expect(asLines(listed)).toEqual(expected);
+    expect(ofTime(listed)).toHaveLength(1);
+    await editor.page.locator('.markers-panel-container .monaco-list').focus();
+    for (const key of ['Home', 'ArrowDown', 'Enter']) await editor.page.keyboard.press(key);
+    const [first] = listed;
+    await editor.page.locator('.tab.active', { hasText: path.basename(first?.file ?? '') }).waitFor();
+    await editor.page.locator(`[id="status.editor.selection"] >> text=/^Ln ${first?.line}, /`).waitFor();
+  });
+
+  it('leads to a word that was copied wrongly, with its sentence; typed over, the finding goes', async () => {
+    await press('Read the sentence behind a number', 'Go to That Word');
+    await editor.page.locator('[id="status.editor.selection"] >> text=/^Ln 29, Col \\d+ \\(8 selected\\)$/').waitFor();
+    await editor.page.keyboard.press('Control+K');
+    await editor.page.keyboard.press('Control+I');
+    const hover = editor.page.locator('.monaco-resizable-hover .monaco-hover:not(.hidden)').first();
+    await hover.filter({ hasText: 'Sonicate for up to 10 minutes.' }).filter({ hasText: 'page 6' }).waitFor();
+    await screenshot(editor, 'quote');
+    await editor.page.keyboard.type('at_most');
+    await editor.page.keyboard.press('Escape');
+    expect(await text(editor)).toContain('time: {at_most: 10 min}');
+    await problemsWhen(editor, 'the finding to go', (found) => found.length > 0 && ofTime(found).length === 0);
+    await hoverAt(editor, 29, '10 min', 'Sonicate for up to 10 minutes.');
+    await save(editor);
+  });
+
+  it('opens the sheet of a set; without the camera head a route opens', async () => {
+    await press('Ask why a set has no route', 'Open the Sheet of LAP-CHOLE-B');
+    const sheet = editor.page.frameLocator('iframe.webview.ready:visible').frameLocator('#active-frame');
+    await sheet.locator('.status', { hasText: 'No route for the set as built' }).waitFor();
+    await sheet.locator('blockquote', { hasText: 'Do not use steam.' }).waitFor();
+    await sheet.locator('blockquote', { hasText: 'Do not use hydrogen peroxide.' }).waitFor();
+    await screenshot(editor, 'sheet');
+    await sheet.locator('h1 button').focus();
+    await until('the cursor on the camera head', async () => {
+      const at: string = await sheet.locator('body').evaluate(`document.activeElement?.dataset.keep ?? ''`);
+      if (at === 'leave-out/cassivane-camera-head') return true;
+      await editor.page.keyboard.press('Tab');
+      return undefined;
+    });
+    await editor.page.keyboard.press('Space');
+    await sheet.locator('.status', { hasText: 'A provisional route only' }).waitFor();
+    await screenshot(editor, 'imagined');
+    const file = readFileSync(path.join(editor.folder, 'sets/LAP-CHOLE-B.ifu.yaml'), 'utf8');
+    expect(file).toContain('{device: cassivane-camera-head, qty: 1}');
+  });
+
+  it('asks for a new file; Escape ends it and nothing is made', async () => {
+    const before = readdirSync(editor.folder, { recursive: true }).length;
+    await press('Write down an instruction of your own', 'New Rule File');
+    await until('the first question', async () =>
+      (await quickInputQuestion(editor)).includes('What does it describe') ? true : undefined,
+    );
+    await screenshot(editor, 'new-file');
+    await editor.page.keyboard.press('Escape');
+    await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+    expect(readdirSync(editor.folder, { recursive: true })).toHaveLength(before);
+  });
+
+  it('has all of its steps done then', async () => {
+    await runCommand(editor, 'Traywright: Take the Tour');
+    const boxes = editor.page.locator('[aria-label^="Checkbox for Step"]');
+    let states: readonly string[] = [];
+    await until(
+      'five steps done',
+      async () => {
+        states = await boxes.evaluateAll((all: PageElement[]) =>
+          all.map((box) => box.getAttribute('aria-label') ?? ''),
+        );
+        return new Set(states).size === 5 && states.every((state) => state.endsWith(': Completed')) ? true : undefined;
+      },
+      { describe: () => states.join('\n') },
+    );
+    await screenshot(editor, 'done-light');
+    await useTheme(editor, 'dark');
+    await screenshot(editor, 'done-dark');
+  });
+});
