@@ -5,6 +5,7 @@
 import { type Disposable, type ExtensionContext, window } from 'vscode';
 import { registerDemo } from './demo.ts';
 import { registerDoubleReading } from './double-reading.ts';
+import { registerKeptFiles } from './kept-files.ts';
 import { registerLibraryView } from './library-view.ts';
 import { registerNewFile } from './new-file.ts';
 import { registerPaste } from './paste.ts';
@@ -51,6 +52,7 @@ function registerViews(context: ExtensionContext, started: ServerConnection): re
     registerDemo(context),
     ...registerTour(context),
     registerStartLibrary(started),
+    registerKeptFiles(),
   ];
 }
 

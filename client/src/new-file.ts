@@ -1,6 +1,7 @@
 import { commands, type Disposable, type QuickPickItem, Uri, WorkspaceEdit, window, workspace } from 'vscode';
 import { listIn, recordIn, textIn } from './answers.ts';
 import type { ServerConnection } from './server-connection.ts';
+import { tourStepDone } from './tour.ts';
 
 /** Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made. */
 export function registerNewFile(server: ServerConnection): Disposable {
@@ -36,6 +37,7 @@ async function askKind(server: ServerConnection): Promise<string | undefined> {
     title: 'New Rule File',
     placeHolder: 'What does it describe?',
     matchOnDetail: true,
+    ignoreFocusOut: true,
   });
   return chosen?.description;
 }
@@ -57,6 +59,7 @@ async function ask(question: Question, step: string): Promise<readonly string[] 
       placeHolder: `${textIn(question.about)} Choose any number, then press Enter.`,
       canPickMany: true,
       matchOnDescription: true,
+      ignoreFocusOut: true,
     });
     return many?.map(({ label }) => label);
   }
@@ -172,8 +175,10 @@ async function open(text: string, folder: string, id: string): Promise<void> {
   const uri = Uri.joinPath(root, ...folder.split('/').filter((part) => part !== ''), name);
   const edit = new WorkspaceEdit();
   edit.createFile(uri, { overwrite: false, contents: new TextEncoder().encode(text) });
-  if (await workspace.applyEdit(edit)) await window.showTextDocument(uri);
-  else
+  if (await workspace.applyEdit(edit)) {
+    await window.showTextDocument(uri);
+    await tourStepDone('write');
+  } else
     void window.showErrorMessage(`Traywright: the file ${name} was not made. There may be one of this name already.`);
 }
 

@@ -6,6 +6,7 @@ import {
   type LanguageClientOptions,
   State,
 } from 'vscode-languageclient';
+import { asKeptLink } from './kept-files.ts';
 import { fieldsCommand } from './quote-to-fields.ts';
 import { ruleScheme } from './rule-pages.ts';
 import type { StatusItem } from './status-item.ts';
@@ -133,6 +134,9 @@ export class ServerConnection {
       },
       markdown: { isTrusted: false, supportHtml: false },
       diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },
+      middleware: {
+        provideDocumentLinks: async (document, token, next) => (await next(document, token))?.map(asKeptLink),
+      },
       errorHandler: { error: () => ({ action: ErrorAction.Continue, handled: true }), closed: () => this.#ended() },
     };
   }

@@ -41,6 +41,15 @@ async function goOn({ globalState }: ExtensionContext, openTour: () => Thenable<
   if (folder === undefined || globalState.get(goesOnIn) !== folder.toString()) return;
   await globalState.update(goesOnIn, undefined);
   await openTour();
+  await tourStepDone('demo');
+}
+
+/**
+ * Marks a step that ends later than its command begins: marked at once, VS Code would take the cursor back into the tour, away from what the
+ * step asks.
+ */
+export async function tourStepDone(step: 'demo' | 'write'): Promise<void> {
+  await commands.executeCommand('setContext', `traywright.tourDone.${step}`, true);
 }
 
 /** The first place where these words stand in a file of the demo, marked, so that typing goes over them. */

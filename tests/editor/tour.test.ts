@@ -1,6 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asLines, foundByCommandLine } from './command-line.ts';
 import { type Editor, packagedExtension, screenshot, startEditor, waitForWorkbench } from './harness.ts';
@@ -35,18 +36,30 @@ afterAll(async () => {
   rmSync(home, { recursive: true, force: true });
 });
 
-/** Opens a step of the tour and presses its button. */
-async function press(step: string, button: string): Promise<void> {
+/** Opens a step of the tour and presses its button. The tour opens at the first step that is not done: others lie above or below. */
+async function press(step: string, button: string, effect: Locator): Promise<void> {
   await editor.page.locator('.tab', { hasText: 'Walkthrough: Traywright' }).first().waitFor();
   await runCommand(editor, 'Traywright: Take the Tour');
-  await editor.page.locator('.getting-started-step').first().waitFor();
-  if (!(await editor.page.locator('.getting-started-step.expanded', { hasText: step }).isVisible())) {
-    await pressUntilFocused(editor, 'Tab', step);
+  const steps = editor.page.locator('.getting-started-step');
+  const expanded = editor.page.locator('.getting-started-step.expanded');
+  await expanded.waitFor();
+  const titles = await steps.allInnerTexts();
+  const [shown] = await expanded.allInnerTexts();
+  const [wanted, open] = [titles.findIndex((title) => title.startsWith(step)), titles.indexOf(shown ?? '')];
+  if (wanted !== open) {
+    if (wanted < open) await pressUntilFocused(editor, 'Tab', 'Checkbox for Step');
+    await pressUntilFocused(editor, wanted < open ? 'Shift+Tab' : 'Tab', step);
     await editor.page.keyboard.press('Enter');
   }
   await editor.page.locator('.getting-started-step.expanded', { hasText: step }).waitFor();
-  await pressUntilFocused(editor, 'Tab', button);
-  await editor.page.keyboard.press('Enter');
+  // The tour draws itself anew while steps are done, and then the button no longer has the cursor: it is gone to again.
+  await until(`what "${button}" opens`, async () => {
+    if (await effect.isVisible()) return true;
+    await pressUntilFocused(editor, 'Tab', button);
+    await editor.page.keyboard.press('Enter');
+    await effect.waitFor({ timeout: 5_000 }).catch(() => undefined);
+    return undefined;
+  });
 }
 
 function ofTime(found: readonly Problem[]): readonly Problem[] {
@@ -61,20 +74,15 @@ describe('the tour', () => {
     await editor.page.locator('.getting-started-step').first().waitFor();
     expect(await editor.page.locator('.getting-started-step').count()).toBe(5);
     await screenshot(editor, 'first');
-    await press('Read the sentence behind a number', 'Go to That Word');
-    const [said] = await until('the message', async () => {
-      const held = await notifications(editor);
-      return held.length > 0 ? held : undefined;
-    });
-    expect(said).toMatchObject({
-      message: expect.stringContaining('Do the first step of the tour'),
-      buttons: ['Open a Copy of the Demo'],
-    });
+    const message = editor.page.locator('.notification-list-item', { hasText: 'Do the first step' }).first();
+    await press('Read the sentence behind a number', 'Go to That Word', message);
+    await message.locator('.monaco-button', { hasText: 'Open a Copy of the Demo' }).waitFor();
     await runCommand(editor, 'Notifications: Clear All Notifications');
   });
 
   it('copies the demo into a folder that is chosen', async () => {
-    await press('Open a copy of the demo department', 'Open a Copy of the Demo');
+    const question = editor.page.locator('.quick-input-title', { hasText: 'Where should the copy' });
+    await press('Open a copy of the demo department', 'Open a Copy of the Demo', question);
     await until('the question for a folder', async () =>
       (await quickInputQuestion(editor)).includes('Where should the copy') ? true : undefined,
     );
@@ -101,8 +109,8 @@ describe('the tour', () => {
   });
 
   it('shows what was found: all that the command line finds in the copy, each line leading to its place', async () => {
-    await press('See what was found', 'Show the List');
-    await editor.page.locator('.markers-panel-container .monaco-list-row').first().waitFor();
+    const rows = editor.page.locator('.markers-panel-container .monaco-list-row');
+    await press('See what was found', 'Show the List', rows.first());
     await screenshot(editor, 'problems');
     const expected = asLines(foundByCommandLine(editor.folder));
     const listed = await problemsWhen(editor, 'all findings', (found) => found.length === expected.length);
@@ -116,8 +124,8 @@ describe('the tour', () => {
   });
 
   it('leads to a word that was copied wrongly, with its sentence; typed over, the finding goes', async () => {
-    await press('Read the sentence behind a number', 'Go to That Word');
-    await editor.page.locator('[id="status.editor.selection"] >> text=/^Ln 29, Col \\d+ \\(8 selected\\)$/').waitFor();
+    const marked = editor.page.locator('[id="status.editor.selection"] >> text=/^Ln 29, Col \\d+ \\(8 selected\\)$/');
+    await press('Read the sentence behind a number', 'Go to That Word', marked);
     await editor.page.keyboard.press('Control+K');
     await editor.page.keyboard.press('Control+I');
     const hover = editor.page.locator('.monaco-resizable-hover .monaco-hover:not(.hidden)').first();
@@ -132,7 +140,8 @@ describe('the tour', () => {
   });
 
   it('opens the sheet of a set; without the camera head a route opens', async () => {
-    await press('Ask why a set has no route', 'Open the Sheet of LAP-CHOLE-B');
+    const tab = editor.page.locator('.tab', { hasText: 'Sheet: LAP-CHOLE-B' });
+    await press('Ask why a set has no route', 'Open the Sheet of LAP-CHOLE-B', tab);
     const sheet = editor.page.frameLocator('iframe.webview.ready:visible').frameLocator('#active-frame');
     await sheet.locator('.status', { hasText: 'No route for the set as built' }).waitFor();
     await sheet.locator('blockquote', { hasText: 'Do not use steam.' }).waitFor();
@@ -154,7 +163,7 @@ describe('the tour', () => {
 
   it('asks for a new file; Escape ends it and nothing is made', async () => {
     const before = readdirSync(editor.folder, { recursive: true }).length;
-    await press('Write down an instruction of your own', 'New Rule File');
+    await press('Write down an instruction of your own', 'New Rule File', editor.page.locator('.quick-input-widget'));
     await until('the first question', async () =>
       (await quickInputQuestion(editor)).includes('What does it describe') ? true : undefined,
     );
@@ -164,17 +173,18 @@ describe('the tour', () => {
     expect(readdirSync(editor.folder, { recursive: true })).toHaveLength(before);
   });
 
-  it('has all of its steps done then', async () => {
+  it('has four steps done then; the last one is done when a file was made', async () => {
     await runCommand(editor, 'Traywright: Take the Tour');
     const boxes = editor.page.locator('[aria-label^="Checkbox for Step"]');
     let states: readonly string[] = [];
     await until(
-      'five steps done',
+      'four steps done',
       async () => {
         states = await boxes.evaluateAll((all: PageElement[]) =>
           all.map((box) => box.getAttribute('aria-label') ?? ''),
         );
-        return new Set(states).size === 5 && states.every((state) => state.endsWith(': Completed')) ? true : undefined;
+        const open = states.filter((state) => !state.endsWith(': Completed'));
+        return states.length === 5 && open.length === 1 && open[0]?.includes('of your own') === true ? true : undefined;
       },
       { describe: () => states.join('\n') },
     );

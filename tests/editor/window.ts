@@ -44,10 +44,9 @@ const themes: Record<Theme, { readonly listed: string; readonly mark: string }> 
 
 /** Runs a command by the title that the palette shows, for example "View: Focus Problems". */
 export async function runCommand(editor: Editor, title: string): Promise<void> {
-  await attempt(editor, `run the command "${title}"`, async () => {
-    await openPalette(editor);
-    await chooseByName(editor, `>${title}`, (entry) => entry.label === title);
-  });
+  await attempt(editor, `run the command "${title}"`, () =>
+    chooseByName(editor, `>${title}`, (entry) => entry.label === title, 'F1'),
+  );
 }
 
 /** What the open list at the top of the window offers, as far as it is drawn, once it offers anything. */
@@ -71,12 +70,12 @@ export async function commandsFor(editor: Editor, typed: string): Promise<string
 /** Opens a file by its path in the folder, through quick open, and puts the cursor into it. */
 export async function openFile(editor: Editor, file: string): Promise<void> {
   await attempt(editor, `open the file ${file}`, async () => {
-    await editor.page.keyboard.press('Control+P');
     const folder = path.dirname(file);
     await chooseByName(
       editor,
       file,
       (entry) => entry.label === path.basename(file) && entry.description === (folder === '.' ? '' : folder),
+      'Control+P',
     );
     const uriEnd = `${path.basename(editor.folder)}/${file}`.split('/').map(encodeURIComponent).join('/');
     await editor.page.locator(`.editor-group-container.active .monaco-editor[data-uri$="${uriEnd}"]`).waitFor();
@@ -85,27 +84,39 @@ export async function openFile(editor: Editor, file: string): Promise<void> {
 }
 
 /**
- * Types into the open quick input and chooses the entry whose name fits, wherever it stands in the list. The list is drawn anew while
- * it is being filtered, so an entry that is no longer there when it is clicked is looked for again.
+ * Types into the quick input and chooses the entry whose name fits, wherever it stands in the list. The list is drawn anew while it is
+ * being filtered, so an entry that is no longer there when it is clicked is looked for again. With `opens`, a key, the quick input is
+ * opened by it, and opened again when something that takes the cursor meanwhile (a file that is being shown, a message) has closed it.
  */
-export async function chooseByName(editor: Editor, typed: string, fits: (entry: QuickEntry) => boolean): Promise<void> {
-  await fillQuickInput(editor, typed);
+export async function chooseByName(
+  editor: Editor,
+  typed: string,
+  fits: (entry: QuickEntry) => boolean,
+  opens?: string,
+): Promise<void> {
   const rows = editor.page.locator('.quick-input-widget .quick-input-list .monaco-list-row');
-  let tried = 0;
+  const input = quickInput(editor);
+  let clicked = false;
+  let opened = opens === undefined;
   let lookedInVain = 0;
   await until(
     `an entry for "${typed}"`,
     async () => {
+      // A click that took effect late: what it chose is no longer on offer.
+      const isOpen = await input.isVisible();
+      if (!isOpen && clicked) return true;
+      if (opens !== undefined && !(opened && isOpen)) await editor.page.keyboard.press(opens);
+      opened = true;
+      if ((await shownIn(input)) !== typed && !(await typeInto(input, typed))) return undefined;
       const index = (await quickEntries(editor)).findIndex(fits);
       const again = (await quickEntries(editor))[index];
       if (again === undefined || !fits(again)) {
-        // A click that took effect late: what it chose is no longer on offer.
-        if (tried > 0) return true;
+        if (clicked) return true;
         // The list is made when something is typed: what came into being since (a command, a file) is on it only when that is done again.
-        if (++lookedInVain % 50 === 0) await typeAnew(editor, typed);
+        if (++lookedInVain % 50 === 0) await typeInto(input, typed.slice(0, 1));
         return undefined;
       }
-      tried++;
+      clicked = true;
       return rows
         .nth(index)
         .click({ timeout: 3_000 })
@@ -115,6 +126,17 @@ export async function chooseByName(editor: Editor, typed: string, fits: (entry: 
         );
     },
     { describe: async () => (await quickEntries(editor)).map((entry) => entry.spoken).join('\n') },
+  );
+}
+
+async function shownIn(input: Locator): Promise<string | undefined> {
+  return input.inputValue({ timeout: 1_000 }).catch(() => undefined);
+}
+
+async function typeInto(input: Locator, typed: string): Promise<boolean> {
+  return input.fill(typed, { timeout: 3_000 }).then(
+    () => true,
+    () => false,
   );
 }
 
@@ -135,23 +157,29 @@ export async function answerQuickInput(editor: Editor, answer: string): Promise<
   });
 }
 
-/** Answers a question for a folder by its path. The dialog goes through the folders on the way, and takes the answer only when it is there. */
+/**
+ * Answers a question for a folder by its path. The dialog goes through the folders on the way; asked too early it takes the folder above,
+ * so the answer is given again until it is taken.
+ */
 export async function chooseFolder(editor: Editor, folder: string): Promise<void> {
-  await attempt(editor, `choose the folder ${folder}`, async () => {
-    const widget = editor.page.locator('.quick-input-widget');
-    const rows = widget.locator('.quick-input-list .monaco-list-row');
-    await fillQuickInput(editor, `${folder}/`);
-    const inside = ['..', ...readdirSync(folder).sort()].join();
-    await until('the folder to be listed', async () => {
-      const listed = await quickEntries(editor);
-      return listed.map(({ label }) => label).join() === inside &&
-        (await rows.and(editor.page.locator('.focused')).count()) === 0
-        ? true
-        : undefined;
-    });
-    await editor.page.keyboard.press('Enter');
-    await widget.waitFor({ state: 'hidden' });
-  });
+  const widget = editor.page.locator('.quick-input-widget');
+  const input = quickInput(editor);
+  const inside = ['..', ...readdirSync(folder).sort()].join();
+  const isListed = async () => {
+    const listed = (await quickEntries(editor)).map(({ label }) => label).join();
+    const chosen = await widget.locator('.quick-input-list .monaco-list-row.focused').count();
+    return listed === inside && chosen === 0 && (await shownIn(input)) === `${folder}/`;
+  };
+  await attempt(editor, `choose the folder ${folder}`, () =>
+    until('the folder to be taken', async () => {
+      if (!(await widget.isVisible())) return true;
+      if ((await shownIn(input)) !== `${folder}/`) await typeInto(input, `${folder}/`);
+      await editor.page.waitForTimeout(500);
+      if (await isListed()) await editor.page.keyboard.press('Enter');
+      await widget.waitFor({ state: 'hidden', timeout: 2_000 }).catch(() => undefined);
+      return undefined;
+    }),
+  );
 }
 
 /** Every message that VS Code holds for the user, those that have already faded from sight too. */
@@ -199,12 +227,14 @@ export async function focusText(editor: Editor): Promise<void> {
   await editor.page.locator('.editor-group-container.active .monaco-editor.focused').first().waitFor();
 }
 
-/** What a screen reader speaks of what has the cursor: its name, else its text. */
+/** What a screen reader speaks of what has the cursor: its name, else its text. A hint that VS Code puts before it is left out. */
 export async function focusedWords(editor: Editor): Promise<string> {
   const words = await editor.page.evaluate(
     `(document.activeElement?.getAttribute('aria-label') || document.activeElement?.textContent || '').slice(0, 300)`,
   );
-  return String(words);
+  return String(words)
+    .replace(/^Inspect this in the accessible view[^\n]*/, '')
+    .trim();
 }
 
 /** Goes on with a key until the name of what has the cursor begins as wanted. */
@@ -215,7 +245,7 @@ export async function pressUntilFocused(editor: Editor, key: string, wanted: str
       `the cursor on "${wanted}"`,
       async () => {
         const at = await focusedWords(editor);
-        if (at.trim().startsWith(wanted)) return true;
+        if (at.startsWith(wanted)) return true;
         passed.push(at.slice(0, 60));
         await editor.page.keyboard.press(key);
         return undefined;
@@ -247,13 +277,6 @@ async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
   const input = quickInput(editor);
   await input.waitFor();
   await input.fill(typed);
-}
-
-async function typeAnew(editor: Editor, typed: string): Promise<void> {
-  const input = quickInput(editor);
-  if (!(await input.isVisible())) return;
-  await input.fill(typed.slice(0, 1), { timeout: 3_000 }).catch(() => undefined);
-  await input.fill(typed, { timeout: 3_000 }).catch(() => undefined);
 }
 
 async function closeQuickInput(editor: Editor): Promise<void> {

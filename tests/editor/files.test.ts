@@ -1,0 +1,119 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { asLines, foundByCommandLine } from './command-line.ts';
+import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
+import { problemsWhen } from './problems.ts';
+import { goToWords, text } from './text.ts';
+import { until } from './wait.ts';
+import { notifications, openFile, runCommand } from './window.ts';
+
+/** What touches several files, or the files themselves, in real VS Code: a rename of an id, and files renamed, moved and deleted. */
+
+const folder = path.resolve(import.meta.dirname, '../../samples/saltmere-eye-clinic-corrected');
+const pouch = 'packaging/FH-peroxide-pouch.ifu.yaml';
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await startEditor({
+    name: 'files',
+    folder,
+    extensions: [packagedExtension],
+    settings: { 'workbench.colorTheme': 'Default Light Modern', 'files.enableTrash': false },
+  });
+});
+afterAll(() => editor?.close());
+
+/** The editor lists what the command line finds in the same folder, as it is on the disk now. */
+async function agreesWithCommandLine(what: string): Promise<readonly string[]> {
+  const expected = asLines(foundByCommandLine(editor.folder));
+  await problemsWhen(editor, what, (found) => asLines(found).join('\n') === expected.join('\n'));
+  return expected;
+}
+
+/** The row of the open file in the list of files, with the cursor in it. */
+async function toExplorer(file: string): Promise<void> {
+  await openFile(editor, file);
+  await runCommand(editor, 'File: Reveal Active File in Explorer View');
+  const row = editor.page.locator('.explorer-folders-view .monaco-list-row.focused');
+  await row.filter({ hasText: path.basename(file) }).waitFor();
+  await editor.page.locator('.explorer-folders-view .monaco-list').focus();
+}
+
+async function renameHere(to: string): Promise<void> {
+  await editor.page.keyboard.press('F2');
+  const box = editor.page.locator('.explorer-item-edited input, .explorer-item input');
+  await box.waitFor();
+  await box.fill(to);
+  await editor.page.keyboard.press('Enter');
+  await box.waitFor({ state: 'hidden' });
+}
+
+async function confirm(): Promise<void> {
+  const first = editor.page.locator('.monaco-dialog-box .monaco-button').first();
+  await first.waitFor();
+  await editor.page.keyboard.press('Enter');
+  await first.waitFor({ state: 'hidden' });
+}
+
+async function idsIn(file: string): Promise<string> {
+  await openFile(editor, file);
+  return text(editor);
+}
+
+describe('the PDF that a document keeps', () => {
+  it('is led to by the page of a sentence: where it lies and which page, since VS Code shows no PDFs', async () => {
+    await openFile(editor, pouch);
+    await goToWords(editor, 26, '2, section');
+    await runCommand(editor, 'Open Link');
+    const said = await until('the message', async () => {
+      const held = await notifications(editor);
+      return held.length > 0 ? held : undefined;
+    });
+    expect(said).toHaveLength(1);
+    expect(said[0]?.message).toContain('This is in documents/FT-H-2.pdf, page 2. VS Code can’t show PDFs by itself');
+    expect(said[0]?.buttons).toEqual(['Show the File']);
+    await screenshot(editor, 'page-of-pdf');
+    await runCommand(editor, 'Notifications: Clear All Notifications');
+  });
+
+  it('is named by its document, to which the number of the document leads', async () => {
+    await openFile(editor, pouch);
+    await goToWords(editor, 26, 'FT-H');
+    await editor.page.keyboard.press('F12');
+    await editor.page.locator('.monaco-editor.focused[data-uri$="documents/FT-H-2.ifu.yaml"]').waitFor();
+    expect(await text(editor)).toContain('file: FT-H-2.pdf');
+  });
+});
+
+describe('files in the list of files', () => {
+  it('renamed: what names it by its id goes on, and findings are under the new name', async () => {
+    await toExplorer(pouch);
+    await renameHere('pouch.ifu.yaml');
+    await until('the new name', () => existsSync(path.join(editor.folder, 'packaging/pouch.ifu.yaml')) || undefined);
+    await agreesWithCommandLine('the findings under the new name');
+  });
+
+  it('a folder renamed: the PDF that a document keeps goes with it', async () => {
+    await toExplorer('documents/FT-H-2.ifu.yaml');
+    await editor.page.keyboard.press('ArrowLeft');
+    await renameHere('papers');
+    await until('the new name', () => existsSync(path.join(editor.folder, 'papers/FT-H-2.pdf')) || undefined);
+    const found = await agreesWithCommandLine('the findings under the new name');
+    expect(found.filter((line) => line.includes('.pdf'))).toEqual([]);
+  });
+
+  it('deleted: whatever names it says so', async () => {
+    const before = asLines(foundByCommandLine(editor.folder));
+    await toExplorer('packaging/pouch.ifu.yaml');
+    await editor.page.keyboard.press('Delete');
+    await confirm();
+    await until(
+      'the file to be gone',
+      () => !existsSync(path.join(editor.folder, 'packaging/pouch.ifu.yaml')) || undefined,
+    );
+    const found = await agreesWithCommandLine('the findings about what is missing');
+    expect(found.filter((line) => !before.includes(line)).join('\n')).toContain('FH-peroxide-pouch');
+    await screenshot(editor, 'deleted');
+  });
+});
