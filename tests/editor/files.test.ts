@@ -56,11 +56,6 @@ async function confirm(): Promise<void> {
   await first.waitFor({ state: 'hidden' });
 }
 
-async function idsIn(file: string): Promise<string> {
-  await openFile(editor, file);
-  return text(editor);
-}
-
 describe('the PDF that a document keeps', () => {
   it('is led to by the page of a sentence: where it lies and which page, since VS Code shows no PDFs', async () => {
     await openFile(editor, pouch);
