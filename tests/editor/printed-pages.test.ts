@@ -8,6 +8,7 @@ import { posterHtml } from '../../server/src/print/posters/poster-html.ts';
 import { wordsOf } from '../../server/src/print/words/words.ts';
 import { openedSample } from '../support/printed.ts';
 import { demoDay } from '../support/routes.ts';
+import { departments } from '../support/samples.ts';
 import { type PrintingBrowser, startPrinting } from './layout.ts';
 
 /* Cards and posters as a browser prints them. */
@@ -20,13 +21,7 @@ beforeAll(async () => {
 
 afterAll(() => browser?.close());
 
-const samples = [
-  'lanternfield',
-  'lanternfield-corrected',
-  'saltmere-eye-clinic',
-  'saltmere-eye-clinic-corrected',
-] as const;
-const runs = samples.flatMap((name) => ['en', 'de'].map((language) => [name, language] as const));
+const runs = departments.flatMap((name) => ['en', 'de'].map((language) => [name, language] as const));
 
 describe('pages as a browser prints them', () => {
   it.each(runs)(

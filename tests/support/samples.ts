@@ -3,6 +3,16 @@ import { join, relative } from 'node:path';
 import type { FileId } from '../../server/src/base/brand.ts';
 import { fileId } from '../../server/src/base/brand.ts';
 
+/** Both demo departments, as seeded and corrected. */
+export const departments = [
+  'lanternfield',
+  'lanternfield-corrected',
+  'saltmere-eye-clinic',
+  'saltmere-eye-clinic-corrected',
+] as const;
+
+export type DepartmentName = (typeof departments)[number];
+
 const samples = new URL('../../samples/', import.meta.url).pathname;
 
 /** Every rule file of one sample library, by its path inside the library, in code-unit order. */

@@ -12,16 +12,9 @@ import { keyFault } from '../../support/keys/fault.ts';
 import { openedSample } from '../../support/printed.ts';
 import { libraryOf, randomDepartment, textOf } from '../../support/random-department.ts';
 import { demoDay, viewOf } from '../../support/routes.ts';
-import { readSample } from '../../support/samples.ts';
+import { type DepartmentName, departments, readSample } from '../../support/samples.ts';
 
 /* Every question that can be asked: its key and each of its wrong answers, derived a second time without the code that made them. */
-
-const samples = [
-  'lanternfield',
-  'lanternfield-corrected',
-  'saltmere-eye-clinic',
-  'saltmere-eye-clinic-corrected',
-] as const;
 
 type Findings = Parameters<typeof groundOf>[1];
 
@@ -31,7 +24,7 @@ function askedOf(texts: ReadonlyMap<FileId, string>, view: LibraryView, findings
   return allDrafts(ground).map((draft) => ({ draft, view, texts, files: filesOf(texts), cards }));
 }
 
-function sampleQuestions(name: (typeof samples)[number]): readonly Asked[] {
+function sampleQuestions(name: DepartmentName): readonly Asked[] {
   const { engine, findings } = openedSample(name);
   return askedOf(readSample(name), engine.view(), findings);
 }
@@ -50,7 +43,7 @@ function countByTemplate(asked: readonly Asked[]): ReadonlyMap<string, number> {
 }
 
 describe('keys of questions, derived a second time', () => {
-  it.each(samples)(
+  it.each(departments)(
     'every question about %s',
     (name) => {
       const asked = sampleQuestions(name);

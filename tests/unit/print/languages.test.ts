@@ -12,21 +12,13 @@ import { closest, elementsIn, type HtmlElement, readHtml, textOf, textsIn } from
 import { filesOf } from '../../support/keys/asked.ts';
 import { openedSample } from '../../support/printed.ts';
 import { demoDay } from '../../support/routes.ts';
-import { readSample } from '../../support/samples.ts';
+import { type DepartmentName, departments, readSample } from '../../support/samples.ts';
 import { type PlainFiles, valueAt } from '../../support/traced.ts';
 
 /* Cards and posters in the second language: no word of the first is left, except in what the department itself wrote. */
 
 const root = join(import.meta.dirname, '../../..');
-const samples = [
-  'lanternfield',
-  'lanternfield-corrected',
-  'saltmere-eye-clinic',
-  'saltmere-eye-clinic-corrected',
-] as const;
-type Sample = (typeof samples)[number];
-
-function pagesOf(name: Sample, language: string): readonly HtmlElement[] {
+function pagesOf(name: DepartmentName, language: string): readonly HtmlElement[] {
   const { engine, findings } = openedSample(name);
   const words = wordsOf(language);
   const printing = printingOf(engine.view(), words);
@@ -72,7 +64,7 @@ const closedWords = new Set(
 describe('the second language', () => {
   it('has no word of the first', () => {
     const [english, german] = ['en', 'de'].map(
-      (language) => new Set(samples.flatMap((name) => pagesOf(name, language).flatMap(ownWords))),
+      (language) => new Set(departments.flatMap((name) => pagesOf(name, language).flatMap(ownWords))),
     );
     const both = [...(german ?? [])].filter((word) => english?.has(word) === true && !shared.has(word));
     expect(both.sort()).toEqual([]);
@@ -80,13 +72,13 @@ describe('the second language', () => {
     expect(german?.size).toBeGreaterThan(300);
   });
 
-  it.each(samples)('puts every closed word of %s into its own', (name) => {
+  it.each(departments)('puts every closed word of %s into its own', (name) => {
     const files = filesOf(readSample(name));
     const raw = pagesOf(name, 'de').flatMap((page) => rawWords(page, files));
     expect([...new Set(raw)].sort()).toEqual([]);
   });
 
-  it.each(samples)('counts in its own words on pages of %s', (name) => {
+  it.each(departments)('counts in its own words on pages of %s', (name) => {
     const found = pagesOf(name, 'de').flatMap(foreignUnits);
     expect([...new Set(found)].sort()).toEqual([]);
     expect(pagesOf(name, 'en').flatMap(foreignUnits).length).toBeGreaterThan(0);

@@ -20,31 +20,23 @@ import { readHtml } from '../../support/html.ts';
 import { filesOf } from '../../support/keys/asked.ts';
 import { openedSample } from '../../support/printed.ts';
 import { demoDay } from '../../support/routes.ts';
-import { readSample } from '../../support/samples.ts';
+import { type DepartmentName, departments, readSample } from '../../support/samples.ts';
 import { type Tellers, untraced } from '../../support/traced.ts';
 
 /* Every number on every page that is not a card (those have a test of their own) is led back to a field, or to who says it. */
 
 const root = join(import.meta.dirname, '../../..');
-const samples = [
-  'lanternfield',
-  'lanternfield-corrected',
-  'saltmere-eye-clinic',
-  'saltmere-eye-clinic-corrected',
-] as const;
-type Sample = (typeof samples)[number];
-
 const arrival = { received: '2025-03-03T18:00', neededBy: '2025-03-04T07:30' };
 const changes = [
   { day: '2025-02-24', commit: 'abcdef012345', subject: '12 weights', paths: ['sets/MINOR-A.ifu.yaml'] },
 ];
 
-function printingFor(name: Sample, language = 'en'): Printing {
+function printingFor(name: DepartmentName, language = 'en'): Printing {
   return printingOf(openedSample(name).engine.view(), wordsOf(language));
 }
 
 /** Who may say what on pages of this library; the tellers are the check itself and what the test asked. */
-function tellersFor(name: Sample): Tellers {
+function tellersFor(name: DepartmentName): Tellers {
   const { findings } = openedSample(name);
   const said = new Set([...findings.map(({ message }) => message), ...allRules.map(({ id }) => id)]);
   return {
@@ -67,12 +59,12 @@ function tellersFor(name: Sample): Tellers {
   };
 }
 
-function faultsOf(html: string, name: Sample, tellers = tellersFor(name)): readonly string[] {
+function faultsOf(html: string, name: DepartmentName, tellers = tellersFor(name)): readonly string[] {
   return untraced(readHtml(html), filesOf(readSample(name)), ['stamp', 'day'], tellers);
 }
 
 /** Pages of one kind about everything in the library that it can be about. */
-const kinds: Readonly<Record<string, (name: Sample) => readonly Paper[]>> = {
+const kinds: Readonly<Record<string, (name: DepartmentName) => readonly Paper[]>> = {
   answer: (name) => {
     const { findings } = openedSample(name);
     const printing = printingFor(name);
@@ -100,7 +92,7 @@ const kinds: Readonly<Record<string, (name: Sample) => readonly Paper[]>> = {
   },
 };
 
-describe.each(samples)('numbers on pages of %s', (name) => {
+describe.each(departments)('numbers on pages of %s', (name) => {
   it.each(Object.keys(kinds))('%s', (kind) => {
     const papers = kinds[kind]?.(name) ?? [];
     expect(papers.length).toBeGreaterThan(3);
