@@ -1,7 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findChromium as chromiumOnPath, printPdf } from '../../server/src/host/pdf.ts';
 import { printingOf } from '../../server/src/print/amounts.ts';
 import { deviceAnswer } from '../../server/src/print/answer/device-answer.ts';
 import { receivingSheet } from '../../server/src/print/answer/receive.ts';
@@ -18,6 +17,7 @@ import { wordsOf } from '../../server/src/print/words/words.ts';
 import { cli, folderWith } from '../support/cli.ts';
 import { elementsIn, readHtml, textOf } from '../support/html.ts';
 import { bookmarksOf, linksOf, pageTextsOf } from '../support/pdf-outline.ts';
+import { builtPdfReader } from '../support/pdf-reader.ts';
 import { openedSample } from '../support/printed.ts';
 import { demoDay } from '../support/routes.ts';
 import { type PrintingBrowser, startPrinting } from './layout.ts';
@@ -123,28 +123,16 @@ async function aloneAtFoot(html: string): Promise<readonly string[]> {
 
 describe('the binder', () => {
   it.each(sizes.map((size) => [size.name, size] as const))(
-    '%s: bookmarks of every heading and links of the contents lead to the right sheets',
+    '%s: bookmarks, links and numbers of the contents lead to the right sheets',
     async (_, size) => {
       const out = folderWith({});
-      const words = [
-        'binder',
-        'samples/lanternfield',
-        '--day',
-        demoDay,
-        '--out',
-        out,
-        '--paper',
-        size.name.toLowerCase(),
-      ];
-      await cli(words, { cwd: root });
-      const page = join(out, `binder-${demoDay}.html`);
-      const html = readFileSync(page, 'utf8');
+      const paper = size.name.toLowerCase();
+      const words = ['binder', 'samples/lanternfield', '--day', demoDay, '--out', out, '--paper', paper, '--pdf'];
+      const ran = await cli(words, { cwd: root, env: { PATH: process.env.PATH ?? '' }, pdfReader: builtPdfReader() });
+      expect(ran.err).toBe('');
+      const html = readFileSync(join(out, `binder-${demoDay}.html`), 'utf8');
       expect((await browser.layoutOf(html, size)).sticksOut).toEqual([]);
-      const target = join(out, 'binder.pdf');
-      const program = chromiumOnPath(process.env);
-      if (program === undefined) throw new Error('no Chromium');
-      expect(printPdf(program, page, target)).toEqual({ written: target });
-      expect(existsSync(target)).toBe(true);
+      const target = join(out, `binder-${demoDay}.pdf`);
       const bytes = (): Uint8Array => new Uint8Array(readFileSync(target));
       const pages = await pageTextsOf(bytes());
       const bookmarks = await bookmarksOf(bytes());
@@ -153,6 +141,8 @@ describe('the binder', () => {
         expect(pages[sheet - 1]?.join(' '), `${title} on sheet ${sheet}`).toContain(title);
       const sections = bookmarks.filter(({ title }) => /^\d+\. /.test(title));
       expect((await linksOf(bytes(), 1)).toSorted((a, b) => a - b)).toEqual(sections.map(({ sheet }) => sheet));
+      const contents = (pages[0] ?? []).flatMap((line) => /^\d+\. ?.*?(\d+)$/.exec(line)?.[1] ?? []);
+      expect(contents.map(Number)).toEqual(sections.map(({ sheet }) => sheet));
       expect(await aloneAtFoot(html)).toEqual([]);
     },
     240_000,

@@ -20,7 +20,7 @@ export async function bookmarksOf(bytes: Uint8Array): Promise<readonly Bookmark[
   const found: Bookmark[] = [];
   const walk = async (nodes: Awaited<ReturnType<PDFDocumentProxy['getOutline']>>): Promise<void> => {
     for (const { title, dest, items } of nodes ?? []) {
-      found.push({ title: title.replace(/\s+/g, ' ').trim(), sheet: await sheetOf(document, dest) });
+      found.push({ title: wordsOf(title), sheet: await sheetOf(document, dest) });
       await walk(items);
     }
   };
@@ -39,6 +39,10 @@ export async function linksOf(bytes: Uint8Array, sheet: number): Promise<readonl
   );
 }
 
+function wordsOf(text: string): string {
+  return text.replace(/\s+/g, ' ').trim();
+}
+
 async function sheetOf(document: PDFDocumentProxy, dest: unknown): Promise<number> {
   const place: unknown = typeof dest === 'string' ? await document.getDestination(dest) : dest;
   const [page] = Array.isArray(place) ? (place as readonly unknown[]) : [];
@@ -51,14 +55,14 @@ export async function pageTextsOf(bytes: Uint8Array): Promise<readonly (readonly
   const pages: (readonly string[])[] = [];
   for (let number = 1; number <= document.numPages; number++) {
     const { items } = await (await document.getPage(number)).getTextContent();
-    const lines = new Map<number, string>();
+    const lines = new Map<number, { readonly left: number; readonly text: string }[]>();
     for (const item of items) {
       if (!('str' in item) || item.str === '') continue;
-      const height = Math.round(Number(item.transform[5]));
-      lines.set(height, `${lines.get(height) ?? ''}${item.str}`);
+      const [left, height] = [Number(item.transform[4]), Math.round(Number(item.transform[5]))];
+      lines.set(height, [...(lines.get(height) ?? []), { left, text: item.str }]);
     }
-    const sorted = [...lines].sort(([a], [b]) => b - a);
-    pages.push(sorted.map(([, line]) => line.replace(/\s+/g, ' ').trim()));
+    const sorted = [...lines].sort(([a], [b]) => b - a).map(([, parts]) => parts.sort((a, b) => a.left - b.left));
+    pages.push(sorted.map((parts) => wordsOf(parts.map(({ text }) => text).join(''))));
   }
   return pages;
 }

@@ -9,7 +9,7 @@ import { outputFolder } from '../host/output-folder.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import { printingOf } from '../print/amounts.ts';
 import type { BinderContent, BinderFinding, BinderOrigin } from '../print/binder/binder.ts';
-import { binder } from '../print/binder/binder.ts';
+import { binder, sheetsOfSections } from '../print/binder/binder.ts';
 import { paperHtml } from '../print/paper.ts';
 import { defaultPaper, paperSizes } from '../print/paper-size.ts';
 import { wordsOf } from '../print/words/words.ts';
@@ -34,7 +34,8 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   if ('why' in source) return cannotFollow(io, source.why);
   const folder = outputFolder(resolve(io.cwd, target));
   if ('why' in folder) return cannotFollow(io, folder.why);
-  const paper = binder(contentOf(source), printingOf(source.engine.view(), wordsOf('en')));
+  const [content, printing] = [contentOf(source), printingOf(source.engine.view(), wordsOf('en'))];
+  const paper = binder(content, printing);
   const size = paperSizes[given.values.get('paper') ?? 'a4'] ?? defaultPaper;
   const name = `binder-${day}.html`;
   const written = folder.write(name, paperHtml(paper, size), (old) =>
@@ -42,7 +43,10 @@ export function run(io: CommandIo, given: Arguments): ExitCode {
   );
   if ('why' in written) return cannotFollow(io, written.why);
   io.stdout.write(`${name}\n`);
-  pdfPrinter(io, given)?.(join(folder.root, name));
+  pdfPrinter(io, given)?.(join(folder.root, name), (texts) => {
+    const sheets = sheetsOfSections(paper, texts);
+    return sheets === undefined ? undefined : paperHtml(binder(content, printing, sheets), size);
+  });
   return exit.ok;
 }
 

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, renameSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdtempSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, delimiter, dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -43,6 +43,20 @@ export function printPdf(
   } finally {
     rmSync(beside, { force: true });
     rmSync(profile, { recursive: true, force: true });
+  }
+}
+
+/** Prints a page that lies in no folder of the reader's. */
+export function printPdfOf(browser: string, html: string, target: string): ReturnType<typeof printPdf> {
+  const folder = mkdtempSync(join(tmpdir(), 'traywright-page-'));
+  try {
+    const page = join(folder, 'page.html');
+    writeFileSync(page, html, { mode: 0o600 });
+    return printPdf(browser, page, target);
+  } catch {
+    return { why: 'the page could not be put where the browser reads it.' };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
   }
 }
 

@@ -25,7 +25,7 @@ th, td { border: .07em solid #000; padding: .12em .4em; text-align: left; vertic
 th { background: #e6e6e6; } thead { display: table-header-group; } tr { break-inside: avoid; }
 figure { margin: .4em 0; break-inside: avoid; text-align: center; } figure svg { max-width: 100%; height: auto; }
 figcaption { font-size: .9em; font-weight: 700; }
-.contents a { color: #000; }
+.contents a { color: #000; } .contents li { max-width: 32em; } .contents .sheet { float: right; }
 ul.choices { list-style: none; padding-left: .4em; break-inside: avoid; break-before: avoid; }
 ul.cautions { font-size: .8em; line-height: 1.25; columns: 2; column-gap: 1.6em; padding-left: 1.2em; margin: .8em 0 0; border-top: .07em solid #000; padding-top: .35em; break-inside: avoid; }
 .n { white-space: nowrap; }

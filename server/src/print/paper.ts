@@ -4,12 +4,13 @@ import type { PaperSize } from './paper-size.ts';
 import { paperStyle } from './paper-style.ts';
 import { typeSizeForParts } from './paper-type.ts';
 import type { Line } from './piece.ts';
+import { told } from './piece.ts';
 
 /** A page or letter as parts in reading order: one layout for everything that is read rather than worked from. */
 export type Part =
   | { readonly is: 'heading'; readonly level: 1 | 2 | 3; readonly line: Line; readonly anchor?: string }
-  /** Links to headings of the same page. */
-  | { readonly is: 'contents'; readonly items: readonly { readonly line: Line; readonly anchor: string }[] }
+  /** Links to headings of the same page, with the sheet where each is, once that is known. */
+  | { readonly is: 'contents'; readonly items: readonly ContentsItem[] }
   /** The answer itself: large and framed. */
   | { readonly is: 'verdict'; readonly line: Line; readonly under: readonly Line[] }
   | { readonly is: 'text'; readonly line: Line }
@@ -32,6 +33,12 @@ export type Part =
   /** Something to be written on the paper by hand. */
   | { readonly is: 'blank'; readonly label: string }
   | { readonly is: 'new-page' };
+
+export interface ContentsItem {
+  readonly line: Line;
+  readonly anchor: string;
+  readonly sheet?: number | undefined;
+}
 
 export interface Paper {
   readonly title: string;
@@ -70,7 +77,16 @@ function partMarkup(part: Part): Markup {
       return element(
         'ol',
         { class: 'contents' },
-        part.items.map(({ line, anchor }) => element('li', {}, element('a', { href: `#${anchor}` }, lineMarkup(line)))),
+        part.items.map(({ line, anchor, sheet }) =>
+          element(
+            'li',
+            {},
+            element('a', { href: `#${anchor}` }, lineMarkup(line)),
+            sheet === undefined
+              ? nothing
+              : element('span', { class: 'sheet' }, lineMarkup([told('print', String(sheet))])),
+          ),
+        ),
       );
     case 'verdict':
       return element(

@@ -5,7 +5,7 @@ import { answerParts } from '../answer/device-answer.ts';
 import { nameOf } from '../names.ts';
 import type { Paper, Part } from '../paper.ts';
 import type { Line } from '../piece.ts';
-import { said, told } from '../piece.ts';
+import { plain, said, told } from '../piece.ts';
 import { equipmentParts } from './equipment.ts';
 import { findingParts, statusParts } from './findings.ts';
 import { procedureParts, signOffParts, trainingParts, waiverParts } from './people.ts';
@@ -47,8 +47,11 @@ interface Section {
   readonly parts: readonly Part[];
 }
 
-/** The audit binder: twelve sections, a contents page, and its own open items. */
-export function binder(content: BinderContent, printing: Printing): Paper {
+/**
+ * The audit binder: twelve sections, a contents page, and its own open items. `sheets`: where each section begins, counted from 1, which
+ * only a printed one can tell.
+ */
+export function binder(content: BinderContent, printing: Printing, sheets: readonly number[] = []): Paper {
   const sections = sectionsOf(content, printing);
   const { origin } = content;
   const library = printing.view.all('library')[0];
@@ -71,7 +74,10 @@ export function binder(content: BinderContent, printing: Printing): Paper {
           '.',
         ],
       },
-      { is: 'contents', items: sections.map(({ title }, index) => ({ line: [title], anchor: anchorOf(index) })) },
+      {
+        is: 'contents',
+        items: sections.map(({ title }, index) => ({ line: [title], anchor: anchorOf(index), sheet: sheets[index] })),
+      },
       ...cautionParts(printing.view),
       ...sections.flatMap(({ title, parts }, index): readonly Part[] => [
         { is: 'new-page' },
@@ -81,6 +87,26 @@ export function binder(content: BinderContent, printing: Printing): Paper {
     ],
   };
 }
+
+/** The sheet on which each section begins, from the texts of all sheets; undefined where one is not found. */
+export function sheetsOfSections({ parts }: Paper, texts: readonly string[]): readonly number[] | undefined {
+  const titles = parts.flatMap((part) =>
+    part.is === 'heading' && part.anchor?.startsWith('section-') === true ? [plain(part.line)] : [],
+  );
+  const sheets: number[] = [];
+  for (const title of titles) {
+    const after = sheets.at(-1) ?? 1;
+    const index = texts.findIndex(
+      (text, at) => at >= after && text.slice(0, title.length + headLength).includes(title),
+    );
+    if (index === -1) return undefined;
+    sheets.push(index + 1);
+  }
+  return sheets;
+}
+
+/** The number of a sheet may be read before its heading. */
+const headLength = 20;
 
 function anchorOf(index: number): string {
   return `section-${index + 1}`;
