@@ -12,6 +12,9 @@ import { defaultPaper } from '../../../server/src/print/paper-size.ts';
 import { poster, posterIds } from '../../../server/src/print/posters/build.ts';
 import { posterHtml } from '../../../server/src/print/posters/poster-html.ts';
 import { quizOf } from '../../../server/src/print/quiz/build.ts';
+import { practicalChecklist } from '../../../server/src/print/quiz/checklist.ts';
+import { groundOf } from '../../../server/src/print/quiz/ground.ts';
+import { Random } from '../../../server/src/print/quiz/random.ts';
 import { quizSheet } from '../../../server/src/print/quiz/sheet.ts';
 import { wordsOf } from '../../../server/src/print/words/words.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
@@ -108,10 +111,11 @@ describe.each(departments)('numbers on pages of %s', (name) => {
       }
   });
 
-  it('questions and their key', () => {
+  it('questions, what to watch at the bench, and the key', () => {
     const printing = printingFor(name);
     const quiz = quizOf(printing, openedSample(name).findings, { seed: 'night', count: 200 });
-    const html = paperHtml(quizSheet(quiz, [], printing, demoDay), defaultPaper);
+    const checklist = practicalChecklist(groundOf(printing, openedSample(name).findings), new Random('night'), 200);
+    const html = paperHtml(quizSheet(quiz, checklist, printing, demoDay), defaultPaper);
     const tellers = tellersFor(name);
     const own = new Set([quiz.stamp, 'night']);
     const print = (text: string): boolean => own.has(text) || /^\d{1,3}\.?$/.test(text) || text === demoDay;

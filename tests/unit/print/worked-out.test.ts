@@ -160,3 +160,24 @@ it('a binder gives of a set what the cycle on its card gives, where another one 
   expect(minor).toContain('PV132-4-20');
   expect(minor).toMatch(/at least 20 min\s*20 min/);
 });
+
+it('a logged curve: readings, time in the band, extremes and lethality', async () => {
+  const rows = Array.from(
+    { length: 31 },
+    (_, index) => `${index * 10},${index === 7 ? 135.5 : 134.5},${index === 3 ? 300 : 310}`,
+  );
+  const folder = folderWith({ 'log.csv': ['time (s),temperature (°C),pressure (kPa abs)', ...rows, ''].join('\n') });
+  const words = ['cycle-record', join(folder, 'log.csv'), '--cycle', 'S2-pv134-4-30', '--format', 'html'];
+  const { out } = await cli([...words, '--library', 'samples/lanternfield-corrected'], { cwd: root });
+  const page = readHtml(out);
+  const seen = new Map(tablesOf(page)[0]?.map(([what = '', value = '']) => [what, value]));
+  expect(textOf(page)).toContain('31 readings');
+  expect(amountIn(seen.get('exposure in the band, without a break') ?? '')).toBe(300);
+  expect(seen.get('temperature, highest in the whole log')).toBe('135.5 °C');
+  expect(seen.get('temperature, lowest in the exposure')).toBe('134.5 °C');
+  // Five minutes at 134.5 °C, counted as minutes at 121.11 °C, and a little more for the one warmer reading.
+  const least = 5 * 10 ** ((134.5 - 121.11) / 10);
+  expect(first(seen.get('F0 of the curve'))).toBeGreaterThan(least);
+  expect(first(seen.get('F0 of the curve'))).toBeLessThan(least * 1.02);
+  expect(first([...seen].find(([what]) => what.includes('lower bound'))?.[1])).toBeCloseTo(least, 0);
+});
