@@ -22,7 +22,7 @@ export function intoCleaning(root: MapTree, fields: readonly NewField[], stateme
   for (const [head, group] of byHead(fields)) {
     const places =
       stages.includes(head) && isEmpty(valueUnder(root, head)) ? placesFor(head, cleaning, statement) : 'own';
-    if (places === 'own') placed.push(...group);
+    if (places === 'own' || (places === 'new' && group.every(forbids))) placed.push(...group);
     else if (places === 'new')
       placed.push({ path: 'cleaning.all_of[]', value: stageOf(head, group), holds: group.map(({ path }) => path) });
     else if (places.length > 1)
@@ -38,6 +38,11 @@ export function intoCleaning(root: MapTree, fields: readonly NewField[], stateme
       );
   }
   return { fields: placed, left };
+}
+
+/** What may not be done is no stage of the way: it stands by itself, else the way would hold a step that nobody may do. */
+function forbids({ value }: NewField): boolean {
+  return marked.plain(value).startsWith('{use: forbidden');
 }
 
 function byHead(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
