@@ -13,6 +13,7 @@ import { factsOf } from './quote-facts.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf, matchNumbers } from './quote-match.ts';
+import { stepsMeant } from './quote-things.ts';
 
 /** A place of the file where fields are put in. */
 export interface Insertion {
@@ -58,7 +59,7 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
   if (statement === undefined || kind === undefined || statement.quote === '') return undefined;
   const lang =
     statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
-  const reading = readQuote(statement.quote, lang);
+  const reading = stepsMeant(readQuote(statement.quote, lang));
   const matched = matchNumbers(reading, kind);
   const src = asValue(statement.id.text);
   const fields = [

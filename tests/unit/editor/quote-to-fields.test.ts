@@ -218,6 +218,23 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Disassemble before cleaning.')).toBe('disassembly:\n  assembled_for: {cleaning: false, src: s5}');
   });
 
+  it('what is forbidden is no stage of the way of cleaning, even where that line is open', () => {
+    const forbidden = 'ultrasonic: {use: forbidden, src: s5}';
+    expect(madeFrom('Do not clean ultrasonically.', 'cleaning: # to do: The stages.\n')).toBe(forbidden);
+    const staged = 'cleaning:\n  all_of:\n    - {stage: manual, src: s5}\n';
+    expect(madeFrom('Do not clean ultrasonically.', staged)).toBe(forbidden);
+  });
+
+  it('a word that only describes a thing is no step', () => {
+    expect(madeFrom('Store for up to 180 days in a dry place.')).toBe('storage:\n  time: {at_most: 180 d, src: s5}');
+    expect(madeFrom('Store at no more than 25 °C in a dry, dark room.')).toBe(
+      'storage:\n  temp: {at_most: 25 °C, src: s5}',
+    );
+    expect(madeFrom('Store in a dry place.')).toBe('');
+    expect(madeFrom('Open the flush port before cleaning.')).toBe('');
+    expect(madeFrom('Flush for at least 30 seconds, then dry for 20 minutes.')).toContain('do: flush');
+  });
+
   it('and with what: the water or the air that the page names; another water is left to the reader', () => {
     expect(madeFrom('Rinse with critical water.', '', asSnippet)).toBe(
       `rinse: {use: \${1|required,allowed,recommended,forbidden|}, water: {grade: \${2|critical,sterile,purified,softened,utility|}\\}, src: s5\\}`,

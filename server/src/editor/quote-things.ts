@@ -1,0 +1,25 @@
+import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
+
+/** What follows a word that only describes a thing: a dry place is no drying, a flush port no flushing. */
+const described: Readonly<
+  Partial<Record<StageMention['stage'], { readonly before?: RegExp; readonly after: RegExp }>>
+> = {
+  dry: {
+    before: /(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?$/u,
+    after:
+      /^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum)/u,
+  },
+  flush: { after: /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapters?|valves?|caps?)\b(?!\s(?:for|with|at)\s)/u },
+};
+
+/** The reading without the words that only describe a thing: they name no step, though they are spelled as one. */
+export function stepsMeant(reading: QuoteReading): QuoteReading {
+  const quote = reading.quote.toLowerCase();
+  const stages = reading.stages.filter(({ stage, span }) => {
+    const words = described[stage];
+    if (words === undefined) return true;
+    return !words.after.test(quote.slice(span.end)) && words.before?.test(quote.slice(0, span.start)) !== true;
+  });
+  const { language, numbers, negations, joins, flags } = reading;
+  return { quote: reading.quote, language, numbers, negations, stages, joins, flags };
+}
