@@ -10,6 +10,8 @@ export interface Edit {
 export interface Fix {
   readonly title: string;
   readonly edits: readonly Edit[];
+  /** It mends nothing but notes why the finding does not count, so a person chooses it for one finding at a time. */
+  readonly setsAside?: true;
 }
 
 /** Something wrong in one file that can be said without knowing any other file: a mistake of the writer, as a value. */

@@ -1,4 +1,4 @@
-import type { Edit } from '../base/problem.ts';
+import type { Edit, Fix } from '../base/problem.ts';
 import { overlaps } from '../base/span.ts';
 import type { Finding } from '../check/finding.ts';
 import { applyEdits } from '../syntax/edits.ts';
@@ -27,12 +27,18 @@ export function fixAllOf(rule: string, text: string, findingsOf: FindingsOf): st
   return now === text ? undefined : now;
 }
 
+/** The fix that may be done unasked: the only one there is, where it mends and does not merely set aside. */
+export function onlyFix({ fixes }: Finding): Fix | undefined {
+  const [only, other] = fixes;
+  return other === undefined && only?.setsAside !== true ? only : undefined;
+}
+
 /** The edits of the only fix of each finding; of fixes that would touch each other only the first. */
 function editsOf(findings: readonly Finding[]): readonly Edit[] {
   const taken: Edit[] = [];
-  for (const { fixes } of findings) {
-    const [only] = fixes;
-    if (only === undefined || fixes.length > 1) continue;
+  for (const finding of findings) {
+    const only = onlyFix(finding);
+    if (only === undefined) continue;
     const free = only.edits.every((edit) => taken.every((other) => !touches(edit, other)));
     if (free) taken.push(...only.edits);
   }

@@ -4,7 +4,7 @@ import type { Fix } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
-import { editBetween, fixAllOf } from '../editor/fix-all.ts';
+import { editBetween, fixAllOf, onlyFix } from '../editor/fix-all.ts';
 import { asPlain } from '../editor/offer.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
 import type { AnyRule } from '../rules/rule.ts';
@@ -45,7 +45,7 @@ function fixActions(
   const here = all.filter((finding) => finding.span.start <= span.end && span.start <= finding.span.end);
   const actions = here.flatMap((finding) => finding.fixes.map((fix) => fixAction(at, finding, fix, shown, parts)));
   for (const rule of new Set(here.map((finding) => finding.rule))) {
-    const mendable = all.filter((finding) => finding.rule === rule && finding.fixes.length === 1);
+    const mendable = all.filter((finding) => finding.rule === rule && onlyFix(finding) !== undefined);
     if (mendable.length > 1) actions.push(fixAllAction(at, rule, mendable.length, parts));
   }
   return actions;
@@ -65,7 +65,7 @@ function fixAction(
     title: fix.title,
     kind: CodeActionKind.QuickFix,
     ...(diagnostics.length > 0 && { diagnostics }),
-    ...(finding.fixes.length === 1 && { isPreferred: true }),
+    ...(onlyFix(finding) === fix && { isPreferred: true }),
     edit: workspaceEdit(at, new Map([[at.home.file, fix.edits]]), parts),
   };
 }

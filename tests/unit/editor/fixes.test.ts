@@ -31,6 +31,20 @@ describe('[E03] fix all of a rule in a file', () => {
     expect(fixAllOf('missing-thing', text, findingsOf)).toBeUndefined();
   });
 
+  it('sets nothing aside: that a number of the page is not needed is said of one number at a time', () => {
+    const passages = '  s1: {page: 1, quote: "Store dry."}\n  s2: {page: 1, quote: "Heat to 140 °C."}\n';
+    const text = `kind: device\nid: a\nname: x\nstatements:\n${passages}`;
+    const engine = new Engine({ rules: allRules, today: testDay });
+    const found = (given: string): readonly Finding[] => {
+      engine.set(file, given);
+      return engine.findings(file);
+    };
+    for (const rule of ['quote-number-not-encoded', 'passage-not-encoded']) {
+      expect(found(text).filter((finding) => finding.rule === rule && finding.fixes.length === 1)).not.toEqual([]);
+      expect(fixAllOf(rule, text, found)).toBeUndefined();
+    }
+  });
+
   it('keeps line ends, blanks and comments as they are', () => {
     const text = '# header\r\nkind: device\r\nid:   a   # keep\r\nnam:  x   \r\n\r\n\r\nclas: critical';
     expect(fixAllOf('unknown-field', text, findingsOf)).toBe(text.replace('nam:', 'name:').replace('clas:', 'class:'));

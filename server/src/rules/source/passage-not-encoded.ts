@@ -92,7 +92,7 @@ function notNeeded(statement: Statement, quote: string): readonly Fix[] {
   const edit = insertField(statement, `not_needed: [{text: ${quoteScalar(words)}, reason: ""}]`);
   return edit === undefined
     ? []
-    : [{ title: 'Note this passage as not needed (then write the reason)', edits: [edit] }];
+    : [{ title: 'Note this passage as not needed (then write the reason)', edits: [edit], setsAside: true }];
 }
 
 /** Enough to know the passage by. */

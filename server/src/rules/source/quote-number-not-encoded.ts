@@ -133,5 +133,5 @@ function notNeeded({ quoted }: TranscriptionFault, printed: readonly string[]): 
   const edit = not_needed === undefined ? insertField(quoted.statement, `not_needed: [${rows.join(', ')}]`) : undefined;
   return edit === undefined
     ? []
-    : [{ title: `Note ${listed(printed)} as not needed (then write the reason)`, edits: [edit] }];
+    : [{ title: `Note ${listed(printed)} as not needed (then write the reason)`, edits: [edit], setsAside: true }];
 }
