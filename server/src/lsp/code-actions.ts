@@ -1,7 +1,6 @@
 import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Fix } from '../base/problem.ts';
-import type { Span } from '../base/span.ts';
 import { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
 import { editBetween, fixAllOf, onlyFix } from '../editor/fix-all.ts';
@@ -28,21 +27,23 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const end = at === undefined ? undefined : offsetOf(at.record, params.range.end);
   if (at === undefined || start === undefined || end === undefined) return null;
   const wanted = (kind: string): boolean => params.context.only?.some((only) => kind.startsWith(only)) ?? true;
-  const actions: CodeAction[] = [];
-  if (wanted(CodeActionKind.QuickFix))
-    actions.push(...fixActions(at, { start, end }, params.context.diagnostics, parts));
-  if (wanted(CodeActionKind.RefactorRewrite)) actions.push(...fieldActions(at, start, parts));
-  return actions;
+  const here = at.home.engine.findings(at.home.file).filter(({ span }) => span.start <= end && start <= span.end);
+  const isAsked = here.some(({ fixes }) => fixes.some(({ setsAside }) => setsAside === true));
+  const kind = isAsked && wanted(CodeActionKind.QuickFix) ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite;
+  const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
+  if (!wanted(CodeActionKind.QuickFix)) return [...fields];
+  const fixes = fixActions(at, here, params.context.diagnostics, parts);
+  // Before a number is set aside, its field is offered.
+  return isAsked ? [...fields, ...fixes] : [...fixes, ...fields];
 }
 
 function fixActions(
   at: DocumentAt,
-  span: Span,
+  here: readonly Finding[],
   shown: readonly Diagnostic[],
   parts: ActionParts,
 ): readonly CodeAction[] {
   const all = at.home.engine.findings(at.home.file);
-  const here = all.filter((finding) => finding.span.start <= span.end && span.start <= finding.span.end);
   const actions = here.flatMap((finding) => finding.fixes.map((fix) => fixAction(at, finding, fix, shown, parts)));
   for (const rule of new Set(here.map((finding) => finding.rule))) {
     const mendable = all.filter((finding) => finding.rule === rule && onlyFix(finding) !== undefined);
@@ -113,13 +114,13 @@ function withFixAll(action: CodeAction, at: DocumentAt, rule: string, parts: Act
 export const fieldsTitle = 'Turn the quote into fields';
 
 /** A client with places to fill does it by its own command; any other gets plain text, with what the quote says outright. */
-function fieldActions(at: DocumentAt, offset: number, parts: ActionParts): readonly CodeAction[] {
+function fieldActions(at: DocumentAt, offset: number, kind: CodeActionKind, parts: ActionParts): readonly CodeAction[] {
   const tree = treeOf(at.record);
   if (tree === undefined || statementAt(tree, offset) === undefined) return [];
   const found = quoteToFields(at.record, tree, offset);
   if (found === undefined || found.insertions.length === 0) return [];
   const { fieldsCommand } = parts.abilities;
-  const action = { title: fieldsTitle, kind: CodeActionKind.RefactorRewrite };
+  const action = { title: fieldsTitle, kind };
   if (fieldsCommand !== undefined) {
     const given = [parts.places.uriOf(at, at.home.file), found.statement];
     return [{ ...action, command: { title: fieldsTitle, command: fieldsCommand, arguments: given } }];

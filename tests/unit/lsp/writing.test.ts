@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { CodeAction, CompletionList, Location, SemanticTokens, WorkspaceEdit } from 'vscode-languageserver/node';
+import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { pushing, TestClient, TestFolder } from '../../support/lsp-client.ts';
 import { libraryText, setText } from '../../support/lsp-rules.ts';
 
@@ -61,6 +62,22 @@ describe('writing over the protocol', () => {
     expect(actions[1]?.edit).toBeUndefined();
     const resolved: CodeAction = await client.connection.sendRequest('codeAction/resolve', actions[1]);
     expect(resolved.edit?.documentChanges?.[0]).toMatchObject({ edits: [{ newText: 'e: Pale\r\nmake' }] });
+  });
+
+  it('a field is offered before its number is noted as not needed, and no key press notes many at once', async () => {
+    const second = device.replace(
+      'Do not exceed 140 °C."}',
+      'Do not exceed 140 °C."}\r\n  s2: {doc: D, page: 3, quote: "Up to 9 kg."}',
+    );
+    const checking = await TestClient.start({ folders: [folder.path], rules: allRules, capabilities });
+    await checking.open(uri, second);
+    const range = { start: { line: 5, character: 3 }, end: { line: 5, character: 3 } };
+    const params = { textDocument: { uri }, range, context: { diagnostics: [] } };
+    const actions: CodeAction[] = await checking.connection.sendRequest('textDocument/codeAction', params);
+    expect(actions.map(({ title, kind, isPreferred }) => [title, kind, isPreferred])).toEqual([
+      ['Turn the quote into fields', 'quickfix', undefined],
+      ['Note 140 °C as not needed (then write the reason)', 'quickfix', undefined],
+    ]);
   });
 
   it('fields from a quote, as text where the client has no places to fill', async () => {
