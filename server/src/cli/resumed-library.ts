@@ -140,7 +140,7 @@ function reachedBy(
   const records = [...fresh.values()].map(({ record }) => record);
   const changed = new Set(changedHashes(before, gone, records));
   for (const path of documents) changed.add(hashOf(keptKey(path)));
-  return reachedFrom(changed, before, () => undefined);
+  return reachedFrom(changed, before);
 }
 
 function textBefore(before: LibraryState, place: number): Fresh['text'] {

@@ -1,5 +1,5 @@
 import { HashSet } from './key-hash.ts';
-import type { KnownAnswers, LibraryState, StampedAnswer } from './library-state.ts';
+import type { KnownAnswers, LibraryState } from './library-state.ts';
 
 /** What a change reaches. */
 export interface Reached {
@@ -9,35 +9,25 @@ export interface Reached {
   readonly answers: ReadonlySet<number>;
 }
 
-/** `again`: the stamp that an answer has now; undefined where nobody can say, and then it counts as another one. */
-export function reachedFrom(
-  changed: Iterable<number>,
-  state: LibraryState,
-  again: (answer: StampedAnswer) => string | undefined,
-): Reached {
+/** `changed`: the numbers of keys whose readers may find something else now. */
+export function reachedFrom(changed: Iterable<number>, state: LibraryState): Reached {
   const keys = new HashSet();
   for (const hash of changed) keys.add(hash);
-  const answers = answersReached(keys, state.answers, again);
+  const answers = answersReached(keys, state.answers);
   const files = new Set<number>();
   for (let place = 0; place < state.reads.count; place++) if (keys.hasAny(state.reads.row(place))) files.add(place);
   return { files, answers };
 }
 
 /** Answers rest on answers: this goes on until nothing new is reached. Adds their keys to `keys`. */
-function answersReached(
-  keys: HashSet,
-  { keys: own, reads, stamps }: KnownAnswers,
-  again: (answer: StampedAnswer) => string | undefined,
-): ReadonlySet<number> {
-  const stamped = new Map(stamps.map((answer) => [answer.at, answer]));
+function answersReached(keys: HashSet, { keys: own, reads }: KnownAnswers): ReadonlySet<number> {
   const reached = new Set<number>();
   for (let before = -1; before !== keys.size; ) {
     before = keys.size;
     for (let place = 0; place < own.length; place++) {
       if (reached.has(place) || !keys.hasAny(reads.row(place))) continue;
       reached.add(place);
-      const answer = stamped.get(place);
-      if (answer === undefined || again(answer) !== answer.stamp) keys.add(own[place] ?? 0);
+      keys.add(own[place] ?? 0);
     }
   }
   return reached;

@@ -32,16 +32,6 @@ export const markLength = 32;
 export interface KnownAnswers {
   readonly keys: Uint32Array;
   readonly reads: Rows<Uint32Array>;
-  readonly stamps: readonly StampedAnswer[];
-}
-
-/** An answer that can be told from another one: asked again, it may turn out to be the same. */
-export interface StampedAnswer {
-  /** Its place among the answers. */
-  readonly at: number;
-  readonly query: string;
-  readonly argument: string;
-  readonly stamp: string;
 }
 
 /** What is looked at even if no file differs. */
@@ -73,7 +63,7 @@ export function bytesOfState(state: LibraryState): Uint8Array {
     findings.values,
     bytesOf(answers.keys),
     jsonBytes(state.about),
-    jsonBytes({ ...state.details, stamps: answers.stamps }),
+    jsonBytes(state.details),
   ]);
 }
 
@@ -83,7 +73,7 @@ export function stateIn(bytes: Uint8Array): LibraryState | undefined {
   if (sections === undefined) return undefined;
   const [files, marks, traits, ids, ...others] = sections;
   const rows = (at: number) => new Rows(numbersOf(others[at]), numbersOf(others[at + 1]));
-  const details = later<Details & Pick<KnownAnswers, 'stamps'>>(others[10]);
+  const details = later<Details>(others[10]);
   const idsLater = later<readonly string[]>(ids);
   const state = {
     files: json<readonly string[]>(files),
@@ -95,13 +85,7 @@ export function stateIn(bytes: Uint8Array): LibraryState | undefined {
     exports: rows(0),
     reads: rows(2),
     findings: new Rows(numbersOf(others[6]), others[7] ?? new Uint8Array()),
-    answers: {
-      keys: numbersOf(others[8]),
-      reads: rows(4),
-      get stamps() {
-        return details().stamps;
-      },
-    },
+    answers: { keys: numbersOf(others[8]), reads: rows(4) },
     about: json<AboutState>(others[9]),
     get details() {
       return details();

@@ -1,6 +1,6 @@
 import type { GivenAnswer } from '../../library/view.ts';
 import type { KeyHashes } from './key-hash.ts';
-import type { KnownAnswers, StampedAnswer } from './library-state.ts';
+import type { KnownAnswers } from './library-state.ts';
 import { RowsWriter } from './rows.ts';
 
 /**
@@ -18,12 +18,8 @@ export function nextAnswers(
   const held = new Set<string>();
   const keys: number[] = [];
   const reads = new RowsWriter(Uint32Array);
-  const stamps: StampedAnswer[] = [];
-  const stamped = new Map(before.stamps.map((answer) => [answer.at, answer]));
   for (let place = 0; place < before.keys.length; place++) {
     if (reached.has(place)) continue;
-    const answer = stamped.get(place);
-    if (answer !== undefined) stamps.push({ ...answer, at: keys.length });
     const key = before.keys[place] ?? 0;
     const row = before.reads.row(place);
     if (asked.has(key)) held.add(nameOf(key, row));
@@ -35,7 +31,7 @@ export function nextAnswers(
     keys.push(key);
     reads.add(row);
   }
-  return { keys: Uint32Array.from(keys), reads: reads.done(), stamps };
+  return { keys: Uint32Array.from(keys), reads: reads.done() };
 }
 
 function nameOf(key: number, reads: ArrayLike<number>): string {

@@ -189,9 +189,10 @@ function sumOfMembers(set: InstrumentSet, view: LibraryView): number | undefined
 }
 
 function checkSite(site: Site, { view, report }: RuleContext): void {
-  const sets = view.all('set');
-  if (sitePeriod(site, 'mass') === undefined && sets.some(({ mass_measured: day }) => day !== undefined))
+  // Sets are asked for only where something is missing: else the site would be judged again with each of them.
+  const period = sitePeriod(site, 'mass');
+  if (period === undefined && view.all('set').some(({ mass_measured: day }) => day !== undefined))
     report(unjudged(site, 'review_periods', 'mass', message.unjudgedAge));
-  if (siteLimit(site, 'mass_difference') === undefined && sets.some(({ masses }) => masses !== undefined))
+  if (siteLimit(site, 'mass_difference') === undefined && view.all('set').some(({ masses }) => masses !== undefined))
     report(unjudged(site, 'thresholds', 'mass_difference', message.unjudgedSum));
 }

@@ -233,7 +233,7 @@ function checkSite(site: Site, { view, report }: RuleContext): void {
     if (view.all('set').some((set) => set[field] !== undefined))
       report(unjudged(site, 'thresholds', name, message.unjudged(what)));
   }
-  const hasTests = view.all('set').some(({ product_test: test }) => test !== undefined);
-  if (hasTests && sitePeriod(site, 'product_test') === undefined)
+  if (sitePeriod(site, 'product_test') !== undefined) return;
+  if (view.all('set').some(({ product_test: test }) => test !== undefined))
     report(unjudged(site, 'review_periods', 'product_test', 'Whether tests with sets are still current'));
 }
