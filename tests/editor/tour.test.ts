@@ -57,7 +57,7 @@ async function press(step: string, button: string, effect: Locator): Promise<voi
     if (await effect.isVisible()) return true;
     await pressUntilFocused(editor, 'Tab', button);
     await editor.page.keyboard.press('Enter');
-    await effect.waitFor({ timeout: 5_000 }).catch(() => undefined);
+    await effect.waitFor({ timeout: 15_000 }).catch(() => undefined);
     return undefined;
   });
 }

@@ -175,7 +175,7 @@ export async function chooseFolder(editor: Editor, folder: string): Promise<void
       if (!(await widget.isVisible())) return true;
       if ((await shownIn(input)) !== `${folder}/`) await typeInto(input, `${folder}/`);
       await editor.page.waitForTimeout(500);
-      if (await isListed()) await editor.page.keyboard.press('Enter');
+      if (await isListed()) await input.press('Enter');
       await widget.waitFor({ state: 'hidden', timeout: 2_000 }).catch(() => undefined);
       return undefined;
     }),
