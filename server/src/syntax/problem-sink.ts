@@ -102,6 +102,8 @@ export class ProblemSink {
   }
 
   #lineStart(at: number): number {
-    return at === 0 ? 0 : Math.max(this.#text.lastIndexOf('\n', at - 1), this.#text.lastIndexOf('\r', at - 1)) + 1;
+    const line = at === 0 ? 0 : this.#text.lastIndexOf('\n', at - 1) + 1;
+    // Looked for on this line only: most texts have none, and each look would go back to their beginning.
+    return line + this.#text.slice(line, at).lastIndexOf('\r') + 1;
   }
 }
