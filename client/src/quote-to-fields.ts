@@ -11,9 +11,6 @@ import {
 import { listIn, rangeNumbers, recordIn, textIn, textsIn } from './answers.ts';
 import type { ServerConnection } from './server-connection.ts';
 
-/** The name under which the server offers it as an action too. */
-export const fieldsCommand = 'traywright.quoteToFields';
-
 /** Turns the quote at the cursor, or the statement named, into fields whose open places are gone through with the Tab key. */
 export function registerQuoteToFields(server: ServerConnection): Disposable {
   return commands.registerCommand('traywright.quoteToFields', (uri: unknown, statement: unknown) =>

@@ -1,8 +1,6 @@
 import { commands, type Disposable, Uri, window, workspace } from 'vscode';
+import { ruleScheme } from './names.ts';
 import type { ServerConnection } from './server-connection.ts';
-
-/** Scheme of the pages that explain rules. They are made by the server, need no network and can't be edited. */
-export const ruleScheme = 'traywright-rule';
 
 /** The pages, and the command that opens one. */
 export function registerRulePages(server: ServerConnection): readonly Disposable[] {

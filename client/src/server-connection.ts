@@ -7,11 +7,9 @@ import {
   State,
 } from 'vscode-languageclient';
 import { asKeptLink } from './kept-files.ts';
-import { fieldsCommand } from './quote-to-fields.ts';
-import { ruleScheme } from './rule-pages.ts';
+import { fieldsCommand, ruleScheme, usesCommand } from './names.ts';
 import type { StatusItem } from './status-item.ts';
 import { isStatus, statusNotification } from './status-item.ts';
-import { usesCommand } from './uses.ts';
 
 /** A server that ends more often than this within `crashSpan` is not started again by itself. */
 const mostCrashes = 5;

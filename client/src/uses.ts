@@ -2,9 +2,6 @@ import { commands, type Disposable, Position, Selection, window, workspace } fro
 import { recordIn, textIn } from './answers.ts';
 import type { ServerConnection } from './server-connection.ts';
 
-/** The name under which the line above a file leads to the places that name it. */
-export const usesCommand = 'traywright.showUses';
-
 export function registerUses(server: ServerConnection): Disposable {
   return commands.registerCommand('traywright.showUses', async (uri: unknown, position: unknown) => {
     if (textIn(uri) !== '') {

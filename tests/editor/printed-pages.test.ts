@@ -5,7 +5,7 @@ import { cardHtml } from '../../server/src/print/card/card-html.ts';
 import { paperSizes } from '../../server/src/print/paper-size.ts';
 import { poster, posterIds } from '../../server/src/print/posters/build.ts';
 import { posterHtml } from '../../server/src/print/posters/poster-html.ts';
-import { wordsOf } from '../../server/src/print/words/words.ts';
+import { wordsOf } from '../../server/src/print/words/languages.ts';
 import { openedSample } from '../support/printed.ts';
 import { demoDay } from '../support/routes.ts';
 import { departments } from '../support/samples.ts';

@@ -13,7 +13,7 @@ import { practicalChecklist } from '../../server/src/print/quiz/checklist.ts';
 import { groundOf } from '../../server/src/print/quiz/ground.ts';
 import { Random } from '../../server/src/print/quiz/random.ts';
 import { quizSheet } from '../../server/src/print/quiz/sheet.ts';
-import { wordsOf } from '../../server/src/print/words/words.ts';
+import { wordsOf } from '../../server/src/print/words/languages.ts';
 import { cli, folderWith } from '../support/cli.ts';
 import { elementsIn, readHtml, textOf } from '../support/html.ts';
 import { bookmarksOf, linksOf, pageTextsOf } from '../support/pdf-outline.ts';

@@ -3,7 +3,7 @@ import { deviceAnswer } from '../print/answer/device-answer.ts';
 import { lookUp } from '../print/answer/look-up.ts';
 import { notFound } from '../print/answer/not-found.ts';
 import { papersTogether } from '../print/paper.ts';
-import { wordsOf } from '../print/words/words.ts';
+import { wordsOf } from '../print/words/languages.ts';
 import type { Arguments } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';

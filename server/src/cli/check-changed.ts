@@ -3,7 +3,7 @@ import { Engine } from '../check/engine.ts';
 import { filesSince } from '../host/git-changes.ts';
 import { documentsChangedSince } from '../host/git-documents.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
-import { keptPathsIn } from '../library/kept-file.ts';
+import { keptPathsIn } from '../library/kept-paths.ts';
 import { fileIdOf, libraryFileName } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import { allRules } from '../rules/all.generated.ts';

@@ -6,11 +6,18 @@ import { pathShown } from '../report/model.ts';
 import { textReport } from '../report/text.ts';
 import { counted } from '../report/words.ts';
 import type { Arguments } from './arguments.ts';
-import type { Checked } from './check.ts';
 import { writeOutputs } from './check-outputs.ts';
 import { paletteFor } from './colours.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
+
+/** What one check came to. */
+export interface Checked {
+  readonly report: CheckReport;
+  readonly code: ExitCode;
+  /** The folders of the libraries that were found, absolute. */
+  readonly roots: readonly string[];
+}
 
 /**
  * Checks, then checks again after each change on disk and tells what came and what is settled, until Ctrl-C. The exit code is that of the

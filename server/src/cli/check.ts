@@ -16,7 +16,7 @@ import { changedFiles } from './check-changed.ts';
 import { formatIn, outputFault, rendered, writeOutputs } from './check-outputs.ts';
 import { judgedOnce, placeOfResults } from './check-results.ts';
 import { typedSearch } from './check-typed.ts';
-import { watchCheck } from './check-watch.ts';
+import { type Checked, watchCheck } from './check-watch.ts';
 import { exitCodeOf } from './exit-code.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
@@ -44,14 +44,6 @@ function combinationFault({ switches, values, operands }: Arguments): string | u
   if (values.has('stdin') && operands.length > 0) return '--stdin names its file itself: no PATH beside it.';
   if (values.has('stdin') && values.has('changed-since')) return '--stdin and --changed-since do not go together.';
   return undefined;
-}
-
-/** What one check came to. */
-export interface Checked {
-  readonly report: CheckReport;
-  readonly code: ExitCode;
-  /** The folders of the libraries that were found, absolute. */
-  readonly roots: readonly string[];
 }
 
 type Search = LibrarySearch & { readonly typed?: TypedFile };

@@ -6,7 +6,7 @@ import { readLog } from '../print/cycle-record/read-log.ts';
 import type { RecordSubject } from '../print/cycle-record/report.ts';
 import { cycleRecordSheet } from '../print/cycle-record/report.ts';
 import { nameOf, screenName } from '../print/names.ts';
-import { wordsOf } from '../print/words/words.ts';
+import { wordsOf } from '../print/words/languages.ts';
 import { deriveSet } from '../route/route.ts';
 import { fitOf } from '../route/sterilizing.ts';
 import { cycleFields, demandsOn } from '../rules/support/set-demands.ts';

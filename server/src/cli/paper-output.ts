@@ -1,5 +1,6 @@
-import type { Paper, Part } from '../print/paper.ts';
+import type { Paper } from '../print/paper.ts';
 import { paperHtml } from '../print/paper.ts';
+import type { Part } from '../print/paper-part.ts';
 import { defaultPaper, paperSizes } from '../print/paper-size.ts';
 import { plain } from '../print/piece.ts';
 import type { Block } from '../report/blocks.ts';

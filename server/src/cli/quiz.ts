@@ -10,7 +10,7 @@ import { quizQti } from '../print/quiz/qti.ts';
 import type { QuizStage } from '../print/quiz/question.ts';
 import { Random } from '../print/quiz/random.ts';
 import { quizSheet } from '../print/quiz/sheet.ts';
-import { wordsOf } from '../print/words/words.ts';
+import { wordsOf } from '../print/words/languages.ts';
 import type { Arguments } from './arguments.ts';
 import { cannotFollow } from './cannot-follow.ts';
 import type { CommandIo, ExitCode } from './io.ts';

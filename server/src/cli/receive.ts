@@ -1,6 +1,6 @@
 import { printingOf } from '../print/amounts.ts';
 import { isHeld, lookAtTray, receivingSheet } from '../print/answer/receive.ts';
-import { wordsOf } from '../print/words/words.ts';
+import { wordsOf } from '../print/words/languages.ts';
 import type { Arguments } from './arguments.ts';
 import { isDate } from './arguments.ts';
 import { cannotFollow } from './cannot-follow.ts';

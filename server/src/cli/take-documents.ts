@@ -3,7 +3,7 @@ import type { Engine } from '../check/engine.ts';
 import { keptFileAt } from '../host/kept-files.ts';
 import { PdfReader } from '../host/pdf/pdf-reader.ts';
 import { PdfTexts } from '../host/pdf-texts.ts';
-import { keptPathsIn } from '../library/kept-file.ts';
+import { keptPathsIn } from '../library/kept-paths.ts';
 import type { Arguments } from './arguments.ts';
 import type { CommandIo } from './io.ts';
 import type { Progress } from './progress.ts';

@@ -4,7 +4,7 @@ import { printingOf } from '../print/amounts.ts';
 import { lookUp } from '../print/answer/look-up.ts';
 import { notFound } from '../print/answer/not-found.ts';
 import { urgentAnswer } from '../print/answer/urgent.ts';
-import { wordsOf } from '../print/words/words.ts';
+import { wordsOf } from '../print/words/languages.ts';
 import type { Arguments } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';

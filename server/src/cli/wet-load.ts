@@ -5,7 +5,7 @@ import type { EntityOf } from '../model/entities.generated.ts';
 import { rootOf } from '../model/node.ts';
 import { printingOf } from '../print/amounts.ts';
 import { wetLoadSheet } from '../print/answer/wet-load.ts';
-import { wordsOf } from '../print/words/words.ts';
+import { wordsOf } from '../print/words/languages.ts';
 import { membersOf } from '../rules/support/applies.ts';
 import type { Arguments } from './arguments.ts';
 import { cannotFollow } from './cannot-follow.ts';

@@ -1,7 +1,6 @@
 import type { FileId } from '../base/brand.ts';
 import type { Text } from '../model/node.ts';
 import { rootOf } from '../model/node.ts';
-import type { LibraryView } from './view.ts';
 
 /** One page of a document that the library keeps. */
 export interface KeptPage {
@@ -48,14 +47,4 @@ export function pathFrom(file: FileId, link: string): string | undefined {
 /** Where the file that a rule file names lies; undefined for one that leads out of the library. */
 export function keptPath(link: Text): string | undefined {
   return pathFrom(rootOf(link.at).file, link.text);
-}
-
-/** Where all documents of the library lie that keep a file in it, each path once. */
-export function keptPathsIn(view: LibraryView): readonly string[] {
-  const paths = new Set<string>();
-  for (const { file } of view.all('document')) {
-    const path = file === undefined ? undefined : keptPath(file);
-    if (path !== undefined) paths.add(path);
-  }
-  return [...paths].sort();
 }

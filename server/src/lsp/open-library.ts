@@ -3,7 +3,7 @@ import { fileId } from '../base/brand.ts';
 import { dayOf } from '../check/day.ts';
 import { Engine } from '../check/engine.ts';
 import type { KeptFile } from '../library/kept-file.ts';
-import { keptPathsIn } from '../library/kept-file.ts';
+import { keptPathsIn } from '../library/kept-paths.ts';
 import { kindKey } from '../library/keys.ts';
 import { isBelow, leftOutFolders } from '../library/left-out.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';

@@ -1,4 +1,4 @@
-import type { Part } from './paper.ts';
+import type { Part } from './paper-part.ts';
 import type { PaperSize } from './paper-size.ts';
 import { type Line, plain } from './piece.ts';
 

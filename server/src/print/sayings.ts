@@ -1,6 +1,6 @@
 import type { Saying } from '../model/saying.ts';
 import type { Clash } from '../route/model.ts';
-import type { Part } from './paper.ts';
+import type { Part } from './paper-part.ts';
 import type { Line, Value } from './piece.ts';
 import { judged, originOf } from './piece.ts';
 import { line } from './words/line.ts';

@@ -1,6 +1,7 @@
 import type { Line } from '../../../server/src/print/piece.ts';
 import { plain } from '../../../server/src/print/piece.ts';
-import { termIn, wordsOf } from '../../../server/src/print/words/words.ts';
+import { wordsOf } from '../../../server/src/print/words/languages.ts';
+import { termIn } from '../../../server/src/print/words/words.ts';
 import { valueAt } from '../traced.ts';
 import { type Asked, type Fault, isTable, originsOf, tablesIn, wordsIn } from './asked.ts';
 

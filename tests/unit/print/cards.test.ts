@@ -7,7 +7,7 @@ import type { Card } from '../../../server/src/print/card/card.ts';
 import { cardHtml } from '../../../server/src/print/card/card-html.ts';
 import { cardMark } from '../../../server/src/print/card/card-mark.ts';
 import { defaultPaper, paperSizes } from '../../../server/src/print/paper-size.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
+import { wordsOf } from '../../../server/src/print/words/languages.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { byClass, type HtmlElement, pageFaults, readHtml, textOf } from '../../support/html.ts';
 import { demoDay } from '../../support/routes.ts';

@@ -7,7 +7,7 @@ import { type Quiz, quizOf } from '../../../server/src/print/quiz/build.ts';
 import { cell, quizCsv } from '../../../server/src/print/quiz/csv.ts';
 import { quizQti } from '../../../server/src/print/quiz/qti.ts';
 import { askFirst } from '../../../server/src/print/quiz/question.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
+import { wordsOf } from '../../../server/src/print/words/languages.ts';
 import { cli, folderWith } from '../../support/cli.ts';
 import { openedSample } from '../../support/printed.ts';
 import { structureFaults } from '../../support/qti.ts';

@@ -6,7 +6,7 @@ import { plain } from '../../../server/src/print/piece.ts';
 import { allDrafts } from '../../../server/src/print/quiz/build.ts';
 import { groundOf } from '../../../server/src/print/quiz/ground.ts';
 import { type Draft, quizTemplates } from '../../../server/src/print/quiz/question.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
+import { wordsOf } from '../../../server/src/print/words/languages.ts';
 import { type Asked, filesOf } from '../../support/keys/asked.ts';
 import { keyFault } from '../../support/keys/fault.ts';
 import { openedSample } from '../../support/printed.ts';

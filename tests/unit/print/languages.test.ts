@@ -7,7 +7,7 @@ import { cardHtml } from '../../../server/src/print/card/card-html.ts';
 import { defaultPaper } from '../../../server/src/print/paper-size.ts';
 import { poster, posterIds } from '../../../server/src/print/posters/build.ts';
 import { posterHtml } from '../../../server/src/print/posters/poster-html.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
+import { wordsOf } from '../../../server/src/print/words/languages.ts';
 import { closest, elementsIn, type HtmlElement, readHtml, textOf, textsIn } from '../../support/html.ts';
 import { filesOf } from '../../support/keys/asked.ts';
 import { openedSample } from '../../support/printed.ts';

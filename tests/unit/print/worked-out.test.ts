@@ -9,7 +9,7 @@ import { type Paper, paperHtml } from '../../../server/src/print/paper.ts';
 import { defaultPaper } from '../../../server/src/print/paper-size.ts';
 import { poster } from '../../../server/src/print/posters/build.ts';
 import { posterHtml } from '../../../server/src/print/posters/poster-html.ts';
-import { wordsOf } from '../../../server/src/print/words/words.ts';
+import { wordsOf } from '../../../server/src/print/words/languages.ts';
 import { cli, folderWith } from '../../support/cli.ts';
 import { elementsIn, type HtmlElement, readHtml, textOf } from '../../support/html.ts';
 import { amountIn, filesOf, isTable, type Plain, tablesIn } from '../../support/keys/asked.ts';

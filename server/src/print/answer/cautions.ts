@@ -1,6 +1,6 @@
 import type { LibraryView } from '../../library/view.ts';
 import { libraryNotes } from '../card/foot.ts';
-import type { Part } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 
 /** Under every answer on paper or on a screen: what it is not. */

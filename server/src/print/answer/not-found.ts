@@ -1,7 +1,8 @@
 import { nearest } from '../../base/nearest.ts';
 import type { LibraryView } from '../../library/view.ts';
 import { coversNumber } from '../../quantity/covers.ts';
-import type { Paper, Part } from '../paper.ts';
+import type { Paper } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import { said, told } from '../piece.ts';
 import { cautionParts } from './cautions.ts';
 import { faultWords, type Looked } from './look-up.ts';

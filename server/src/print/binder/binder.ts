@@ -1,46 +1,17 @@
-import type { Coverage } from '../../check/coverage.ts';
 import type { Printing } from '../amounts.ts';
 import { cautionParts } from '../answer/cautions.ts';
 import { answerParts } from '../answer/device-answer.ts';
 import { nameOf } from '../names.ts';
-import type { Paper, Part } from '../paper.ts';
+import type { Paper } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 import { plain, said, told } from '../piece.ts';
+import type { BinderContent, BinderOrigin } from './content.ts';
 import { equipmentParts } from './equipment.ts';
 import { findingParts, statusParts } from './findings.ts';
 import { procedureParts, signOffParts, trainingParts, waiverParts } from './people.ts';
 import { documentRegister, responseRegister, thresholdParts } from './registers.ts';
 import { setParts } from './sets.ts';
-
-/** A finding as the binder prints it: nothing is left out because it is ugly. */
-export interface BinderFinding {
-  readonly rule: string;
-  readonly severity: 'error' | 'warning' | 'advice';
-  readonly entity: string;
-  readonly message: string;
-  /** `devices/x.ifu.yaml:12`. */
-  readonly place: string;
-  readonly settledBy: string;
-}
-
-/** Where the binder came from, so that it can be made again to the byte. */
-export interface BinderOrigin {
-  /** `YYYY-MM-DD`: everything is looked at as of this day. */
-  readonly day: string;
-  readonly version: string;
-  readonly commit: string | undefined;
-  /** `changed-since`: files differ from the commit, so the commit alone does not give this binder back. */
-  readonly state: 'as-recorded' | 'changed-since' | 'not-recorded';
-  readonly files: number;
-}
-
-export interface BinderContent {
-  readonly origin: BinderOrigin;
-  readonly findings: readonly BinderFinding[];
-  /** Findings that the library's settings keep back, by rule. */
-  readonly heldBack: ReadonlyMap<string, number>;
-  readonly coverage: Coverage;
-}
 
 interface Section {
   readonly title: string;

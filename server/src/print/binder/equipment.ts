@@ -1,7 +1,7 @@
 import type { DateValue } from '../../model/node.ts';
 import type { Printing } from '../amounts.ts';
 import { nameOf, screenName } from '../names.ts';
-import type { Part } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 import { said } from '../piece.ts';
 

@@ -1,10 +1,10 @@
 import { daysBetween } from '../../rules/support/days.ts';
 import type { Printing } from '../amounts.ts';
 import { questionLine } from '../answer/device-answer.ts';
-import type { Part } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line, Piece } from '../piece.ts';
 import { told } from '../piece.ts';
-import type { BinderContent, BinderFinding } from './binder.ts';
+import type { BinderContent, BinderFinding } from './content.ts';
 
 /** What is current, overdue, missing and open, in numbers; and what is kept back. */
 export function statusParts(

@@ -1,10 +1,10 @@
 import type { Printing } from '../amounts.ts';
 import { findingLine } from '../answer/device-answer.ts';
 import { nameOf } from '../names.ts';
-import type { Part } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 import { joined, lineIf, originOf, said } from '../piece.ts';
-import type { BinderFinding } from './binder.ts';
+import type { BinderFinding } from './content.ts';
 
 /** Each procedure with its review and everything that is found about it. */
 export function procedureParts(findings: readonly BinderFinding[], { view }: Printing): readonly Part[] {

@@ -2,7 +2,7 @@ import type { Threshold } from '../../model/entities/site.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Table } from '../../model/node.ts';
 import { amount, type Printing } from '../amounts.ts';
-import type { Part } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 import { joined, lineIf, said, saidAs } from '../piece.ts';
 

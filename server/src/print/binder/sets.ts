@@ -6,7 +6,7 @@ import { deriveSet } from '../../route/route.ts';
 import type { Printing } from '../amounts.ts';
 import { decidedFit } from '../card/source.ts';
 import { nameOf, nameOfWho, screenName } from '../names.ts';
-import type { Part } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 import { joined, judged, said } from '../piece.ts';
 import { citationOf, clashLine } from '../sayings.ts';

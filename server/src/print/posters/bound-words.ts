@@ -6,7 +6,7 @@ import type { Printing } from '../amounts.ts';
 import { citationLine } from '../card/foot.ts';
 import type { Line } from '../piece.ts';
 import { quoteOf } from '../sayings.ts';
-import type { PosterBody } from './build.ts';
+import type { PosterBody } from './poster.ts';
 
 /** Which encoded bound each row of the poster is about, in the order of its rows. */
 const rowsOf: readonly (readonly BoundWord[])[] = [

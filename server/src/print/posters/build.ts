@@ -7,11 +7,9 @@ import { boundWords } from './bound-words.ts';
 import { dryBeforeSteam } from './dry-before-steam.ts';
 import { immediateUse } from './immediate-use.ts';
 import { aim, indicators } from './packagings.ts';
-import type { Poster } from './poster.ts';
+import type { Poster, PosterBody } from './poster.ts';
 import { sameForAll } from './same-for-all.ts';
 import { units } from './units.ts';
-
-export type PosterBody = Partial<Omit<Poster, 'id' | 'title' | 'claim' | 'notes'>>;
 
 const makers: Readonly<Record<PosterId, (printing: Printing) => PosterBody>> = {
   indicators,

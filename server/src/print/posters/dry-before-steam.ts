@@ -8,7 +8,7 @@ import { amount, decimals, type Printing } from '../amounts.ts';
 import { condensateDrawing } from '../drawings/condensate.ts';
 import type { Line, Value } from '../piece.ts';
 import { originOf } from '../piece.ts';
-import type { PosterBody } from './build.ts';
+import type { PosterBody } from './poster.ts';
 import { ownSources } from './sources.ts';
 
 /** The water that steam leaves on a kilogram of steel and of aluminium, for our coldest packing room and our usual cycle. */

@@ -5,7 +5,7 @@ import { citationLine } from '../card/foot.ts';
 import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { joined } from '../piece.ts';
-import type { PosterBody } from './build.ts';
+import type { PosterBody } from './poster.ts';
 
 /** The path of an urgent item, and the only items whose instruction offers it. */
 export function immediateUse(printing: Printing): PosterBody {

@@ -12,7 +12,7 @@ import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { joined, originOf } from '../piece.ts';
 import { termIn } from '../words/words.ts';
-import type { PosterBody } from './build.ts';
+import type { PosterBody } from './poster.ts';
 
 type Packaging = EntityOf['packaging'];
 

@@ -19,3 +19,6 @@ export interface Poster {
   readonly cautions: readonly string[];
   readonly notes: readonly Line[];
 }
+
+/** What each poster brings of its own; the rest is the same for all. */
+export type PosterBody = Partial<Omit<Poster, 'id' | 'title' | 'claim' | 'notes'>>;

@@ -9,7 +9,7 @@ import { nameOf } from '../names.ts';
 import type { Line } from '../piece.ts';
 import { joined, said } from '../piece.ts';
 import { termIn } from '../words/words.ts';
-import type { PosterBody } from './build.ts';
+import type { PosterBody } from './poster.ts';
 
 const limitsShown = 4;
 

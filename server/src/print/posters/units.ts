@@ -9,7 +9,7 @@ import { fromBase } from '../../quantity/units.ts';
 import { amount, decimals, type Printing } from '../amounts.ts';
 import type { Line, Value } from '../piece.ts';
 import { originOf } from '../piece.ts';
-import type { PosterBody } from './build.ts';
+import type { PosterBody } from './poster.ts';
 
 const mostRows = 24;
 

@@ -1,6 +1,7 @@
 import type { Printing } from '../amounts.ts';
 import { cautionParts } from '../answer/cautions.ts';
-import type { Paper, Part } from '../paper.ts';
+import type { Paper } from '../paper.ts';
+import type { Part } from '../paper-part.ts';
 import type { Line } from '../piece.ts';
 import { told } from '../piece.ts';
 import type { Quiz } from './build.ts';

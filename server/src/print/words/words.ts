@@ -1,6 +1,4 @@
 import type { BoundWords, CardWords } from './card-words.ts';
-import { de } from './de.ts';
-import { en } from './en.ts';
 import type { PosterWords } from './poster-words.ts';
 
 /** Everything that is printed in one language. A further language is one more object of this form. */
@@ -15,16 +13,6 @@ export interface Words {
   readonly terms: ReadonlyMap<string, string>;
   readonly card: CardWords;
   readonly poster: PosterWords;
-}
-
-const languages: ReadonlyMap<string, Words> = new Map([
-  ['en', en],
-  ['de', de],
-]);
-
-/** The words of a language by its code; English for any other. */
-export function wordsOf(language: string | undefined): Words {
-  return languages.get(language ?? 'en') ?? en;
 }
 
 /** `geometric-centre-per-level`: the term in this language, or the file's own word with its hyphens as spaces. */
