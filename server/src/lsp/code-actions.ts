@@ -1,11 +1,13 @@
 import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Fix } from '../base/problem.ts';
+import type { Span } from '../base/span.ts';
 import { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
 import { editBetween, fixAllOf, onlyFix } from '../editor/fix-all.ts';
 import { asPlain } from '../editor/offer.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
+import { statementsFromRaw } from '../editor/raw-statements.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { DocumentAt } from './document-places.ts';
@@ -32,7 +34,10 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const kind = isAsked && wanted(CodeActionKind.QuickFix) ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite;
   const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
   if (!wanted(CodeActionKind.QuickFix)) return [...fields];
-  const fixes = fixActions(at, here, params.context.diagnostics, parts);
+  const fixes = [
+    ...statementActions(at, { start, end }, params.context.diagnostics, parts),
+    ...fixActions(at, here, params.context.diagnostics, parts),
+  ];
   // Before a number is set aside, its field is offered.
   return isAsked ? [...fields, ...fixes] : [...fixes, ...fields];
 }
@@ -109,6 +114,27 @@ function withFixAll(action: CodeAction, at: DocumentAt, rule: string, parts: Act
   });
   const edit = after === undefined ? undefined : editBetween(at.record.text, after);
   return edit === undefined ? action : { ...action, edit: workspaceEdit(at, new Map([[at.home.file, [edit]]]), parts) };
+}
+
+/** Sentences pasted under `statements:` as they are. */
+function statementActions(
+  at: DocumentAt,
+  asked: Span,
+  shown: readonly Diagnostic[],
+  parts: ActionParts,
+): readonly CodeAction[] {
+  const { text, kind } = at.record;
+  const made = kind === undefined ? undefined : statementsFromRaw(text, kind, treeOf(at.record));
+  if (made === undefined || asked.end < made.span.start || made.span.end < asked.start) return [];
+  const diagnostics = shown.filter(({ code }) => code === 'key-without-colon');
+  return [
+    {
+      title: made.count === 1 ? 'Make a statement of the sentence' : 'Make a statement of each sentence',
+      kind: CodeActionKind.QuickFix,
+      ...(diagnostics.length > 0 && { diagnostics }),
+      edit: workspaceEdit(at, new Map([[at.home.file, made.edits]]), parts),
+    },
+  ];
 }
 
 export const fieldsTitle = 'Turn the quote into fields';

@@ -80,6 +80,14 @@ describe('writing over the protocol', () => {
     ]);
   });
 
+  it('pasted sentences become statements by one edit', async () => {
+    await client.replace(uri, 'kind: device\nid: pale\nstatements:\n  Rinse it well.\n  Dry it at once.\n');
+    const range = { start: { line: 4, character: 3 }, end: { line: 4, character: 3 } };
+    const actions = await ask<CodeAction[]>('textDocument/codeAction', { range, context: { diagnostics: [] } });
+    const action = actions.find(({ title }) => title === 'Make a statement of each sentence');
+    expect(action?.edit?.documentChanges).toMatchObject([{ edits: [{ range: { start: { line: 3, character: 0 } } }] }]);
+  });
+
   it('fields from a quote, as text where the client has no places to fill', async () => {
     const range = { start: { line: 5, character: 10 }, end: { line: 5, character: 10 } };
     const actions = await ask<CodeAction[]>('textDocument/codeAction', {

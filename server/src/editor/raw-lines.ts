@@ -1,0 +1,118 @@
+import { type Span, span } from '../base/span.ts';
+
+/** Lines that follow each other and are no statements, with the lines of each paragraph as they stand. */
+export interface RawRun {
+  readonly span: Span;
+  readonly paragraphs: readonly string[];
+}
+
+export interface RawBlock {
+  readonly span: Span;
+  /** The blanks before the statements that are written already. */
+  readonly indent: string | undefined;
+  readonly runs: readonly RawRun[];
+}
+
+interface Line {
+  readonly start: number;
+  readonly text: string;
+}
+
+/**
+ * What stands under `statements:` and is neither a statement nor a part of one. Read by lines and not from the tree: a reader of YAML takes
+ * such lines for a part of whatever stands above.
+ */
+export function rawBlock(text: string, keys: ReadonlySet<string>): RawBlock | undefined {
+  const lines = linesOf(text);
+  const head = lines.findIndex((line) => /^statements:[ \t]*(?:#.*)?$/.test(line.text));
+  if (head < 0) return undefined;
+  const isKey = (line: Line): boolean => keys.has(/^([a-z_]+):(?:\s|$)/.exec(line.text)?.[1] ?? '');
+  const next = lines.findIndex((line, at) => at > head && isKey(line));
+  const under = lines.slice(head + 1, next < 0 ? lines.length : next);
+  const own = writtenLines(under);
+  const start = lines[head]?.start ?? 0;
+  const last = under.at(-1);
+  return {
+    span: span(start, last === undefined ? start : last.start + last.text.length),
+    indent: own.indent,
+    runs: runsOf(under, own.written),
+  };
+}
+
+function linesOf(text: string): readonly Line[] {
+  let start = 0;
+  return text.split('\n').map((line) => {
+    const here = { start, text: line.endsWith('\r') ? line.slice(0, -1) : line };
+    start += line.length + 1;
+    return here;
+  });
+}
+
+function depthOf({ text }: Line): number {
+  return text.length - text.trimStart().length;
+}
+
+const headOnly = /^[ \t]+["']?[\w.-]{1,60}["']?:[ \t]*(?:#.*)?$/;
+const headWithFlow = /^[ \t]+["']?[\w.-]{1,60}["']?:[ \t]*\{/;
+const flowEnd = /\}[ \t]*(?:#[^"'}]*)?$/;
+const fieldOfStatement = /^\s*(?:- )?[a-z_]{1,40}\d*:(?:\s|$)/;
+
+/** Statements with all their lines, and comments. */
+function writtenLines(lines: readonly Line[]): { written: ReadonlySet<Line>; indent: string | undefined } {
+  const written = new Set<Line>();
+  let indent: string | undefined;
+  for (let at = 0; at < lines.length; at++) {
+    const line = lines[at];
+    if (line === undefined) break;
+    const isFlow = headWithFlow.test(line.text);
+    const isHead = isFlow || (headOnly.test(line.text) && isDeeper(lines[at + 1], line));
+    if (isHead) indent ??= line.text.slice(0, depthOf(line));
+    if (isHead || /^\s*#/.test(line.text) || fieldOfStatement.test(line.text)) written.add(line);
+    if (!isHead) continue;
+    const ends = (next: Line): boolean => (isFlow ? flowEnd.test(lines[at]?.text ?? '') : !isDeeper(next, line));
+    for (let next = lines[at + 1]; next !== undefined && !ends(next); next = lines[at + 1]) {
+      written.add(next);
+      at++;
+    }
+  }
+  return { written, indent };
+}
+
+function isDeeper(line: Line | undefined, than: Line): boolean {
+  return line !== undefined && (line.text.trim() === '' || depthOf(line) > depthOf(than));
+}
+
+/** A blank line or a bullet begins another paragraph; blank lines around a run stay as they are. */
+function runsOf(lines: readonly Line[], written: ReadonlySet<Line>): readonly RawRun[] {
+  const runs: RawRun[] = [];
+  let current: Line[] = [];
+  const close = (): void => {
+    const last = current.findLastIndex(({ text }) => text.trim() !== '');
+    const kept = current.slice(0, last + 1);
+    const [first, end] = [kept[0], kept.at(-1)];
+    if (first !== undefined && end !== undefined && kept.some(({ text }) => /\p{L}\s+\S/u.test(text)))
+      runs.push({ span: span(first.start, end.start + end.text.length), paragraphs: paragraphsOf(kept) });
+    current = [];
+  };
+  for (const line of lines) {
+    if (written.has(line)) close();
+    else if (current.length > 0 || line.text.trim() !== '') current.push(line);
+  }
+  close();
+  return runs;
+}
+
+/** Not the dash of a range whose line ended before it. */
+const bullet = /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L}))/u;
+
+function paragraphsOf(lines: readonly Line[]): readonly string[] {
+  const paragraphs: string[] = [];
+  let begins = true;
+  for (const { text } of lines) {
+    const isBlank = text.trim() === '';
+    if (!isBlank && (begins || bullet.test(text))) paragraphs.push(text.replace(bullet, ''));
+    else if (!isBlank) paragraphs.push(`${paragraphs.pop() ?? ''}\n${text}`);
+    begins = isBlank;
+  }
+  return paragraphs;
+}

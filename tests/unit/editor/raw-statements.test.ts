@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { statementsFromRaw } from '../../../server/src/editor/raw-statements.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+
+const head = 'kind: device\nid: pale\nsources:\n  - {doc: D-1, rev: "02", role: device-specific}\n';
+
+function mended(text: string): string | undefined {
+  const { tree } = readTree(text);
+  const made = statementsFromRaw(text, 'device', tree?.node === 'map' ? tree : undefined);
+  if (made === undefined) return undefined;
+  let changed = text;
+  for (const { span, text: to } of made.edits.toReversed())
+    changed = changed.slice(0, span.start) + to + changed.slice(span.end);
+  return changed;
+}
+
+const rows: readonly (readonly [string, string, string | undefined])[] = [
+  [
+    'sentences in one paragraph, also over line ends',
+    'statements:\n  Do not exceed 140 °C. Rinse for\n  1 min. Dry at once.\nmanual:\n  use: required\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Do not exceed 140 °C."}\n  s2: {doc: D-1, rev: "02", page: , quote: "Rinse for 1 min."}\n  s3: {doc: D-1, rev: "02", page: , quote: "Dry at once."}\nmanual:\n  use: required\n',
+  ],
+  [
+    'at the left edge, with marks and bullets, after a statement; a colon in a sentence',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n• Press "Start" once\n• Note: keep dry; store flat.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n  s2: {doc: D-1, rev: "02", page: , quote: "Press \\"Start\\" once"}\n  s3: {doc: D-1, rev: "02", page: , quote: "Note: keep dry; store flat."}\n',
+  ],
+  [
+    'an id that something cites still is not given anew',
+    'statements:\n  Rinse well.\nmanual:\n  src: s4\n',
+    'statements:\n  s5: {doc: D-1, rev: "02", page: , quote: "Rinse well."}\nmanual:\n  src: s4\n',
+  ],
+  [
+    'statements on several lines are left as they are',
+    'statements:\n    s1:\n      doc: D-1\n      quote: "Rinse\n        well."\n    s2: {doc: D-1,\n      quote: "Dry well."}\n    Wipe it dry.\n',
+    'statements:\n    s1:\n      doc: D-1\n      quote: "Rinse\n        well."\n    s2: {doc: D-1,\n      quote: "Dry well."}\n    s3: {doc: D-1, rev: "02", page: , quote: "Wipe it dry."}\n',
+  ],
+  ['nothing pasted', 'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n\n# done\n', undefined],
+  ['a statement whose fields stand too far left', 'statements:\n  s1:\n  doc: D-1\n  quote: "A b."\n', undefined],
+];
+
+describe('pasted sentences become statements', () => {
+  it.each(rows)('%s', (_name, text, wanted) => {
+    expect(mended(head + text)).toBe(wanted === undefined ? undefined : head + wanted);
+  });
+
+  it('line ends of the file are kept', () => {
+    expect(mended('kind: device\r\nstatements:\r\n  Rinse it. Dry it.\r\n')).toBe(
+      'kind: device\r\nstatements:\r\n  s1: {doc: , rev: , page: , quote: "Rinse it."}\r\n  s2: {doc: , rev: , page: , quote: "Dry it."}\r\n',
+    );
+  });
+});
