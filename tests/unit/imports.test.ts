@@ -109,6 +109,25 @@ function wrongPackage(source: Source, name: string): boolean {
   return isBelowHost && name.startsWith('node:');
 }
 
+/** Files that need each other, each path through them as one line; a file of types that both need breaks such a circle. */
+function circles(): readonly string[] {
+  const known = new Map(sources.map((source) => [source.path, source]));
+  const done = new Set<string>();
+  const found: string[] = [];
+  const visit = (path: string, way: readonly string[]): void => {
+    const again = way.indexOf(path);
+    if (again >= 0) found.push([...way.slice(again), path].join(' -> '));
+    if (again >= 0 || done.has(path)) return;
+    for (const { to } of known.get(path)?.imports ?? []) {
+      const target = posix.join(posix.dirname(path), to);
+      if (to.startsWith('.') && known.has(target)) visit(target, [...way, path]);
+    }
+    done.add(path);
+  };
+  for (const { path } of sources) visit(path, []);
+  return found;
+}
+
 describe('imports', () => {
   it('are found at all', () => {
     expect(sources.length).toBeGreaterThan(50);
@@ -132,6 +151,10 @@ describe('imports', () => {
       .flatMap(({ imports }) => imports)
       .filter(({ to }) => to.startsWith('.') && !/\.(ts|js|json|md)$/.test(to));
     expect(wrong).toEqual([]);
+  });
+
+  it('lead in no circle: no file needs another that needs it, not even by way of others', () => {
+    expect(circles()).toEqual([]);
   });
 });
 
