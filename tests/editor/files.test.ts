@@ -56,6 +56,46 @@ async function confirm(): Promise<void> {
   await first.waitFor({ state: 'hidden' });
 }
 
+async function idsIn(file: string): Promise<string> {
+  await openFile(editor, file);
+  return text(editor);
+}
+
+describe('a rename of an id', () => {
+  const users = [pouch, 'sets/CAMERA-F.ifu.yaml', 'procedures/P08-camera-and-light.ifu.yaml'];
+
+  it('is shown before it is done, and then done in every file', async () => {
+    await agreesWithCommandLine('the findings');
+    await openFile(editor, pouch);
+    await goToWords(editor, 3, 'FH-peroxide-pouch');
+    await editor.page.keyboard.press('F2');
+    const box = editor.page.locator('.rename-box input');
+    await box.waitFor();
+    await box.fill('FH-pouch');
+    await editor.page.keyboard.press('Control+Enter');
+    const preview = editor.page.locator('.bulk-edit-panel, .pane-body:has-text("FH-pouch")').first();
+    await preview.waitFor();
+    await screenshot(editor, 'rename-preview');
+    expect(await idsIn(pouch)).toContain('id: FH-peroxide-pouch');
+    await preview.locator('.monaco-button', { hasText: 'Apply' }).press('Enter');
+    await preview.waitFor({ state: 'hidden' });
+    for (const file of users)
+      await until(`the new id in ${file}`, async () => ((await idsIn(file)).includes('FH-pouch') ? true : undefined));
+    await agreesWithCommandLine('no finding more');
+  });
+
+  it('is taken back in every file by one undo', async () => {
+    await openFile(editor, pouch);
+    await editor.page.keyboard.press('Control+Z');
+    for (const file of users)
+      await until(`the old id in ${file}`, async () =>
+        (await idsIn(file)).includes('FH-peroxide-pouch') ? true : undefined,
+      );
+    await runCommand(editor, 'File: Save All Files');
+    await agreesWithCommandLine('the findings of before');
+  });
+});
+
 describe('the PDF that a document keeps', () => {
   it('is led to by the page of a sentence: where it lies and which page, since VS Code shows no PDFs', async () => {
     await openFile(editor, pouch);
@@ -84,8 +124,11 @@ describe('the PDF that a document keeps', () => {
 describe('files in the list of files', () => {
   it('renamed: what names it by its id goes on, and findings are under the new name', async () => {
     await toExplorer(pouch);
-    await renameHere('pouch.ifu.yaml');
-    await until('the new name', () => existsSync(path.join(editor.folder, 'packaging/pouch.ifu.yaml')) || undefined);
+    await renameHere('peroxide-bag.ifu.yaml');
+    await until(
+      'the new name',
+      () => existsSync(path.join(editor.folder, 'packaging/peroxide-bag.ifu.yaml')) || undefined,
+    );
     await agreesWithCommandLine('the findings under the new name');
   });
 
@@ -100,12 +143,12 @@ describe('files in the list of files', () => {
 
   it('deleted: whatever names it says so', async () => {
     const before = asLines(foundByCommandLine(editor.folder));
-    await toExplorer('packaging/pouch.ifu.yaml');
+    await toExplorer('packaging/peroxide-bag.ifu.yaml');
     await editor.page.keyboard.press('Delete');
     await confirm();
     await until(
       'the file to be gone',
-      () => !existsSync(path.join(editor.folder, 'packaging/pouch.ifu.yaml')) || undefined,
+      () => !existsSync(path.join(editor.folder, 'packaging/peroxide-bag.ifu.yaml')) || undefined,
     );
     const found = await agreesWithCommandLine('the findings about what is missing');
     expect(found.filter((line) => !before.includes(line)).join('\n')).toContain('FH-peroxide-pouch');

@@ -117,8 +117,10 @@ export async function chooseByName(
         return undefined;
       }
       clicked = true;
+      // By its name: drawn anew between looking and clicking, another may stand in its place.
       return rows
-        .nth(index)
+        .and(editor.page.locator(`[aria-label=${JSON.stringify(again.spoken)}]`))
+        .first()
         .click({ timeout: 3_000 })
         .then(
           () => true,
