@@ -40,10 +40,17 @@ function worded(name: Name): string {
   return typeof name === 'string' ? name : `"${name.text}"`;
 }
 
+/** The words that may stand in an empty place; none where a colon is missing before it. */
+function wordsFor(tree: Tree, shape: Shape, name: Name): readonly string[] {
+  if (shape.form !== 'words') return [];
+  const isColonMissing = typeof name !== 'string' && name.span.end === tree.span.start;
+  return isColonMissing ? [] : [...shape.words.keys()];
+}
+
 function inspectNode(tree: Tree, shape: Shape, name: Name, problems: Problem[]): void {
   if (tree.node === 'empty' || isNull(tree)) {
     if (shape.form === 'date' && shape.mayBeEmpty === true) return;
-    problems.push(emptyValue(tree, worded(name)));
+    problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
     return;
   }
   switch (shape.form) {
@@ -149,7 +156,7 @@ function inspectCitation(tree: Tree, name: Name, problems: Problem[]): void {
 
 function inspectScalar(tree: ScalarTree, shape: Shape, name: Name, problems: Problem[]): void {
   if (tree.text === '' && shape.form !== 'flag') {
-    problems.push(emptyValue(tree, worded(name)));
+    problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
     return;
   }
   const hazard = scalarHazard(tree, expected(shape));

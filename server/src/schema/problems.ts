@@ -89,8 +89,18 @@ export const words = {
     error('does-not-fit', headOf(tree), `The file does not have the form its kind needs (${why}).`),
 } as const;
 
-export function emptyValue(tree: Tree, name: string): Problem {
-  return error('empty-value', tree.span, `${capital(name)} is empty. Write a value, or take the line out.`);
+const mostOffered = 6;
+
+/** Of several known words the first are offered; a single one would be no choice and is left to be written. */
+export function emptyValue(tree: Tree, name: string, known: readonly string[]): Problem {
+  const problem = error('empty-value', tree.span, `${capital(name)} is empty. Write a value, or take the line out.`);
+  if (known.length < 2) return problem;
+  const before = tree.node === 'empty' ? ' ' : '';
+  const fixes = known.slice(0, mostOffered).map((word) => ({
+    title: `Write "${word}"`,
+    edits: [{ span: tree.span, text: `${before}${word}` }],
+  }));
+  return { ...problem, fixes };
 }
 
 /** A value of another form than its field has: a list where one value belongs, text where fields belong, ... */
