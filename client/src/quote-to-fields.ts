@@ -42,7 +42,7 @@ async function quoteToFields(server: ServerConnection, given: unknown, statement
   edit.set(uri, edits);
   await workspace.applyEdit(edit);
   const left = textsIn(answer.left);
-  if (left.length > 0) void window.setStatusBarMessage(`Left for you: ${left.join('; ')}`, 15_000);
+  if (left.length > 0) void window.showInformationMessage(`Traywright: left for you: ${left.join('; ')}.`);
 }
 
 function snippetEdit(insertion: unknown): SnippetTextEdit[] {

@@ -1,8 +1,10 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
+import { quoteScalar } from '../syntax/quote.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './insert-fields.ts';
+import { conditionOf } from './quote-conditions.ts';
 
 /** Stages of a device that a sentence without numbers may be about, with the field that holds what it says. */
 const fieldOfStage: Partial<Record<StageWord, string>> = {
@@ -21,6 +23,11 @@ const fieldOfStage: Partial<Record<StageWord, string>> = {
   soak: 'manual.steps[]',
 };
 
+/** A field, and the words under which alone its prohibition holds. */
+export interface Fact extends NewField {
+  readonly condition?: string;
+}
+
 /** Fields that say whether something is done. */
 const ofUse: ReadonlySet<string> = new Set([
   'ultrasonic',
@@ -38,14 +45,18 @@ const ofUse: ReadonlySet<string> = new Set([
  * (water, air, a cloth) comes with it. A prohibition of something else (`Lubricate the joint; do not use silicone oil`) does not forbid the
  * stage. Of several stages nothing is made, unless all are forbidden: which one the sentence asks for is not for us to say.
  */
-export function factsOf(reading: QuoteReading, kind: Kind, src: string): readonly NewField[] {
+export function factsOf(reading: QuoteReading, kind: Kind, src: string): readonly Fact[] {
   if (kind !== 'device') return [];
   const stages = new Map<string, Said>();
   for (const mention of reading.stages) {
     const said = saidOf(mention, reading);
     if (said === undefined) continue;
     const known = stages.get(said.field);
-    stages.set(said.field, { ...said, forbidden: said.forbidden && (known?.forbidden ?? true) });
+    stages.set(said.field, {
+      ...said,
+      forbidden: said.forbidden && (known?.forbidden ?? true),
+      condition: said.condition ?? known?.condition,
+    });
   }
   const all = [...stages.values()];
   const quote = reading.quote.toLowerCase();
@@ -59,23 +70,29 @@ interface Said {
   readonly field: string;
   readonly stage: StageWord;
   readonly forbidden: boolean;
+  readonly condition: string | undefined;
 }
 
-function saidOf({ stage, span }: StageMention, { negations }: QuoteReading): Said | undefined {
-  const forbidden = negations.some(
+function saidOf(mention: StageMention, reading: QuoteReading): Said | undefined {
+  const { stage, span } = mention;
+  const forbidden = reading.negations.some(
     ({ kind, target }) => kind === 'prohibition' && target.start <= span.start && span.end <= target.end,
   );
   // What may not be soaked may not lie in a liquid.
   const field = stage === 'soak' && forbidden ? 'immersion' : fieldOfStage[stage];
-  return field === undefined ? undefined : { field, stage, forbidden };
+  return field === undefined
+    ? undefined
+    : { field, stage, forbidden, condition: forbidden ? conditionOf(mention, reading) : undefined };
 }
 
-function fieldsOf({ field, stage, forbidden }: Said, quote: string, src: string): readonly NewField[] {
+function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, src: string): readonly Fact[] {
   if (ofUse.has(field)) {
-    const details = forbidden ? [] : detailsOf(field, quote);
+    const note = condition === undefined ? [] : [`note: ${quoteScalar(condition)}`];
+    const details = forbidden ? note : detailsOf(field, quote);
     return [
       {
         path: field,
+        ...(condition !== undefined && { condition }),
         value: `{${[`use: ${useChoice(forbidden ? 'forbidden' : 'required')}`, ...details, `src: ${src}`].join(', ')}}`,
       },
     ];

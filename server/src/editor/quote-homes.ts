@@ -102,6 +102,7 @@ const device: readonly Group[] = [
       { field: 'pressure', dimension: 'pressure', near: [] },
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'detergent.ph', dimension: 'ph', near: ['ph'] },
     ],
   },
   {

@@ -39,7 +39,16 @@ export function matchNumbers(reading: QuoteReading, kind: Kind): Matched {
     return best === undefined ? [] : [{ group: best.group, home: best.home, mentions }];
   });
   const left = own.filter((mention) => !found.has(mention));
-  return { placed, left: left.map(({ span }) => reading.quote.slice(span.start, span.end)) };
+  return { placed, left: left.map((mention) => asPrinted(mention, reading)) };
+}
+
+/** With its other end, and with what is counted where no unit is printed: `5 passes`. */
+function asPrinted(mention: NumberMention, reading: QuoteReading): string {
+  const { quote } = reading;
+  const [far = mention] = partnerOf(mention, reading);
+  const end = Math.max(mention.span.end, far.span.end);
+  const counted = far.units.length === 0 ? (/^[ -]\p{L}{2,30}/u.exec(quote.slice(end))?.[0] ?? '') : '';
+  return quote.slice(mention.span.start, end + counted.length);
 }
 
 /** A page number, a tolerance, the far end of a range, the same value in a second unit, a total or half cycle: not a value of its own. */

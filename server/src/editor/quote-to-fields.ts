@@ -62,15 +62,18 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
   const reading = stepsMeant(readQuote(statement.quote, lang));
   const matched = matchNumbers(reading, kind);
   const src = asValue(statement.id.text);
-  const fields = [
-    ...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }),
-    ...(matched.placed.length === 0 ? factsOf(reading, kind, src) : []),
-  ];
+  const facts = matched.placed.length === 0 ? factsOf(reading, kind, src) : [];
+  const fields = [...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }), ...facts];
   const inside = intoCleaning(tree, fields, statement.id.text);
   const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), inside.fields);
   const left = [
     ...inside.left,
-    ...matched.left.map((number) => `no field was found for ${number}`),
+    ...matched.left.map((number) => `${number} (no field found)`),
+    ...facts.flatMap(({ condition }) =>
+      condition === undefined
+        ? []
+        : [`"${condition}" narrows what is forbidden and stands as a note: look whether the field says it`],
+    ),
     ...there.map((path) => `${path} is there already`),
   ];
   const nothing = `nothing in this quote becomes a field by itself; write the field where its step stands, and name the sentence there: src: ${src}`;

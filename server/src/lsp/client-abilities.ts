@@ -29,6 +29,8 @@ export interface ClientAbilities {
   /** Edits carry the version of the text they are meant for. */
   readonly versionedEdits: boolean;
   readonly resolvesActions: boolean;
+  /** Actions that can't be done now are shown with the reason. */
+  readonly disabledActions: boolean;
   /** The client turns quotes into fields with places to fill, by a command of its own. */
   readonly fieldsCommand: string | undefined;
   /** The client shows the places that name something by a command of its own. */
@@ -63,6 +65,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     asksAgain: commandIn(options.askAgainCommand),
     versionedEdits: workspace?.workspaceEdit?.documentChanges === true,
     resolvesActions: textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true,
+    disabledActions: textDocument?.codeAction?.disabledSupport === true,
     fieldsCommand: commandIn(options.fieldsCommand),
     usesCommand: commandIn(options.usesCommand),
   };

@@ -144,8 +144,14 @@ function fieldActions(at: DocumentAt, offset: number, kind: CodeActionKind, part
   const tree = treeOf(at.record);
   if (tree === undefined || statementAt(tree, offset) === undefined) return [];
   const found = quoteToFields(at.record, tree, offset);
-  if (found === undefined || found.insertions.length === 0) return [];
-  const { fieldsCommand } = parts.abilities;
+  if (found === undefined) return [];
+  const { fieldsCommand, disabledActions } = parts.abilities;
+  if (found.insertions.length === 0) {
+    // Nothing is to be put in: never before what mends a finding, and only where the reason is told.
+    if (kind !== CodeActionKind.RefactorRewrite) return [];
+    if (fieldsCommand === undefined)
+      return disabledActions ? [{ title: fieldsTitle, kind, disabled: { reason: `${found.left.join('; ')}.` } }] : [];
+  }
   const action = { title: fieldsTitle, kind };
   if (fieldsCommand !== undefined) {
     const given = [parts.places.uriOf(at, at.home.file), found.statement];

@@ -80,6 +80,21 @@ describe('writing over the protocol', () => {
     ]);
   });
 
+  it('where all is there already, the action stays and says why', async () => {
+    const disabling = {
+      ...capabilities,
+      textDocument: { ...capabilities.textDocument, codeAction: { disabledSupport: true } },
+    };
+    const checking = await TestClient.start({ folders: [folder.path], rules: [], capabilities: disabling });
+    await checking.open(uri, `${device}limits:\r\n  temp: {at_most: 140 °C, src: s1}\r\n`);
+    const range = { start: { line: 5, character: 10 }, end: { line: 5, character: 10 } };
+    const params = { textDocument: { uri }, range, context: { diagnostics: [] } };
+    const actions: CodeAction[] = await checking.connection.sendRequest('textDocument/codeAction', params);
+    expect(actions.map(({ title, disabled }) => [title, disabled?.reason])).toEqual([
+      ['Turn the quote into fields', 'limits.temp is there already.'],
+    ]);
+  });
+
   it('pasted sentences become statements by one edit', async () => {
     await client.replace(uri, 'kind: device\nid: pale\nstatements:\n  Rinse it well.\n  Dry it at once.\n');
     const range = { start: { line: 4, character: 3 }, end: { line: 4, character: 3 } };

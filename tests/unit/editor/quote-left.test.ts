@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { fileId } from '../../../server/src/base/brand.ts';
+import { asPlain } from '../../../server/src/editor/offer.ts';
+import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
+import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+
+function from(quote: string, more = ''): FieldsFromQuote {
+  const text = `kind: device\nid: pale\nstatements:\n  s5: {doc: D, rev: A, page: 5, quote: "${quote}"}\n${more}`;
+  const { tree } = readTree(text);
+  const found =
+    tree?.node === 'map'
+      ? quoteToFields(readRuleFile(fileId('x.ifu.yaml'), text), tree, text.indexOf('s5'))
+      : undefined;
+  if (found === undefined) throw new Error('nothing');
+  return found;
+}
+
+function madeFrom(quote: string, more = ''): string {
+  return from(quote, more)
+    .insertions.map(({ pieces }) => asPlain(pieces, '\n'))
+    .join('\n');
+}
+
+describe('what a quote says beside its fields', () => {
+  it.each([
+    ['Do not process in an ultrasonic cleaner with dissimilar metals.', 'note: "with dissimilar metals", ', 1],
+    ['Do not immerse the handle unless the cap is closed.', 'note: "unless the cap is closed", ', 1],
+    ['Do not soak in saline.', 'note: "in saline", ', 1],
+    [
+      'Nicht mit anderen Metallen im Ultraschallbad reinigen.',
+      'note: "mit anderen Metallen im Ultraschallbad reinigen", ',
+      1,
+    ],
+    ['Do not clean with ultrasound.', '', 0],
+    ['Do not use ultrasonic cleaning with this device.', '', 0],
+  ])('what narrows a prohibition is kept and told: %s', (quote, note, told) => {
+    expect(madeFrom(quote)).toContain(`{use: forbidden, ${note}src: s5}`);
+    expect(from(quote).left.length).toBe(told);
+  });
+
+  it('a number without a field is told with what is counted', () => {
+    expect(from('Brush the lumen with 5 passes.').left).toEqual(['5 passes (no field found)']);
+  });
+
+  it('the pH of a bath and of a washer go to their own detergents, beside the limit of the device', () => {
+    const limit = 'limits:\n  ph: {between: [6, 11], src: s1}\n';
+    expect(madeFrom('Soak in a detergent of pH 6 to 8.', limit)).toContain(
+      '{do: soak, detergent: {ph: {between: [6, 8]}}, src: s5}',
+    );
+    expect(madeFrom('Wash in a washer with a detergent of pH 9 to 10.5.', limit)).toContain(
+      'detergent: {ph: {between: [9, 10.5], src: s5}}',
+    );
+  });
+});
