@@ -18,9 +18,12 @@ async function newFile(server: ServerConnection, given: string): Promise<void> {
   for (const [index, question] of questions.entries()) {
     const isId = question.key === 'id';
     const step = `${index + 1} of ${questions.length}`;
-    const answer = isId ? await askId(server, kind, answers, step) : await ask(question, step);
+    const key = textIn(question.key);
+    const answer = isId
+      ? await askId(server, kind, answers, step)
+      : await ask(question, step, knownFor(key, questions, answers));
     if (answer === undefined) return;
-    if (answer.length > 0) answers[textIn(question.key)] = answer;
+    if (answer.length > 0) answers[key] = answer;
   }
   const made = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
   await open(textIn(made.text), textIn(asked.folder), answers.id?.[0] ?? kind);
@@ -44,15 +47,32 @@ async function askKind(server: ServerConnection): Promise<string | undefined> {
 
 type Question = Readonly<Record<string, unknown>>;
 
-/** An empty answer passes the question over. */
-async function ask(question: Question, step: string): Promise<readonly string[] | undefined> {
+/** What an earlier choice says about a question, such as the revision of the chosen document. */
+function knownFor(
+  key: string,
+  questions: readonly Question[],
+  answers: Readonly<Record<string, readonly string[]>>,
+): string {
+  for (const { key: earlier, choices } of questions) {
+    const given = answers[textIn(earlier)]?.[0];
+    const chosen = listIn(choices)
+      .map(recordIn)
+      .find(({ label }) => label === given);
+    const known = textIn(recordIn(chosen?.fills)[key]);
+    if (known !== '') return known;
+  }
+  return '';
+}
+
+/** An empty answer passes the question over. `known` stands there already: Enter takes it. */
+async function ask(question: Question, step: string, known: string): Promise<readonly string[] | undefined> {
   const choices = listIn(question.choices).map(recordIn);
   const title = `${textIn(question.title)} (${step})`;
   const items: QuickPickItem[] = choices.map(({ label, detail }) => ({
     label: textIn(label),
     description: textIn(detail),
   }));
-  if (items.length === 0) return askText(question, title);
+  if (items.length === 0) return askText(question, title, known);
   if (question.takes === 'many') {
     const many = await window.showQuickPick(items, {
       title,
@@ -63,15 +83,16 @@ async function ask(question: Question, step: string): Promise<readonly string[] 
     });
     return many?.map(({ label }) => label);
   }
-  return question.free === true ? askFree(question, title, items) : askOne(question, title, items);
+  return question.free === true ? askFree(question, title, items, known) : askOne(question, title, items);
 }
 
-async function askText(question: Question, title: string): Promise<readonly string[] | undefined> {
+async function askText(question: Question, title: string, known: string): Promise<readonly string[] | undefined> {
   const typical = textIn(question.typical);
   const several = question.takes === 'many' ? ' Several: put a comma between them.' : '';
   const text = await window.showInputBox({
     title,
     prompt: `${textIn(question.about)}${several} Leave it empty to pass it over.`,
+    ...(known !== '' && { value: known }),
     ...(typical !== '' && { placeHolder: `Such as ${typical}` }),
     ignoreFocusOut: true,
   });
@@ -98,25 +119,25 @@ function askFree(
   question: Question,
   title: string,
   items: readonly QuickPickItem[],
+  known: string,
 ): Promise<readonly string[] | undefined> {
   return new Promise((resolve) => {
     const pick = window.createQuickPick();
-    const offered = (typed: string): QuickPickItem[] => {
-      const isNew = typed !== '' && items.every(({ label }) => label !== typed);
-      const own = isNew ? [{ label: typed, description: 'as typed' }] : [];
-      return typed === '' ? [passOver, ...items] : [...own, ...items];
+    const show = (value: string): void => {
+      const { shown, active } = offeredFor(value.trim(), items);
+      pick.items = shown;
+      pick.activeItems = [active];
     };
     pick.title = title;
     pick.placeholder = `${textIn(question.about)} Choose one, or type another.`;
-    pick.items = offered('');
     pick.matchOnDescription = true;
     pick.ignoreFocusOut = true;
-    pick.onDidChangeValue((value) => {
-      pick.items = offered(value.trim());
-    });
+    pick.value = known;
+    show(known);
+    pick.onDidChangeValue(show);
     pick.onDidAccept(() => {
-      const [chosen] = pick.activeItems;
-      resolve(chosen === undefined || chosen.label === passOver.label ? [] : [chosen.label]);
+      const chosen = pick.activeItems[0] ?? offeredFor(pick.value.trim(), items).active;
+      resolve(chosen.label === passOver.label ? [] : [asTyped.get(chosen) ?? chosen.label]);
       pick.hide();
     });
     pick.onDidHide(() => {
@@ -125,6 +146,23 @@ function askFree(
     });
     pick.show();
   });
+}
+
+/** What an entry that takes the typed words would answer. */
+const asTyped = new WeakMap<QuickPickItem, string>();
+
+/** Of what is known, that which begins so is meant before the few letters by themselves, which stay on offer below. */
+function offeredFor(
+  typed: string,
+  items: readonly QuickPickItem[],
+): { readonly shown: readonly QuickPickItem[]; readonly active: QuickPickItem } {
+  if (typed === '') return { shown: [passOver, ...items], active: passOver };
+  const exact = items.find(({ label }) => label === typed);
+  if (exact !== undefined) return { shown: items, active: exact };
+  const own = { label: `Take "${typed}" as typed`, description: 'not among those known', alwaysShow: true };
+  asTyped.set(own, typed);
+  const begins = items.find(({ label }) => label.toLowerCase().startsWith(typed.toLowerCase()));
+  return { shown: [...items, own], active: begins ?? own };
 }
 
 async function askId(

@@ -275,7 +275,7 @@ async function openPalette(editor: Editor): Promise<void> {
   });
 }
 
-async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
+export async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
   const input = quickInput(editor);
   await input.waitFor();
   await input.fill(typed);

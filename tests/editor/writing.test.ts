@@ -8,6 +8,7 @@ import { until } from './wait.ts';
 import {
   answerQuickInput,
   chooseByName,
+  fillQuickInput,
   focusText,
   openFile,
   quickInputQuestion,
@@ -121,8 +122,11 @@ describe('a quote', () => {
     const copied = '\ufb01lter at 132\u00a0\u00baC for 3\u201318 min ';
     await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(copied)})`);
     await editor.page.keyboard.press('Control+V');
+    // The line is drawn as several where the window is narrow.
     await editor.page
-      .locator('.editor-group-container.active .view-line', { hasText: /filter\sat\s132\s°C\sfor\s3–18\smin\sDo\snot/ })
+      .locator('.editor-group-container.active .view-lines', {
+        hasText: /filter\sat\s132\s°C\sfor\s3–18\smin\s*Do\snot/,
+      })
       .waitFor();
     await runCommand(editor, 'Traywright: Show What the Last Paste Changed');
     await until('the changes', async () => {
@@ -158,9 +162,15 @@ describe('a new file', () => {
     await screenshot(editor, 'new-file-kinds');
     await chooseByName(editor, 'device', ({ label }) => label === 'Device');
     await asked('Document');
-    await chooseByName(editor, 'PG-12', ({ label }) => label === 'PG-12');
+    await fillQuickInput(editor, 'pg');
+    await until('the known document chosen already, and the words as typed below it', async () => {
+      const chosen = await editor.page.locator('.quick-input-list .monaco-list-row.focused').allInnerTexts();
+      const labels = (await quickList(editor)).map(({ label }) => label);
+      return chosen.join().includes('PG-12') && labels.at(-1) === 'Take "pg" as typed' ? true : undefined;
+    });
+    await editor.page.keyboard.press('Enter');
     await asked('Revision');
-    await answerQuickInput(editor, 'C');
+    await editor.page.keyboard.press('Enter');
     await asked('Maker');
     await answerQuickInput(editor, 'Pale Grove');
     await asked('Name');
@@ -185,6 +195,9 @@ describe('a new file', () => {
       const written = readFileSync(file, 'utf8');
       return written.includes('storage:') ? written : undefined;
     });
+    expect(made).toContain('maker: Pale Grove');
+    expect(made).toContain('  - {doc: PG-12, rev: C, role: device-specific}');
+    expect(made).toContain('  s1: {doc: PG-12, rev: C, page: , quote: }');
     expect(made).toContain('covers: [PG-1401, PG-1402]');
     expect(made).toContain('traits: [lumen]');
     await problemsWhen(editor, 'its open lines', (found) =>

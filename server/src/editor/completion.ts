@@ -7,6 +7,7 @@ import { keyOffers } from './completion-keys.ts';
 import { kindOffers, ownIdOffers, settingOffers, statementOffers } from './completion-special.ts';
 import { valueOffers } from './completion-values.ts';
 import type { Offer } from './offer.ts';
+import { overMark, withoutMark } from './to-do.ts';
 import { wantedAt } from './writing-shape.ts';
 
 export interface Offers {
@@ -24,7 +25,9 @@ export function completionsAt(
   view: LibraryView,
   rules: readonly NamedRule[],
 ): Offers {
-  const wanted = wantedAt(record.text, cursor);
+  const open = withoutMark(record.text, cursor);
+  const text = open?.text ?? record.text;
+  const wanted = wantedAt(text, cursor);
   const isKindValue = wanted?.keys.join() === 'kind';
   if (wanted === undefined || isKindValue) return limited(kindOffers(record.text, cursor), record.text, cursor);
   const around: Surroundings = { entity: record.entity, view, rules };
@@ -35,7 +38,7 @@ export function completionsAt(
     column: slot.column,
     step: fileForm(record.text).step,
     today: view.today,
-    text: record.text,
+    text,
   };
   const offers =
     wanted.as === 'key'
@@ -46,7 +49,8 @@ export function completionsAt(
           ...keyOffers(wanted, layout),
         ]
       : [...ownIdOffers(wanted, record.file), ...valueOffers(wanted, around, layout)];
-  return limited(offers, record.text, cursor);
+  const whole = open === undefined ? offers : offers.map((offer) => overMark(offer, open));
+  return limited(whole, text, cursor);
 }
 
 /** Of very many only those that hold the typed letters in their order. */

@@ -2,10 +2,12 @@ import type { LibraryView } from '../library/view.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import { mandatoryStages } from '../rules/support/mandatory-stages.ts';
 import type { Kind } from '../schema/kinds.ts';
-import type { Field, RecordShape } from '../schema/shape.ts';
+import type { Field, RecordShape, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { asValue } from './bare.ts';
 import { knownIds } from './completion-ids.ts';
+import { firstText } from './target-words.ts';
+import { toDoLine } from './to-do.ts';
 
 /** One question of the guide for a new file. */
 export interface NewFileQuestion {
@@ -16,9 +18,16 @@ export interface NewFileQuestion {
   readonly typical: string;
   /** `many`: as many answers as there are. */
   readonly takes: 'one' | 'many';
-  readonly choices: readonly { readonly label: string; readonly detail: string }[];
+  readonly choices: readonly Choice[];
   /** An answer that is not among the choices is fine. */
   readonly free: boolean;
+}
+
+export interface Choice {
+  readonly label: string;
+  readonly detail: string;
+  /** What is known of later questions once this is chosen, by their field: it stands there to be accepted or changed. */
+  readonly fills?: Readonly<Record<string, string>>;
 }
 
 /** Answers by field. A question that was passed over has none. */
@@ -33,7 +42,7 @@ export interface Guide {
 const guides: Readonly<Record<Kind, Guide>> = {
   library: { asks: ['name', 'site', 'language'], leavesOpen: [] },
   site: { asks: ['name'], leavesOpen: ['altitude'] },
-  document: { asks: ['doc', 'rev', 'title', 'maker', 'lang', 'market'], leavesOpen: ['issued', 'pages', 'status'] },
+  document: { asks: ['doc', 'rev', 'title', 'maker', 'lang', 'market', 'status', 'issued', 'pages'], leavesOpen: [] },
   device: { asks: ['doc', 'rev', 'maker', 'name', 'covers', 'class', 'traits', 'materials'], leavesOpen: [] },
   response: { asks: ['about', 'maker', 'answers'], leavesOpen: ['date', 'quote', 'status'] },
   question: { asks: ['about', 'maker', 'doc', 'rev', 'text'], leavesOpen: [] },
@@ -81,11 +90,20 @@ function questionFor(key: string, shape: RecordShape, view: LibraryView): readon
       takes: field.shape.form === 'list' ? 'many' : 'one',
       choices: [
         ...words.map(([label, detail]) => ({ label, detail })),
-        ...ids.map(({ id, detail }) => ({ label: id, detail })),
+        ...ids.map(({ id, detail }) => ({ label: id, detail, ...(key === 'doc' && filledBy(id, view)) })),
       ],
       free: item.form !== 'words',
     },
   ];
+}
+
+/** Revision and maker of a document that is known: of the one in force, else of the last. */
+function filledBy(number: string, view: LibraryView): Pick<Choice, 'fills'> {
+  const revisions = view.all('document').filter(({ doc }) => doc?.text === number);
+  const document = revisions.find(({ status }) => status?.text === 'current') ?? revisions.at(-1);
+  if (document === undefined) return {};
+  const fills = { rev: firstText(document, ['rev']), maker: firstText(document, ['maker']) };
+  return { fills: Object.fromEntries(Object.entries(fills).filter(([, text]) => text !== '')) };
 }
 
 /** Examples as a person types them at a question: the brackets and quotation marks of a file are no part of an answer. */
@@ -131,15 +149,22 @@ export function newFileText(kind: Kind, id: string, answers: Answers): string {
     if (given.length > 0) lines.push(lineFor(key, field, given));
     else if (key === 'sources') lines.push(...sourceLines(answers));
     else if (key === 'statements') lines.push(...statementLines(answers, shape));
-    else if (open.has(key)) lines.push(`${key}: # to do: ${field.description || field.title}`);
+    else if (open.has(key)) lines.push(toDoLine(key, field.description || field.title));
   }
   return `${lines.join('\n')}\n`;
 }
 
 function lineFor(key: string, { shape }: Field, given: readonly string[]): string {
   const isList = shape.form === 'list';
-  const values = given.map((one) => asValue(isList ? bareItem(one) : one));
+  const values = given.map((one) => (isList ? asValue(bareItem(one)) : asWritten(one.trim(), shape)));
   return isList ? `${key}: [${values.join(', ')}]` : `${key}: ${values[0] ?? ''}`;
+}
+
+/** Numbers and days stand without quotation marks where the field takes them: between them they would be text. */
+function asWritten(text: string, { form }: Shape): string {
+  const isNumber = form === 'quantity' && /^[1-9][0-9]*$/.test(text);
+  const isDay = form === 'date' && /^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text);
+  return isNumber || isDay ? text : asValue(text);
 }
 
 /** Brackets and quotation marks that someone typed as in a file: the list gets its own. */

@@ -79,6 +79,24 @@ describe('keys', () => {
 });
 
 describe('values', () => {
+  it.each([
+    ['class: ‸# to do: x', 'critical', 'class: critical'],
+    ['class:‸ # to do: x', 'critical', 'class: critical'],
+    ['class: cr‸# to do: x', 'critical', 'class: critical'],
+    ['class: cr‸ # to do: x', 'critical', 'class: critical'],
+    ['class: ‸  # to do: x', 'critical', 'class: critical'],
+    ['traits: ‸# to do: x', 'lumen', 'traits: [lumen…]'],
+    ['lumens: ‸# to do: x', 'new line of the list', 'lumens: \n  - …'],
+    ['class: ‸ # our own note', 'critical', 'class: critical # our own note'],
+  ])('take the mark of an open line with them: %s', (line, label, then) => {
+    for (const end of ['\n', '\r\n', '\nmaker: x\n'])
+      expect(withOffer(deskWith(`${top}${line}${end}`), label)).toBe(`${top}${then}${end}`);
+  });
+
+  it('not inside the mark of an open line', () => {
+    expect(labels(deskWith(`${top}class: # to ‸do: x\n`))).toEqual([]);
+  });
+
   it('bound words with one line of meaning; a number is never proposed', () => {
     const offers = offersAt(deskWith(`${option}      exposure: ‸`));
     expect(offers.map(({ label }) => label).slice(0, 3)).toEqual(['stated', 'at_least', 'at_most']);

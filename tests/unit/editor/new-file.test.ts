@@ -19,6 +19,9 @@ const scissors = {
   traits: ['multi-part', 'lumen'],
 };
 
+/** Answers that have a form of their own. */
+const formed: Readonly<Record<string, string>> = { issued: '2024-01-31', pages: '12' };
+
 describe('a new file', () => {
   it('asks in the order a person knows, with the words of closed lists and the ids that exist', () => {
     const view = sampleEngine().view();
@@ -40,6 +43,19 @@ describe('a new file', () => {
     expect(newFileQuestions('set', view).find(({ key }) => key === 'packaging')?.choices[0]?.label).toBe(
       'P1-wrap-light',
     );
+  });
+
+  it('knows revision and maker of a document that is chosen', () => {
+    const [document] = newFileQuestions('device', sampleEngine().view());
+    const chosen = document?.choices.find(({ label }) => label === 'DW-REP-077');
+    expect(chosen?.fills).toEqual({ rev: 'D', maker: 'Duskwell' });
+  });
+
+  it('asks of a document everything that must be there', () => {
+    const questions = newFileQuestions('document', sampleEngine().view());
+    expect(questions.find(({ key }) => key === 'status')).toMatchObject({ takes: 'one', free: false });
+    const answered = Object.fromEntries(questions.map(({ key }) => [key, ['1']]));
+    expect(newFileText('document', 'x', answered)).not.toContain('to do');
   });
 
   it('shows and takes the items of a list without the brackets of a file', () => {
@@ -109,7 +125,7 @@ describe('a new file', () => {
     const answers = Object.fromEntries(
       newFileQuestions(kind, view)
         .filter(({ key }) => key !== 'id')
-        .map(({ key, choices }) => [key, [choices[0]?.label ?? 'No. 5: a # b']]),
+        .map(({ key, choices }) => [key, [choices[0]?.label ?? formed[key] ?? 'No. 5: a # b']]),
     );
     const text = newFileText(kind, 'x-1', answers);
     const faults = readRuleFile(fileId('x.ifu.yaml'), text).problems.filter(
