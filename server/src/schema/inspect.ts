@@ -93,8 +93,11 @@ function inspectRecord(tree: MapTree, shape: RecordShape, name: Name, problems: 
   const entries = entriesOf(tree);
   for (const { key, value } of entries) {
     const field = shape.fields.get(key.text);
-    if (field !== undefined) inspectNode(value, field.shape, key, problems);
-    else {
+    if (field !== undefined) {
+      inspectNode(value, field.shape, key, problems);
+      if (value.node === 'list' && field.suggestions !== undefined)
+        inspectWords(value.items, field.suggestions, problems);
+    } else {
       const known = [...shape.fields.keys()];
       problems.push(words.unknownKey(key, worded(name), nearest(key.text, known), known));
     }
@@ -105,6 +108,15 @@ function inspectRecord(tree: MapTree, shape: RecordShape, name: Name, problems: 
   }
   if (shape.name === 'Requirement' && !entries.some(({ key }) => sayingKeys.has(key.text)))
     problems.push(words.requirementEmpty(tree, worded(name)));
+}
+
+/** Items of which every word is one that is often written there by itself: a comma was left out. */
+function inspectWords(items: readonly Tree[], usual: ReadonlyMap<string, string>, problems: Problem[]): void {
+  for (const item of items) {
+    if (item.node !== 'scalar' || item.style !== 'plain' || usual.has(item.text)) continue;
+    const parts = item.text.split(/\s+/);
+    if (parts.length > 1 && parts.every((part) => usual.has(part))) problems.push(words.runTogether(item, parts));
+  }
 }
 
 /** Of several entries with one key, the first. Nearly every map has each key once, and few keys. */
