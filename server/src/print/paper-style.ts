@@ -14,6 +14,7 @@ body { margin: 0 auto; max-width: ${widthMm - 2 * marginMm - 6}mm; }
 h1 { font-size: 1.6em; line-height: 1.15; margin: 0 0 .3em; border-bottom: .12em solid #000; padding-bottom: .2em; }
 h2 { font-size: 1.15em; margin: .75em 0 .2em; break-after: avoid; }
 h3 { font-size: 1.02em; margin: .65em 0 .15em; break-after: avoid; }
+:is(h2, h3) + p:has(+ table) { break-after: avoid; }
 p { margin: .3em 0; }
 ul, ol { margin: .2em 0; padding-left: 1.4em; } ol { padding-left: 2.4em; } li { margin: .12em 0; break-inside: avoid; }
 .verdict { border: .22em solid #000; padding: .4em .8em; margin: .5em 0; break-inside: avoid; }
