@@ -54,7 +54,7 @@ export class Pull {
   ): Promise<DocumentDiagnosticReport | ResponseError<DiagnosticServerCancellationData>> {
     const address = addressOf(params.textDocument.uri);
     const asked = this.versions.get(address);
-    await Promise.race([this.#workbench.textTaken(address), cancellation(token)]);
+    await Promise.race([this.#readyFor(address), cancellation(token)]);
     if (token.isCancellationRequested) return takenBack();
     const isNewest = (): boolean => this.versions.get(address) === asked;
     await this.#reports.prepare(address, new Slices(), isNewest);
@@ -63,6 +63,12 @@ export class Pull {
     this.#answered.set(address, { resultId, version: asked });
     if (params.previousResultId === resultId) return { kind: DocumentDiagnosticReportKind.Unchanged, resultId };
     return { kind: DocumentDiagnosticReportKind.Full, resultId, items: [...items] };
+  }
+
+  /** While a library is read, only a client that will be told to ask again may be answered with what the text shows by itself. */
+  #readyFor(address: string): Promise<void> {
+    const asksAgain = this.#refreshes && this.#workbench.isOpen(address);
+    return asksAgain ? this.#workbench.textTaken(address) : this.#workbench.settled();
   }
 
   /** Ends when the client takes the question back, or, for a client that takes no parts, with the first news. */
