@@ -1,3 +1,4 @@
+import { besideSilence } from '../model/silence.ts';
 import type { Field, RecordShape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { unquoted } from './writing-flow.ts';
@@ -32,20 +33,6 @@ const rare: ReadonlySet<string> = new Set([
 
 /** They say nothing about the work itself: after what does. */
 const general: ReadonlySet<string> = new Set(['src', 'silent', 'note', 'notes', 'review']);
-
-/** What may stand beside the word that the page is silent: how that was found, and what is done about it. */
-const besideSilence: ReadonlySet<string> = new Set([
-  'id',
-  'use',
-  'checked',
-  'note',
-  'reason',
-  'ask',
-  'src',
-  'as_written',
-  'when',
-  'strength',
-]);
 
 /**
  * The fields that may still be written, in the order in which they are wanted: what the schema demands, then the order of the work, then what is

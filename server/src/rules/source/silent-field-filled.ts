@@ -2,6 +2,7 @@ import type { Fix } from '../../base/problem.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Node, Rec } from '../../model/node.ts';
+import { besideSilence } from '../../model/silence.ts';
 import { fieldOf, isRequirement, nodesIn } from '../../model/walk.ts';
 import { quoteScalar } from '../../syntax/quote.ts';
 import { defineRule } from '../rule.ts';
@@ -95,22 +96,7 @@ ultrasonic: {use: silent, time: {silent: true}}
 });
 
 /** What may stand beside the silence: how it was found, and what is being done about it. */
-const companions: ReadonlySet<string> = new Set([
-  'node',
-  'at',
-  'dimension',
-  'id',
-  'silent',
-  'use',
-  'checked',
-  'note',
-  'reason',
-  'ask',
-  'src',
-  'as_written',
-  'when',
-  'strength',
-]);
+const companions: ReadonlySet<string> = new Set(['node', 'at', 'dimension', 'silent', ...besideSilence]);
 
 /** The prohibition of the very thing of which the page is said to be silent. */
 function prohibitionOf(record: Rec, entity: AnyEntity): Rec | undefined {
