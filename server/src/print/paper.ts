@@ -104,7 +104,7 @@ function listMarkup(name: 'ul' | 'ol', items: readonly Line[], className?: strin
 }
 
 /** Rows of a table that still stay together on one sheet. */
-const wholeRows = 24;
+const wholeRows = 12;
 
 function tableMarkup({ head, rows, narrow = [] }: Extract<Part, { is: 'table' }>): Markup {
   if (rows.length === 0) return nothing;

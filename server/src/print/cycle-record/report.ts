@@ -16,7 +16,7 @@ import { nameOf } from '../names.ts';
 import type { Paper } from '../paper.ts';
 import type { Part } from '../paper-part.ts';
 import type { Line, Piece } from '../piece.ts';
-import { judged, originOf, told } from '../piece.ts';
+import { judged, originOf, plain, told } from '../piece.ts';
 import type { RecordAnalysis, RecordQuestion } from './analyse.ts';
 import { analyse, usualLongestStep } from './analyse.ts';
 import { recordPlot } from './plot.ts';
@@ -167,15 +167,15 @@ function ownAsk(quantity: Quantity | undefined, subject: RecordSubject, printing
 }
 
 function demandRows(field: CycleField, { demands }: RecordSubject, printing: Printing): readonly (readonly Line[])[] {
-  return (demands[field] ?? []).map(({ by, who, requirement, src }): readonly Line[] => {
+  // A container may say the same for itself and for the cycle: it is printed once.
+  const rows = new Map<string, readonly Line[]>();
+  for (const { by, who, requirement, src } of demands[field] ?? []) {
     const cited = citationLine(sayingsOf(by, src)[0], printing);
-    return [
-      [],
-      [],
-      demanded(requirement, printing),
-      [nameOf(by, who.slice(who.indexOf('/') + 1)), ...(cited.length === 0 ? [] : [' (', ...cited, ')'])],
-    ];
-  });
+    const name = nameOf(by, who.slice(who.indexOf('/') + 1));
+    const row = [demanded(requirement, printing), [name, ...(cited.length === 0 ? [] : [' (', ...cited, ')'])]];
+    rows.set(row.map(plain).join(' '), [[], [], ...row]);
+  }
+  return [...rows.values()];
 }
 
 function lethalityRows({ lethality }: RecordAnalysis, { uncertaintyK }: RecordQuestion): readonly (readonly Line[])[] {
