@@ -2,6 +2,7 @@ import type { Edit } from '../base/problem.ts';
 import type { RecordShape } from '../schema/shape.ts';
 import { appendItem, fileForm, insertEntry } from '../syntax/edits.ts';
 import type { ListTree, MapTree, Tree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 import type { Piece } from './offer.ts';
 
 /** A field to add, by the keys that lead to it; `[]` at the end adds an item. The value is on one line. */
@@ -112,10 +113,6 @@ function grouped(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
 function inOrder(groups: ReadonlyMap<string, NewField[]>, { fields }: RecordShape): readonly [string, NewField[]][] {
   const order = [...fields.keys()];
   return [...groups].sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
-}
-
-function valueUnder(map: MapTree, key: string): Tree | undefined {
-  return map.entries.find((entry) => entry.key.text === key)?.value;
 }
 
 /** Below a value that is there; undefined when what leads there has another form or the field is given. */

@@ -1,4 +1,5 @@
 import type { MapTree, Tree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 import { marked, type NewField } from './insert-fields.ts';
 
 export interface IntoCleaning {
@@ -101,10 +102,6 @@ function stageOf(head: string, group: readonly NewField[]): string {
     }, value);
   });
   return `{stage: ${head}, ${inside.join(', ')}}`;
-}
-
-function valueUnder(map: MapTree, key: string): Tree | undefined {
-  return map.entries.find((entry) => entry.key.text === key)?.value;
 }
 
 function isEmpty(tree: Tree | undefined): boolean {

@@ -86,7 +86,7 @@ export type Parameter =
   | 'evidence';
 
 /** Place in `outcomes`: asked millions of times for a large library. */
-export const rankOf: Readonly<Record<Outcome, number>> = {
+export const outcomeRanks: Readonly<Record<Outcome, number>> = {
   meets: 0,
   'meets-with-note': 1,
   'needs-answer': 2,
@@ -95,7 +95,7 @@ export const rankOf: Readonly<Record<Outcome, number>> = {
 
 /** The worse of two outcomes. */
 export function worse(a: Outcome, b: Outcome): Outcome {
-  return rankOf[a] >= rankOf[b] ? a : b;
+  return outcomeRanks[a] >= outcomeRanks[b] ? a : b;
 }
 
 /** The worst outcome of all; `meets` when there is nothing to judge. */

@@ -3,7 +3,7 @@ import type { Sterilizer, SterilizerCycle } from '../model/entities/sterilizer.g
 import { isPast } from './evidence.ts';
 import { givenOf } from './given.ts';
 import { type CaseOf, factOf, judgeCase, judgeDemand } from './judgement.ts';
-import { type Judgement, rankOf, worstOf } from './outcome.ts';
+import { type Judgement, outcomeRanks, worstOf } from './outcome.ts';
 import { isListed } from './peroxide.ts';
 import { catchesSterilization, judgeProhibitions } from './prohibitions.ts';
 import { holds, type Setting } from './setting.ts';
@@ -66,7 +66,7 @@ export function bestEntry(question: PackagingQuestion): {
 
 /** Lower fits better. Temperature and exposure tell which cycle an entry means; drying tells only how far ours falls short of it. */
 function rank(judgements: readonly Judgement[]): number {
-  let rank = rankOf[worstOf(judgements)] * 1000;
+  let rank = outcomeRanks[worstOf(judgements)] * 1000;
   for (const { outcome, parameter } of judgements)
     if (outcome === 'fails') rank += parameter === 'packaging-dry' ? 1 : 10;
   return rank;

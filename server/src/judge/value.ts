@@ -7,7 +7,7 @@ import type { Cell, NumberRow } from './direction-row.ts';
 import { numberRows, wordCells } from './directions.ts';
 import { gapWords } from './gap.ts';
 import type { Given } from './given.ts';
-import { type Outcome, type Parameter, rankOf } from './outcome.ts';
+import { type Outcome, outcomeRanks, type Parameter } from './outcome.ts';
 import { bareReading } from './policies.ts';
 import { sameAsWritten } from './same-as-written.ts';
 
@@ -179,5 +179,5 @@ function lessThan(a: number, b: number, requirement: Requirement, given: Given):
 }
 
 export function worseAnswer<One extends { readonly outcome: Outcome }>(a: One, b: One): One {
-  return rankOf[b.outcome] > rankOf[a.outcome] || (a.outcome === 'meets' && b.outcome === 'meets') ? b : a;
+  return outcomeRanks[b.outcome] > outcomeRanks[a.outcome] || (a.outcome === 'meets' && b.outcome === 'meets') ? b : a;
 }

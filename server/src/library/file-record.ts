@@ -9,7 +9,8 @@ import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { readTree } from '../syntax/read.ts';
-import type { MapTree, Tree } from '../syntax/tree.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 import { exportsOf, exportsOfUnreadable } from './exports.ts';
 import type { IndexKey } from './keys.ts';
 
@@ -29,8 +30,8 @@ export interface FileRecord {
 export function readRuleFile(file: FileId, text: string): FileRecord {
   const { tree, problems } = readTree(text);
   if (tree === undefined || tree.node !== 'map') return unreadableFile(file, text, problems);
-  const kind = valueUnder(tree, 'kind');
-  const id = valueUnder(tree, 'id');
+  const kind = textUnder(tree, 'kind');
+  const id = textUnder(tree, 'id');
   const all = [...problems, ...withoutEchoes(inspect(tree), problems, text)];
   if (kind === undefined || !isKind(kind) || id === undefined) return unreadableFile(file, text, all);
   const root = { file, kind, id: entityId(id) };
@@ -46,8 +47,8 @@ function withoutEchoes(ofForm: readonly Problem[], ofSyntax: readonly Problem[],
   return ofForm.filter((problem) => !broken.has(lines.position(problem.span.start).line));
 }
 
-function valueUnder(tree: MapTree, key: string): string | undefined {
-  const value: Tree | undefined = tree.entries.find((entry) => entry.key.text === key)?.value;
+function textUnder(tree: MapTree, key: string): string | undefined {
+  const value = valueUnder(tree, key);
   return value?.node === 'scalar' && value.text !== '' ? value.text : undefined;
 }
 

@@ -1,5 +1,5 @@
 import type { Judgement, Outcome } from '../judge/outcome.ts';
-import { outcomes, rankOf as ranks } from '../judge/outcome.ts';
+import { outcomeRanks, outcomes } from '../judge/outcome.ts';
 
 /** Judgements as numbers, so that thousands of candidates can be compared quickly. */
 export interface Score {
@@ -49,7 +49,7 @@ export function isBetter(score: Score, than: Score): boolean {
 }
 
 export function rankOf(outcome: Outcome): number {
-  return ranks[outcome];
+  return outcomeRanks[outcome];
 }
 
 export function outcomeOf(rank: number): Outcome {
