@@ -22,7 +22,13 @@ interface Result {
   readonly baselineState?: string;
   readonly suppressions?: readonly unknown[];
   readonly partialFingerprints: Readonly<Record<string, string>>;
-  readonly locations: readonly { readonly physicalLocation: { readonly artifactLocation: { readonly uri: string } } }[];
+  readonly locations: readonly { readonly physicalLocation: PhysicalLocation }[];
+}
+
+interface PhysicalLocation {
+  readonly artifactLocation: { readonly uri: string };
+  readonly region: { readonly startLine: number; readonly snippet?: { readonly text: string } };
+  readonly contextRegion?: { readonly startLine: number; readonly snippet: { readonly text: string } };
 }
 
 function resultsIn(sarif: string): readonly Result[] {
@@ -55,6 +61,18 @@ describe('SARIF', () => {
     expect(code).toBe(0);
     expect(problems(sarif, out)).toEqual([]);
     expect(resultsIn(out).map(({ baselineState }) => baselineState)).toEqual(['unchanged']);
+  });
+
+  it('carries the words at the place and their line, for readers that do not have the file', async () => {
+    const { out } = await cli(['check', 'lanternfield', '--format', 'sarif'], { cwd: samples });
+    const places = resultsIn(out).flatMap(({ locations }) => locations.map((one) => one.physicalLocation));
+    for (const { artifactLocation, region, contextRegion } of places) {
+      const lines = readFileSync(join(samples, artifactLocation.uri), 'utf8').split('\n');
+      const line = lines[region.startLine - 1] ?? '';
+      expect(line).toContain(region.snippet?.text ?? '');
+      if (contextRegion !== undefined) expect(contextRegion.snippet.text).toBe(line);
+    }
+    expect(places.filter(({ region }) => region.snippet !== undefined).length).toBeGreaterThan(50);
   });
 
   it('escapes names of files as addresses', async () => {

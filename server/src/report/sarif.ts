@@ -108,7 +108,7 @@ function result(
     message: { text: messageOf(placed) },
     locations: [
       {
-        physicalLocation: physical(at, library),
+        physicalLocation: { ...physical(at, library), ...inItsLine(at) },
         logicalLocations: [{ fullyQualifiedName: `${finding.entity}${finding.path === '' ? '' : ` ${finding.path}`}` }],
       },
     ],
@@ -138,18 +138,32 @@ function withoutLinks(text: string): string {
     .replace(/[[\]\\]/g, '\\$&');
 }
 
-function physical(place: PlaceInText, library: LibraryReport): unknown {
-  const { start, end } = place;
+function physical(place: PlaceInText, library: LibraryReport) {
+  return { artifactLocation: { uri: uriPath(pathShown(library, place.file)) }, region: regionOf(place) };
+}
+
+/** With the text at the place, for readers that do not have the file: only where it is one line of a length that people write. */
+function regionOf({ start, end, line }: PlaceInText) {
+  const text = line.slice(start.character, end.character);
   return {
-    artifactLocation: { uri: uriPath(pathShown(library, place.file)) },
-    region: {
-      startLine: start.line + 1,
-      startColumn: start.character + 1,
-      endLine: end.line + 1,
-      endColumn: end.character + 1,
-    },
+    startLine: start.line + 1,
+    startColumn: start.character + 1,
+    endLine: end.line + 1,
+    endColumn: end.character + 1,
+    ...(start.line === end.line && text !== '' && text.length <= longestShown && { snippet: { text } }),
   };
 }
+
+/** The whole line, where the place is a part of it. */
+function inItsLine({ start, end, line }: PlaceInText) {
+  const isPart = start.line === end.line && end.character - start.character < line.length;
+  return isPart && line.length <= longestShown
+    ? { contextRegion: { startLine: start.line + 1, endLine: start.line + 1, snippet: { text: line } } }
+    : {};
+}
+
+/** Characters. */
+const longestShown = 500;
 
 /** A relative address: `/` stays, all else that an address can't hold is escaped; a colon in the first part would make a scheme. */
 function uriPath(path: string): string {
