@@ -1,10 +1,17 @@
 import { type Span, span } from '../base/span.ts';
+import { headingIn, isUnfinished, pageIn } from './headings.ts';
 
-/** Lines that follow each other and are no statements, with the lines of each paragraph as they stand. */
+/** Lines that follow each other and are no statements. */
 export interface RawRun {
   readonly span: Span;
-  readonly paragraphs: readonly string[];
+  readonly passages: readonly Passage[];
 }
+
+/** A paragraph with its lines as they stand, the heading of a section, or the number of a page. */
+export type Passage =
+  | { readonly is: 'paragraph'; readonly text: string }
+  | { readonly is: 'heading'; readonly text: string }
+  | { readonly is: 'page'; readonly page: number };
 
 export interface RawBlock {
   readonly span: Span;
@@ -91,7 +98,7 @@ function runsOf(lines: readonly Line[], written: ReadonlySet<Line>): readonly Ra
     const kept = current.slice(0, last + 1);
     const [first, end] = [kept[0], kept.at(-1)];
     if (first !== undefined && end !== undefined && kept.some(({ text }) => /\p{L}\s+\S/u.test(text)))
-      runs.push({ span: span(first.start, end.start + end.text.length), paragraphs: paragraphsOf(kept) });
+      runs.push({ span: span(first.start, end.start + end.text.length), passages: passagesOf(kept) });
     current = [];
   };
   for (const line of lines) {
@@ -105,14 +112,26 @@ function runsOf(lines: readonly Line[], written: ReadonlySet<Line>): readonly Ra
 /** Not the dash of a range whose line ended before it. */
 const bullet = /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L}))/u;
 
-function paragraphsOf(lines: readonly Line[]): readonly string[] {
-  const paragraphs: string[] = [];
-  let begins = true;
+function passagesOf(lines: readonly Line[]): readonly Passage[] {
+  const passages: Passage[] = [];
+  let before: string | undefined;
   for (const { text } of lines) {
-    const isBlank = text.trim() === '';
-    if (!isBlank && (begins || bullet.test(text))) paragraphs.push(text.replace(bullet, ''));
-    else if (!isBlank) paragraphs.push(`${paragraphs.pop() ?? ''}\n${text}`);
-    begins = isBlank;
+    const special = specialIn(text, before);
+    const last = passages.at(-1);
+    if (special !== undefined) passages.push(special);
+    else if (text.trim() === '') before = undefined;
+    else if (before === undefined || bullet.test(text) || last?.is !== 'paragraph')
+      passages.push({ is: 'paragraph', text: text.replace(bullet, '') });
+    else passages[passages.length - 1] = { is: 'paragraph', text: `${last.text}\n${text}` };
+    before = special !== undefined || text.trim() === '' ? undefined : text;
   }
-  return paragraphs;
+  return passages;
+}
+
+/** `before`: the line of the same paragraph that stands above. */
+function specialIn(text: string, before: string | undefined): Passage | undefined {
+  const page = pageIn(text);
+  if (page !== undefined) return { is: 'page', page };
+  const heading = before !== undefined && isUnfinished(before) ? undefined : headingIn(text);
+  return heading === undefined ? undefined : { is: 'heading', text: heading };
 }

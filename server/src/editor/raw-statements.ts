@@ -8,11 +8,13 @@ import { shapeOf } from '../schema/shapes.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { type RawBlock, rawBlock } from './raw-lines.ts';
+import { asValue } from './bare.ts';
+import { type Passage, type RawBlock, rawBlock } from './raw-lines.ts';
 
 /**
- * Sentences of a page that were pasted under `statements:` as they are: each becomes a statement with an id that the file does not use yet,
- * the document of the file's first source, and its words between quotation marks. The page is left open: which one it is cannot be known.
+ * Sentences of pages that were pasted under `statements:` as they are: each becomes a statement with an id that the file does not use yet,
+ * the document of the file's first source, and its words between quotation marks. Page and section come from the page marks and headings
+ * among the sentences; a page that no mark tells is left open.
  */
 export interface MadeStatements {
   /** From the line of `statements:` to the end of what stands under it. */
@@ -31,10 +33,11 @@ export function statementsFromRaw(text: string, kind: Kind, tree: MapTree | unde
   let next = freeNumber(text, block);
   let count = 0;
   const edits: Edit[] = [];
-  for (const { span, paragraphs } of block.runs) {
-    const lines = paragraphs.flatMap(sentencesOf).map((sentence) => {
+  for (const { span, passages } of block.runs) {
+    const lines = quotedIn(passages, numberIn(text, tree)).map(({ page, section, sentence }) => {
       count++;
-      return `${indent}s${next++}: {${source}, page: , quote: ${doubleQuoted(sentence)}}`;
+      const place = `page: ${page ?? ''}${section === '' ? '' : `, section: ${asValue(section)}`}`;
+      return `${indent}s${next++}: {${source}, ${place}, quote: ${doubleQuoted(sentence)}}`;
     });
     edits.push({ span, text: lines.join(lineEnd) });
   }
@@ -56,13 +59,61 @@ function freeNumber(text: string, { runs }: RawBlock): number {
 }
 
 function sourceIn(text: string, tree: MapTree | undefined): string {
+  return `doc: ${writtenOfSource(text, tree, 'doc')}, rev: ${writtenOfSource(text, tree, 'rev')}`;
+}
+
+function numberIn(text: string, tree: MapTree | undefined): string {
+  return writtenOfSource(text, tree, 'doc').replace(/^["']|["']$/g, '');
+}
+
+function writtenOfSource(text: string, tree: MapTree | undefined, name: 'doc' | 'rev'): string {
   const sources = tree?.entries.find(({ key }) => key.text === 'sources')?.value;
   const first = sources?.node === 'list' ? sources.items[0] : undefined;
-  const written = (name: string): string => {
-    const value = first?.node === 'map' ? first.entries.find(({ key }) => key.text === name)?.value : undefined;
-    return value?.node === 'scalar' ? text.slice(value.span.start, value.span.end) : '';
-  };
-  return `doc: ${written('doc')}, rev: ${written('rev')}`;
+  const value = first?.node === 'map' ? first.entries.find(({ key }) => key.text === name)?.value : undefined;
+  return value?.node === 'scalar' ? text.slice(value.span.start, value.span.end) : '';
+}
+
+interface Quoted {
+  readonly page: number | undefined;
+  readonly section: string;
+  readonly sentence: string;
+}
+
+/** Each sentence with its page and section. Headings that follow each other at once are one: `Cleaning` and `By hand`. */
+function quotedIn(passages: readonly Passage[], document: string): readonly Quoted[] {
+  const found: Quoted[] = [];
+  const pages = pagesOf(passages);
+  let section = '';
+  let before: Passage | undefined;
+  for (const [at, passage] of passages.entries()) {
+    if (passage.is === 'heading')
+      section = before?.is === 'heading' ? `${section}: ${passage.text}`.slice(-longestSection) : passage.text;
+    else if (passage.is === 'paragraph' && !isRunningHead(passage.text, document))
+      for (const sentence of sentencesOf(passage.text)) found.push({ page: pages[at], section, sentence });
+    before = passage;
+  }
+  return found;
+}
+
+const longestSection = 120;
+
+/**
+ * The page of each passage. A mark behind the last sentence shows that marks stand at the foot of their pages, else they stand at the
+ * head; what comes before a first head of page 2 stands on page 1.
+ */
+function pagesOf(passages: readonly Passage[]): readonly (number | undefined)[] {
+  const isFoot = passages.at(-1)?.is === 'page';
+  const marks = passages.flatMap((passage, at) => (passage.is === 'page' ? [{ at, page: passage.page }] : []));
+  return passages.map((_passage, at) => {
+    if (isFoot) return marks.find((mark) => mark.at >= at)?.page;
+    const last = marks.findLast((mark) => mark.at <= at);
+    return last?.page ?? (marks[0]?.page === 2 ? 1 : undefined);
+  });
+}
+
+/** A line that says nothing but number and revision of the document. */
+function isRunningHead(text: string, document: string): boolean {
+  return document !== '' && text.includes(document) && text.trim().split(/\s+/).length <= 4;
 }
 
 /** A semicolon joins what belongs together on the page, so that it ends no quote. */

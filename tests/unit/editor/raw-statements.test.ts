@@ -35,6 +35,21 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
     'statements:\n    s1:\n      doc: D-1\n      quote: "Rinse\n        well."\n    s2: {doc: D-1,\n      quote: "Dry well."}\n    Wipe it dry.\n',
     'statements:\n    s1:\n      doc: D-1\n      quote: "Rinse\n        well."\n    s2: {doc: D-1,\n      quote: "Dry well."}\n    s3: {doc: D-1, rev: "02", page: , quote: "Wipe it dry."}\n',
   ],
+  [
+    'headings and page marks give section and page; a sentence in a frame and the end of a sentence are no heading',
+    'statements:\nD-1 Rev. 02   Page 1 of 2\nCLEANING\nManual cleaning:\n1. Rinse well before the\nSterilization\nDo not autoclave\nPage 2 of 2\nD-1 Rev. 02\n5.2 Storage\nKeep dry.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, section: "CLEANING: Manual cleaning", quote: "Rinse well before the Sterilization Do not autoclave"}\n  s2: {doc: D-1, rev: "02", page: 2, section: Storage, quote: "Keep dry."}\n',
+  ],
+  [
+    'page marks at the foot, and one before a second page alone',
+    'statements:\nRinse it.\n- 3 -\nDry it.\n- 4 -\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "Rinse it."}\n  s2: {doc: D-1, rev: "02", page: 4, quote: "Dry it."}\n',
+  ],
+  [
+    'what stands before page 2 stands on page 1; a page that is only named in a sentence is no mark',
+    'statements:\nRinse, see page 7\n\nSeite 2\nDry it.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, quote: "Rinse, see page 7"}\n  s2: {doc: D-1, rev: "02", page: 2, quote: "Dry it."}\n',
+  ],
   ['nothing pasted', 'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n\n# done\n', undefined],
   ['a statement whose fields stand too far left', 'statements:\n  s1:\n  doc: D-1\n  quote: "A b."\n', undefined],
 ];
