@@ -5,10 +5,13 @@ import type { ListTree, MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import type { Piece } from './offer.ts';
 
-/** A field to add, by the keys that lead to it; `[]` at the end adds an item. The value is on one line. */
+/** A field to add, by the keys that lead to it; `[]` at the end adds an item. */
 export interface NewField {
   readonly path: string;
+  /** On one line. */
   readonly value: string;
+  /** The same on lines of its own, where it grows as an instruction is read: used wherever the file is not between braces there. */
+  readonly lines?: readonly string[];
   /** The fields inside it by name, where it is more than the one at its path. */
   readonly holds?: readonly string[];
 }
@@ -61,13 +64,11 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
       made.push(...group.flatMap(namesOf));
       continue;
     }
-    for (const field of group) {
-      const edit = into(text, known, field.path.split('.').slice(1), field.value, field.path);
-      if (edit === undefined) there.push(field.path);
-      else {
-        edits.push(edit);
-        made.push(...namesOf(field));
-      }
+    for (const [path, fields] of byPath(group)) {
+      const added = into(text, known, path.split('.').slice(1), fields);
+      if (added.length === 0) there.push(path);
+      else made.push(...fields.flatMap(namesOf));
+      edits.push(...added);
     }
   }
   return { edits: joined(edits), made, there };
@@ -115,20 +116,52 @@ function inOrder(groups: ReadonlyMap<string, NewField[]>, { fields }: RecordShap
   return [...groups].sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
 }
 
-/** Below a value that is there; undefined when what leads there has another form or the field is given. */
-function into(text: string, tree: Tree, keys: readonly string[], value: string, path: string): Edit | undefined {
+function byPath(fields: readonly NewField[]): ReadonlyMap<string, readonly NewField[]> {
+  const found = new Map<string, NewField[]>();
+  for (const field of fields) found.set(field.path, [...(found.get(field.path) ?? []), field]);
+  return found;
+}
+
+/** Below a value that is there; none when what leads there has another form or the field is given. */
+function into(text: string, tree: Tree, keys: readonly string[], fields: readonly NewField[]): readonly Edit[] {
   const [key, ...rest] = keys;
-  if (key === undefined) return tree.node === 'list' && path.endsWith('[]') ? addItem(text, tree, value) : undefined;
+  const isItem = fields[0]?.path.endsWith('[]') === true;
+  if (key === undefined) return tree.node === 'list' && isItem ? items(text, tree, fields) : [];
   const item = tree.node === 'list' ? itemOf(tree, key) : undefined;
-  if (item !== undefined) return into(text, item, rest, value, path);
-  if (tree.node !== 'map') return undefined;
+  if (item !== undefined) return into(text, item, rest, fields);
+  if (tree.node !== 'map') return [];
   const name = key.replace('[]', '');
   const inner = valueUnder(tree, name);
   if (inner !== undefined) {
-    if (key.endsWith('[]')) return inner.node === 'list' ? addItem(text, inner, value) : undefined;
-    return into(text, inner, rest, value, path);
+    if (key.endsWith('[]')) return inner.node === 'list' ? items(text, inner, fields) : [];
+    return into(text, inner, rest, fields);
   }
-  return insertEntry(text, tree, name, [nested(rest, key.endsWith('[]') ? `[${value}]` : value)]);
+  const edit = insertEntry(
+    text,
+    tree,
+    name,
+    text[tree.span.start] === '{' ? [flow(keys, fields)] : block(keys, fields),
+  );
+  return edit === undefined ? [] : [edit];
+}
+
+/** What stands behind the first of the keys, on one line. */
+function flow([key = '', ...rest]: readonly string[], fields: readonly NewField[]): string {
+  return nested(
+    rest,
+    key.endsWith('[]') ? `[${fields.map(({ value }) => value).join(', ')}]` : (fields[0]?.value ?? ''),
+  );
+}
+
+/** The same on lines: a list is written with dashes. */
+function block(keys: readonly string[], fields: readonly NewField[]): readonly string[] {
+  const [key = '', ...rest] = keys;
+  if (rest.length > 0 || !key.endsWith('[]')) return [flow(keys, fields)];
+  return fields.flatMap(asItem);
+}
+
+function asItem({ value, lines = [value] }: NewField): readonly string[] {
+  return lines.map((line, at) => `${at === 0 ? '- ' : '  '}${line}`);
 }
 
 /** The item that a number in a path stands for. */
@@ -136,8 +169,13 @@ function itemOf({ items }: ListTree, key: string): Tree | undefined {
   return /^\d{1,6}$/.test(key) ? items[Number(key)] : undefined;
 }
 
-function addItem(text: string, list: ListTree, value: string): Edit | undefined {
-  return appendItem(text, list, [value]);
+function items(text: string, list: ListTree, fields: readonly NewField[]): readonly Edit[] {
+  const isFlow = text[list.span.start] === '[';
+  const one = fields.map(({ value }) => value).join(', ');
+  const added = isFlow
+    ? [appendItem(text, list, [one])]
+    : fields.map(({ value, lines }) => appendItem(text, list, lines ?? [value]));
+  return added.filter((edit) => edit !== undefined);
 }
 
 /** `steps[]` and a value: `{steps: [value]}`. */
@@ -179,14 +217,15 @@ function inOpenLine(text: string, root: MapTree, head: string, group: readonly N
 function linesOf(head: string, group: readonly NewField[], indent: string): readonly string[] {
   const [first] = group;
   if (first !== undefined && group.length === 1 && first.path === head) return [`${head}: ${first.value}`];
-  if (first?.path === `${head}[]`) return [`${head}:`, ...group.map(({ value }) => `${indent}- ${value}`)];
+  const indented = (added: readonly string[], times: number): readonly string[] =>
+    added.map((line) => `${indent.repeat(times)}${line}`);
+  if (first?.path === `${head}[]`) return [`${head}:`, ...indented(group.flatMap(asItem), 1)];
   const lines = [`${head}:`];
-  for (const { path, value } of group) {
-    const [key = '', ...rest] = path.split('.').slice(1);
-    const name = key.replace('[]', '');
-    const opens = `${indent}${name}:`;
-    if (key.endsWith('[]')) lines.push(...(lines.includes(opens) ? [] : [opens]), `${indent}${indent}- ${value}`);
-    else lines.push(`${indent}${name}: ${nested(rest, value)}`);
+  for (const field of group) {
+    const [key = '', ...rest] = field.path.split('.').slice(1);
+    const opens = `${indent}${key.replace('[]', '')}:`;
+    if (key.endsWith('[]')) lines.push(...(lines.includes(opens) ? [] : [opens]), ...indented(asItem(field), 2));
+    else lines.push(`${opens} ${nested(rest, field.value)}`);
   }
   return lines;
 }

@@ -4,7 +4,10 @@ import type { Kind } from '../schema/kinds.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './insert-fields.ts';
+import { detergentIn, waterIn } from './quote-agents.ts';
 import { conditionOf } from './quote-conditions.ts';
+import type { Section, Way } from './quote-section.ts';
+import { wayOf } from './quote-section.ts';
 
 /** Stages of a device that a sentence without numbers may be about, with the field that holds what it says. */
 const fieldOfStage: Partial<Record<StageWord, string>> = {
@@ -38,6 +41,10 @@ const ofUse: ReadonlySet<string> = new Set([
   'drying',
   'rinse',
   'point_of_use.wipe',
+  'ultrasonic.rinse',
+  'mechanical.rinse',
+  'mechanical.dry',
+  'mechanical.thermal',
 ]);
 
 /**
@@ -45,11 +52,11 @@ const ofUse: ReadonlySet<string> = new Set([
  * (water, air, a cloth) comes with it. A prohibition of something else (`Lubricate the joint; do not use silicone oil`) does not forbid the
  * stage. Of several stages nothing is made, unless all are forbidden: which one the sentence asks for is not for us to say.
  */
-export function factsOf(reading: QuoteReading, kind: Kind, src: string): readonly Fact[] {
+export function factsOf(reading: QuoteReading, kind: Kind, src: string, section: Section): readonly Fact[] {
   if (kind !== 'device') return [];
   const stages = new Map<string, Said>();
   for (const mention of reading.stages) {
-    const said = saidOf(mention, reading);
+    const said = saidOf(mention, reading, wayOf(section));
     if (said === undefined) continue;
     const known = stages.get(said.field);
     stages.set(said.field, {
@@ -62,6 +69,9 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string): readonl
   const quote = reading.quote.toLowerCase();
   const last = lastRinse([...stages.keys()], quote, src);
   if (last !== undefined) return [last];
+  const beside = [...forbiddenMethods(reading, src), ...keptMoist(quote, src)];
+  if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
+  if (beside.length > 0) return beside;
   if (all.length > 1 && !all.every(({ forbidden }) => forbidden)) return [];
   return all.flatMap((said) => fieldsOf(said, quote, src));
 }
@@ -73,16 +83,28 @@ interface Said {
   readonly condition: string | undefined;
 }
 
-function saidOf(mention: StageMention, reading: QuoteReading): Said | undefined {
-  const { stage, span } = mention;
-  const forbidden = reading.negations.some(
-    ({ kind, target }) => kind === 'prohibition' && target.start <= span.start && span.end <= target.end,
-  );
+/** Under the heading of one way of cleaning, what every way has belongs to that way. */
+const fieldUnder: Readonly<Record<Way, Partial<Record<StageWord, string>>>> = {
+  manual: { rinse: 'manual.steps[]', wipe: 'manual.steps[]' },
+  ultrasonic: { rinse: 'ultrasonic.rinse' },
+  mechanical: { rinse: 'mechanical.rinse', dry: 'mechanical.dry', disinfection: 'mechanical.thermal' },
+};
+
+function saidOf(mention: StageMention, reading: QuoteReading, way: Way | undefined): Said | undefined {
+  const { stage } = mention;
+  const forbidden = isForbidden(mention, reading);
   // What may not be soaked may not lie in a liquid.
-  const field = stage === 'soak' && forbidden ? 'immersion' : fieldOfStage[stage];
+  const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
+  const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? fieldOfStage[stage]);
   return field === undefined
     ? undefined
     : { field, stage, forbidden, condition: forbidden ? conditionOf(mention, reading) : undefined };
+}
+
+function isForbidden({ span }: StageMention, { negations }: QuoteReading): boolean {
+  return negations.some(
+    ({ kind, target }) => kind === 'prohibition' && target.start <= span.start && span.end <= target.end,
+  );
 }
 
 function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, src: string): readonly Fact[] {
@@ -100,7 +122,7 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
   if (forbidden) return [];
   switch (field) {
     case 'manual.steps[]':
-      return [{ path: field, value: `{do: ${stage}, src: ${src}}` }];
+      return [{ path: field, value: `{${[`do: ${stage}`, ...detergentIn(quote), `src: ${src}`].join(', ')}}` }];
     case 'inspection':
       return [{ path: field, value: `{visual: ${marked.choice(['true', 'false'])}, src: ${src}}` }];
     default:
@@ -116,36 +138,17 @@ function useChoice(first: 'forbidden' | 'required'): string {
 
 function detailsOf(field: string, quote: string): readonly string[] {
   if (field === 'drying') return dryingIn(quote);
-  return field === 'rinse' ? waterIn(quote).map((water) => `water: {${water}}`) : [];
+  return field.endsWith('rinse') ? waterIn(quote).map((water) => `water: {${water}}`) : [];
 }
-
-/** Grades of water by the words of a page. Where it names another water, the grade is left for the reader to choose. */
-const grades: readonly (readonly [string, readonly string[]])[] = [
-  ['critical', ['critical water']],
-  ['sterile', ['sterile water', 'sterilised water', 'sterilized water', 'sterilem wasser', 'eau stérile']],
-  ['purified', ['purified water', 'gereinigtem wasser', 'eau purifiée']],
-  ['softened', ['softened water', 'enthärtetem wasser', 'eau adoucie']],
-  ['utility', ['utility water', 'tap water', 'leitungswasser', 'eau du robinet']],
-];
 
 /** The water of the last rinse has a place of its own, by hand as in a washer. */
 function lastRinse(fields: readonly string[], quote: string, src: string): NewField | undefined {
   const [water] = waterIn(quote);
   const isLast = /final rins|last rins|schlussspül|letzte spül|rinçage final|dernier rinçage/.test(quote);
-  const inWasher = fields.includes('mechanical');
-  if (water === undefined || !isLast || !fields.includes('rinse') || fields.length > (inWasher ? 2 : 1))
-    return undefined;
+  const inWasher = fields.includes('mechanical') || fields.includes('mechanical.rinse');
+  const isRinse = fields.includes('rinse') || fields.includes('mechanical.rinse');
+  if (water === undefined || !isLast || !isRinse || fields.length > (inWasher ? 2 : 1)) return undefined;
   return { path: inWasher ? 'mechanical.final_rinse' : 'rinse.final', value: `{${water}, src: ${src}}` };
-}
-
-/** `grade: critical`, as the page names the water. */
-function waterIn(quote: string): readonly string[] {
-  const named = grades.find(([, words]) => words.some((word) => quote.includes(word)))?.[0];
-  const all = grades.map(([grade]) => grade);
-  if (named !== undefined) return [`grade: ${marked.choice([named, ...all.filter((one) => one !== named)])}`];
-  const isOther =
-    /(?:deioni|demineral|de-ioni|distilled|reverse.osmosis|destilliert|entmineral|vollentsalzt|déminéral|distillée)/;
-  return isOther.test(quote) ? [`grade: ${marked.hole}`] : [];
 }
 
 const methods: readonly (readonly [string, readonly string[]])[] = [
@@ -161,6 +164,47 @@ function dryingIn(quote: string): readonly string[] {
     ...(named.length === 0 ? [] : [`method: [${named.join(', ')}]`]),
     ...(grade.length === 1 && named.includes('air') ? [`air: {grade: ${grade.join()}}`] : []),
   ];
+}
+
+/** Ways of sterilizing that a sentence forbids outright. */
+const methodNames: Partial<Record<StageWord, string>> = {
+  gravity: 'steam-gravity',
+  prevac: 'steam-prevac',
+  iuss: 'iuss',
+  vh2o2: 'vh2o2',
+  eo: 'eo',
+  'dry-heat': 'dry-heat',
+};
+
+function forbiddenMethods(reading: QuoteReading, src: string): readonly Fact[] {
+  // What was not tried out is not therefore forbidden.
+  const isUntried = /\b(?:tested|validated|evaluated|geprüft|validiert|testée?|validée?)\b/i.test(reading.quote);
+  const isSterilizing = /sterili|stérili|autoclav/i.test(reading.quote) && !isUntried;
+  const forbidden = reading.stages.filter((mention) => isSterilizing && isForbidden(mention, reading));
+  return forbidden.flatMap((mention) => {
+    const what = methodNames[mention.stage];
+    const isNarrowed = what === undefined || conditionOf(mention, reading) !== undefined;
+    return isNarrowed ? [] : [{ path: 'not[]', value: `{what: ${what}, src: ${src}}` }];
+  });
+}
+
+function keptMoist(quote: string, src: string): readonly Fact[] {
+  const isKept = /\b(?:keep|kept)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
+    quote,
+  );
+  return isKept && !/\b(?:not|never|nicht|pas)\b/.test(quote)
+    ? [{ path: 'point_of_use.keep_moist', value: `{use: ${useChoice('required')}, src: ${src}}` }]
+    : [];
+}
+
+/** `Pull off the cap before cleaning`, under a heading that speaks of taking apart. */
+function apart({ stages }: Section, quote: string, src: string): readonly Fact[] {
+  const isMeant =
+    stages.includes('disassembly') &&
+    /\b(?:apart|pull|remove|unscrew|detach|abnehmen|abziehen|abschrauben|retire)/.test(quote);
+  return isMeant
+    ? takenApart(quote).map((inside) => ({ path: 'disassembly.assembled_for', value: `{${inside}, src: ${src}}` }))
+    : [];
 }
 
 /** Before which stages it must be apart, where the sentence says so: `Disassemble before cleaning`. */

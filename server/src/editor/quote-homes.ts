@@ -14,8 +14,10 @@ export interface Group {
   readonly words: readonly string[];
   /** Stages whose sentences are not about this group, whatever their words. */
   readonly unlessStage?: readonly StageWord[];
-  /** Only in sentences that name this stage as well. */
+  /** Only in sentences that name this stage as well, or stand under a heading that does. */
   readonly besideStage?: StageWord;
+  /** What a new step of a list does. */
+  readonly does?: string;
   readonly fields: readonly Home[];
 }
 
@@ -24,6 +26,8 @@ export interface Home {
   readonly field: string;
   readonly dimension: Dimension;
   readonly near: readonly string[];
+  /** Only where the sentence has a number of this kind as well. */
+  readonly beside?: Dimension;
   /** What is counted, where the page prints a bare number. */
   readonly counted?: string;
 }
@@ -45,6 +49,83 @@ const cycleFields: readonly Home[] = [
   { field: 'dry', dimension: 'time', near: ['dry', 'trock', 'séch'] },
 ];
 
+const tooHot = ['exceed', 'heat above', 'temperatures above', 'hotter than', 'überschreit', 'dépass'];
+const stepFields: readonly Home[] = [
+  { field: 'volume', dimension: 'volume', near: [] },
+  { field: 'times', dimension: 'count', near: [] },
+  { field: 'pressure', dimension: 'pressure', near: [] },
+  { field: 'time', dimension: 'time', near: [] },
+  { field: 'temp', dimension: 'temperature', near: [] },
+  { field: 'detergent.ph', dimension: 'ph', near: ['ph'] },
+  { field: 'detergent.dose', dimension: 'dose', near: [] },
+];
+const brushFields: readonly Home[] = [
+  { field: 'brush.diameter', dimension: 'length', near: ['diameter', 'durchmesser', 'diamètre', 'ø'] },
+  { field: 'brush.length', dimension: 'length', near: ['length', 'reach', ' long', 'länge', ' lang', 'longueur'] },
+];
+const moving = ['open and close', 'actuat', 'öffnen und schließen', 'bewegen', 'ouvrir et fermer', 'actionne'];
+
+/** What is done by hand. Rinsing and wiping are steps by hand only where the sentence or its heading says so. */
+const manualSteps: readonly Group[] = [
+  {
+    does: 'flush',
+    path: 'manual.steps[]',
+    stages: ['flush'],
+    words: ['syringe', 'spritze', 'seringue'],
+    unlessStage: ['mechanical'],
+    fields: stepFields,
+  },
+  {
+    does: 'brush',
+    path: 'manual.steps[]',
+    stages: ['brush'],
+    words: ['strokes'],
+    fields: [...stepFields, ...brushFields],
+  },
+  { does: 'soak', path: 'manual.steps[]', stages: ['soak'], words: [], fields: stepFields },
+  {
+    does: 'soak',
+    path: 'manual.steps[]',
+    stages: ['immersion'],
+    words: [],
+    besideStage: 'manual',
+    fields: stepFields,
+  },
+  { does: 'rinse', path: 'manual.steps[]', stages: ['rinse'], words: [], besideStage: 'manual', fields: stepFields },
+  { does: 'wipe', path: 'manual.steps[]', stages: ['wipe'], words: [], besideStage: 'manual', fields: stepFields },
+  {
+    does: 'actuate',
+    path: 'manual.steps[]',
+    stages: [],
+    words: moving,
+    fields: [{ field: 'times', dimension: 'count', near: moving }],
+  },
+];
+
+const rinseFields: readonly Home[] = [
+  { field: 'time', dimension: 'time', near: [] },
+  { field: 'times', dimension: 'count', near: [] },
+  { field: 'temp', dimension: 'temperature', near: [] },
+  { field: 'volume', dimension: 'volume', near: [] },
+];
+const prewashWords = ['prewash', 'pre-wash', 'pre-rins', 'prerins', 'vorspül', 'vorwasch', 'prélav', 'prérinç'];
+const lastRinseWords = ['final rins', 'last rins', 'final water rins', 'schlussspül', 'letzte spül', 'rinçage final'];
+const neutralWords = ['neutralis', 'neutraliz'];
+
+/** A phase of a machine that its own name stands for, right beside its numbers. */
+function phase(path: string, words: readonly string[], stages: readonly StageWord[] = []): Group {
+  return {
+    path,
+    stages,
+    words,
+    besideStage: 'mechanical',
+    fields: [
+      { field: 'time', dimension: 'time', near: words },
+      { field: 'temp', dimension: 'temperature', near: words },
+    ],
+  };
+}
+
 const device: readonly Group[] = [
   {
     path: 'sterilization.any_of[]',
@@ -55,9 +136,9 @@ const device: readonly Group[] = [
   {
     path: 'limits',
     stages: [],
-    words: ['exceed', 'überschreit', 'dépass'],
+    words: [...tooHot],
     unlessStage: ['ultrasonic', 'manual', 'mechanical', 'soak', 'flush', 'rinse', 'disinfection', 'dry'],
-    fields: [{ field: 'temp', dimension: 'temperature', near: ['exceed', 'überschreit', 'dépass'] }],
+    fields: [{ field: 'temp', dimension: 'temperature', near: tooHot }],
   },
   {
     path: 'limits',
@@ -90,21 +171,7 @@ const device: readonly Group[] = [
       { field: 'flush_now', dimension: 'volume', near: ['flush', 'spül', 'rinc'] },
     ],
   },
-  {
-    path: 'manual.steps[]',
-    stages: ['flush', 'brush', 'soak'],
-    words: ['syringe', 'spritze', 'seringue', 'strokes'],
-    fields: [
-      { field: 'volume', dimension: 'volume', near: [] },
-      { field: 'times', dimension: 'count', near: [] },
-      { field: 'brush.diameter', dimension: 'length', near: ['diameter', 'durchmesser', 'diamètre', 'ø'] },
-      { field: 'brush.length', dimension: 'length', near: ['length', 'reach', ' long', 'länge', ' lang', 'longueur'] },
-      { field: 'pressure', dimension: 'pressure', near: [] },
-      { field: 'time', dimension: 'time', near: [] },
-      { field: 'temp', dimension: 'temperature', near: [] },
-      { field: 'detergent.ph', dimension: 'ph', near: ['ph'] },
-    ],
-  },
+  ...manualSteps,
   {
     path: 'manual.detergent',
     stages: ['manual'],
@@ -131,6 +198,11 @@ const device: readonly Group[] = [
     words: ['washer'],
     fields: [{ field: 'ph', dimension: 'ph', near: ['ph'] }],
   },
+  phase('mechanical.prewash', prewashWords, ['rinse']),
+  phase('mechanical.neutralise', neutralWords),
+  phase('mechanical.final_rinse', lastRinseWords, ['rinse']),
+  { path: 'mechanical.rinse', stages: ['rinse'], words: [], besideStage: 'mechanical', fields: rinseFields },
+  { path: 'ultrasonic.rinse', stages: ['rinse'], words: [], besideStage: 'ultrasonic', fields: rinseFields },
   {
     path: 'mechanical.wash',
     stages: ['mechanical'],
@@ -175,12 +247,8 @@ const device: readonly Group[] = [
     path: 'rinse',
     stages: ['rinse'],
     words: [],
-    fields: [
-      { field: 'time', dimension: 'time', near: [] },
-      { field: 'times', dimension: 'count', near: [] },
-      { field: 'temp', dimension: 'temperature', near: [] },
-      { field: 'volume', dimension: 'volume', near: [] },
-    ],
+    unlessStage: ['manual', 'ultrasonic', 'mechanical'],
+    fields: rinseFields,
   },
   {
     path: 'drying',
@@ -195,7 +263,10 @@ const device: readonly Group[] = [
     path: 'drying.air',
     stages: ['dry'],
     words: ['medical air', 'compressed air', 'druckluft', 'air comprimé', 'air médical'],
-    fields: [{ field: 'pressure', dimension: 'pressure', near: [] }],
+    fields: [
+      { field: 'pressure', dimension: 'pressure', near: [] },
+      { field: 'time', dimension: 'time', near: [], beside: 'pressure' },
+    ],
   },
   {
     path: 'inspection',

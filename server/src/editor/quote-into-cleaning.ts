@@ -25,7 +25,7 @@ export function intoCleaning(root: MapTree, fields: readonly NewField[], stateme
       stages.includes(head) && isEmpty(valueUnder(root, head)) ? placesFor(head, cleaning, statement) : 'own';
     if (places === 'own' || (places === 'new' && group.every(forbids))) placed.push(...group);
     else if (places === 'new')
-      placed.push({ path: 'cleaning.all_of[]', value: stageOf(head, group), holds: group.map(({ path }) => path) });
+      placed.push({ path: 'cleaning.all_of[]', ...stageOf(head, group), holds: group.map(({ path }) => path) });
     else if (places.length > 1)
       left.push(
         ...group.map(
@@ -90,18 +90,28 @@ function cites(node: MapTree, statement: string): boolean {
   return src?.node === 'list' && src.items.some((item) => item.node === 'scalar' && item.text === statement);
 }
 
-/** `{stage: manual, steps: [...]}`: one new stage with all that the sentence says of it. */
-function stageOf(head: string, group: readonly NewField[]): string {
-  const inside = group.map(({ path, value }) => {
+/** `{stage: manual, steps: [...]}`: one new stage with all that the sentence says of it, and the same on lines of its own. */
+function stageOf(head: string, group: readonly NewField[]): Pick<NewField, 'value' | 'lines'> {
+  const flow = [`stage: ${head}`];
+  const lines = [`stage: ${head}`];
+  const steps = group.filter(({ path }) => path.endsWith('[]')).map(({ value }) => value);
+  for (const { path, value } of group) {
     const [, ...keys] = path.split('.');
-    if (keys.length === 0) return value.slice(1, -1);
-    return keys.reduceRight((inner, key, depth) => {
-      const name = key.replace('[]', '');
-      const whole = key.endsWith('[]') ? `${name}: [${inner}]` : `${name}: ${inner}`;
-      return depth === 0 ? whole : `{${whole}}`;
-    }, value);
-  });
-  return `{stage: ${head}, ${inside.join(', ')}}`;
+    const inside =
+      keys.length === 0
+        ? value.slice(1, -1)
+        : keys.reduceRight((inner, key, at) => braced(`${key}: ${inner}`, at), value);
+    if (!path.endsWith('[]')) for (const into of [flow, lines]) into.push(inside);
+  }
+  if (steps.length > 0) {
+    flow.push(`steps: [${steps.join(', ')}]`);
+    lines.push('steps:', ...steps.map((step) => `  - ${step}`));
+  }
+  return { value: `{${flow.join(', ')}}`, lines };
+}
+
+function braced(inside: string, depth: number): string {
+  return depth === 0 ? inside : `{${inside}}`;
 }
 
 function isEmpty(tree: Tree | undefined): boolean {

@@ -4,6 +4,8 @@ import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { Group, Home } from './quote-homes.ts';
 import { homesOf } from './quote-homes.ts';
+import type { Section } from './quote-section.ts';
+import { underHeading } from './quote-section.ts';
 
 /** A number of the quote with the place proposed for it. */
 export interface Placed {
@@ -23,14 +25,15 @@ export interface Matched {
  * Proposes a place for each number of a quote: the group whose stage and words the sentence has, the field whose words stand in the same
  * clause. The surest places are given first, and each field takes one number.
  */
-export function matchNumbers(reading: QuoteReading, kind: Kind): Matched {
+export function matchNumbers(sentence: QuoteReading, kind: Kind, section: Section = noSection): Matched {
   const groups = homesOf[kind] ?? [];
+  const reading = underHeading(sentence, section);
   const own = reading.numbers.filter((mention, index) => isOwnValue(mention, index, reading));
-  const candidates = own.flatMap((mention) => homesFor(mention, reading, groups));
+  const candidates = own.flatMap((mention) => homesFor(mention, reading, groups, section));
   candidates.sort((a, b) => b.score - a.score || a.mention.span.start - b.mention.span.start);
   const found = new Map<NumberMention, Candidate>();
   for (const candidate of candidates) {
-    const isTaken = [...found.values()].some(({ home }) => home === candidate.home);
+    const isTaken = [...found.values()].some(({ group, home }) => group === candidate.group && home === candidate.home);
     if (!isTaken && !found.has(candidate.mention)) found.set(candidate.mention, candidate);
   }
   const placed = own.flatMap((mention) => {
@@ -81,22 +84,35 @@ interface Candidate {
   readonly score: number;
 }
 
-function homesFor(mention: NumberMention, reading: QuoteReading, groups: readonly Group[]): readonly Candidate[] {
+const noSection: Section = { text: '', stages: [] };
+
+function homesFor(
+  mention: NumberMention,
+  reading: QuoteReading,
+  groups: readonly Group[],
+  section: Section,
+): readonly Candidate[] {
   const dimensions = new Set(mention.quantities.map(({ dimension }) => dimension));
   const text = reading.quote.toLowerCase();
   const found: Candidate[] = [];
   const governing = stageBefore(mention, reading);
   for (const group of groups) {
-    const context = contextOf(group, reading, text);
+    const context = contextOf(group, reading, text, section.text);
     if (context === 0) continue;
     const governed = governing !== undefined && group.stages.includes(governing) ? governs + besides(group) : 0;
     for (const home of group.fields) {
       const fits = dimensions.has(home.dimension) || (dimensions.size === 0 && unitless(home, text, mention));
-      const near = nearness(home, mention, reading);
+      const near = isBeside(home, reading) ? nearness(home, mention, reading) : undefined;
       if (fits && near !== undefined) found.push({ mention, group, home, score: context + near + governed });
     }
   }
   return found;
+}
+
+function isBeside({ beside }: Home, { numbers }: QuoteReading): boolean {
+  return (
+    beside === undefined || numbers.some(({ quantities }) => quantities.some(({ dimension }) => dimension === beside))
+  );
 }
 
 /** pH and A0 are printed without a unit: their name must stand before the number. What is counted stands beside it (`100 reprocessing cycles`). */
@@ -107,12 +123,13 @@ function unitless({ dimension, near, counted }: Home, text: string, { span }: Nu
   return near.some((word) => before.includes(word));
 }
 
-function contextOf(group: Group, { stages }: QuoteReading, text: string): number {
+function contextOf(group: Group, { stages }: QuoteReading, text: string, above: string): number {
   if (group.unlessStage?.some((other) => stages.some(({ stage }) => stage === other))) return 0;
   if (group.besideStage !== undefined && !stages.some(({ stage }) => stage === group.besideStage)) return 0;
   const named = stages.filter(({ stage }) => group.stages.includes(stage)).length;
   const words = group.words.filter((word) => text.includes(word)).length;
-  return named * 4 + words * 3;
+  const heading = group.words.some((word) => above.includes(word)) ? 3 : 0;
+  return named * 4 + words * 3 + heading;
 }
 
 /** Less than a word of the group: a `flushing port` of a washer is no step of flushing. */
@@ -136,7 +153,7 @@ function stageBefore({ span, sentence }: NumberMention, { stages, numbers }: Quo
   return isBetween ? last.stage : other.stage;
 }
 
-const farthest = 40;
+const farthest = 60;
 
 /**
  * Up to 20, for a range as for one number: a word of the field right beside the number counts most. Before the number no other number
@@ -146,7 +163,11 @@ function nearness({ near }: Home, mention: NumberMention, reading: QuoteReading)
   if (near.length === 0) return 0;
   const { quote, numbers } = reading;
   const [far = mention] = partnerOf(mention, reading);
-  const span = { start: mention.span.start, end: Math.max(mention.span.end, far.span.end) };
+  const twin = mention.pair === undefined ? mention : (numbers[mention.pair] ?? mention);
+  const span = {
+    start: Math.min(mention.span.start, twin.span.start),
+    end: Math.max(mention.span.end, far.span.end, twin.span.end),
+  };
   const text = quote.toLowerCase();
   const before = Math.max(
     0,

@@ -5,7 +5,8 @@ const described: Readonly<
   Partial<Record<StageMention['stage'], { readonly before?: RegExp; readonly after: RegExp }>>
 > = {
   dry: {
-    before: /(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?$/u,
+    before:
+      /(?:(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?|\b(?:keep|kept|store|stored|remain|stay|tenir|garder)\s)$/u,
     after:
       /^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum)/u,
   },

@@ -9,10 +9,13 @@ import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import { insertFields, marked, type NewField } from './insert-fields.ts';
 import type { Piece } from './offer.ts';
+import { classOf, gradeIn } from './quote-agents.ts';
 import { factsOf } from './quote-facts.ts';
+import type { Group } from './quote-homes.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf, matchNumbers } from './quote-match.ts';
+import { sectionOf } from './quote-section.ts';
 import { stepsMeant } from './quote-things.ts';
 
 /** A place of the file where fields are put in. */
@@ -35,7 +38,7 @@ export interface FieldsFromQuote {
 export function statementAt(
   tree: MapTree,
   offset: number,
-): { readonly id: ScalarTree; readonly quote: string; readonly lang: string } | undefined {
+): { readonly id: ScalarTree; readonly quote: string; readonly lang: string; readonly section: string } | undefined {
   const statements = tree.entries.find(({ key }) => key.text === 'statements')?.value;
   if (statements?.node !== 'map') return undefined;
   for (const { key, value } of statements.entries) {
@@ -44,7 +47,7 @@ export function statementAt(
       const found = value.entries.find((entry) => entry.key.text === name)?.value;
       return found?.node === 'scalar' ? found.text : '';
     };
-    return { id: key, quote: text('quote'), lang: text('lang') };
+    return { id: key, quote: text('quote'), lang: text('lang'), section: text('section') };
   }
   return undefined;
 }
@@ -60,9 +63,10 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
   const lang =
     statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
   const reading = stepsMeant(readQuote(statement.quote, lang));
-  const matched = matchNumbers(reading, kind);
+  const section = sectionOf(statement.section, lang);
+  const matched = matchNumbers(reading, kind, section);
   const src = asValue(statement.id.text);
-  const facts = matched.placed.length === 0 ? factsOf(reading, kind, src) : [];
+  const facts = matched.placed.length === 0 ? factsOf(reading, kind, src, section) : [];
   const fields = [...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }), ...facts];
   const inside = intoCleaning(tree, fields, statement.id.text);
   const { edits, made, there } = insertFields(record.text, tree, shapeOf(kind), inside.fields);
@@ -98,7 +102,7 @@ interface Cited {
 /** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */
 function fieldsFor(placed: readonly Placed[], reading: QuoteReading, { src, taken }: Cited): readonly NewField[] {
   const fields: NewField[] = [];
-  const items = new Map<string, (readonly [string, string])[]>();
+  const items = new Map<Group, (readonly [string, string])[]>();
   for (const one of placed) {
     const { path } = one.group;
     if (!path.endsWith('[]')) {
@@ -106,15 +110,43 @@ function fieldsFor(placed: readonly Placed[], reading: QuoteReading, { src, take
       fields.push({ path: whole, value: requirement(one, reading, `, src: ${src}`) });
       continue;
     }
-    const parts = items.get(path) ?? [];
+    const parts = items.get(one.group) ?? [];
     parts.push([one.home.field, requirement(one, reading, '')]);
-    items.set(path, parts);
+    items.set(one.group, parts);
   }
-  for (const [path, parts] of items) {
-    const inside = [...headOf(path, reading, placed, taken), ...withGroups(parts), `src: ${src}`];
-    fields.push({ path, value: `{${inside.join(', ')}}` });
+  for (const [group, parts] of items) {
+    const named = group.does === undefined ? parts : withAgents(parts, reading.quote);
+    const inside = [...headOf(group, reading, placed, taken), ...withGroups(named), `src: ${src}`];
+    fields.push({ path: group.path, value: `{${inside.join(', ')}}` });
   }
-  return fields;
+  return [...fields, ...waters(placed, reading.quote, src)];
+}
+
+/** What a step is done with, beside its numbers. */
+function withAgents(
+  parts: readonly (readonly [string, string])[],
+  quote: string,
+): readonly (readonly [string, string])[] {
+  const [detergent, grade] = [classOf(quote), gradeIn(quote)];
+  return [
+    ...parts,
+    ...(detergent === undefined ? [] : [['detergent.class', `[${detergent}]`] as const]),
+    ...(grade === undefined ? [] : [['water.grade', grade] as const]),
+  ];
+}
+
+/** The water of a rinse that is no step: it stands beside the numbers of the rinse. */
+function waters(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
+  const grade = gradeIn(quote);
+  const rinses = new Set(placed.map(({ group }) => group.path).filter((path) => /(?:^|[._])rinse$/.test(path)));
+  const [rinse, other] = [...rinses];
+  if (grade === undefined || rinse === undefined || other !== undefined) return [];
+  return rinse.endsWith('final_rinse')
+    ? [
+        { path: `${rinse}.grade`, value: grade },
+        { path: `${rinse}.src`, value: src },
+      ]
+    : [{ path: `${rinse}.water`, value: `{grade: ${grade}, src: ${src}}` }];
 }
 
 /** `brush.diameter` and `brush.length` of one item: `brush: {diameter: ..., length: ...}`. */
@@ -138,10 +170,15 @@ const modalities: Readonly<Record<string, readonly [string, string]>> = {
 };
 
 /** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
-function headOf(path: string, reading: QuoteReading, placed: readonly Placed[], taken: ReadonlySet<string>): string[] {
+function headOf(
+  { path, does }: Group,
+  reading: QuoteReading,
+  placed: readonly Placed[],
+  taken: ReadonlySet<string>,
+): string[] {
   if (path.endsWith('steps[]')) {
-    const done = reading.stages.find(({ stage }) => ['flush', 'brush', 'soak'].includes(stage))?.stage;
-    return [`do: ${done ?? marked.hole}`];
+    const isLast = does === 'rinse' && lastRinse.test(reading.quote);
+    return [`do: ${isLast ? 'final-rinse' : (does ?? marked.hole)}`];
   }
   const named = new Set(reading.stages.flatMap(({ stage }) => (modalities[stage] === undefined ? [] : [stage])));
   const only = named.size === 1 ? modalities[[...named][0] ?? ''] : undefined;
@@ -150,6 +187,8 @@ function headOf(path: string, reading: QuoteReading, placed: readonly Placed[], 
   const modality = `modality: ${only?.[0] ?? marked.hole}`;
   return path.startsWith('validated') ? [modality] : [`id: ${asValue(id)}`, modality];
 }
+
+const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;
 
 function freeId(id: string, taken: ReadonlySet<string>): string {
   for (let count = 1; count < 1_000; count++) {

@@ -71,7 +71,8 @@ export function isSafeBare(value: string): boolean {
 
 /**
  * Adds `key` to a map, after its last entry. `lines` are the lines of the value, without indent of their own level: one line goes
- * behind the colon, several go below it. In a map between braces only one line fits; undefined when there are more.
+ * behind the colon, several go below it, and so does a list with dashes. In a map between braces only one line fits; undefined when there
+ * are more.
  */
 export function insertEntry(text: string, map: MapTree, key: string, lines: readonly string[]): Edit | undefined {
   const [first = '', ...more] = lines;
@@ -83,7 +84,8 @@ export function insertEntry(text: string, map: MapTree, key: string, lines: read
   const { step } = fileForm(text);
   const column = columnOf(text, map.span.start);
   const own = ' '.repeat(column);
-  const body = more.length === 0 ? [`${own}${key}: ${first}`] : [`${own}${key}:`, ...indented(lines, column + step)];
+  const isBehindColon = more.length === 0 && !first.startsWith('- ');
+  const body = isBehindColon ? [`${own}${key}: ${first}`] : [`${own}${key}:`, ...indented(lines, column + step)];
   return insertLines(text, map.span.end, body);
 }
 

@@ -119,12 +119,12 @@ describe('a quote becomes fields', () => {
   it('what belongs to a stage goes under cleaning where the file has its stages there, or has left it open', () => {
     const quote = 'Flush the lumen three times with 60 mL.';
     const step = '{do: flush, times: {stated: 3 times}, volume: {stated: 60 mL}, src: s5}';
-    const stage = `- {stage: manual, steps: [${step}]}`;
+    const stage = `- stage: manual\n      steps:\n        - ${step}`;
     expect(madeFrom(quote, 'cleaning: # to do\n')).toBe(`cleaning:\n  all_of:\n    ${stage}`);
     expect(madeFrom(quote, 'cleaning:\n  all_of:\n    - stage: mechanical\n')).toBe(`    ${stage}`);
     const manual = 'cleaning:\n  all_of:\n    - stage: manual\n      src: s1\n    - stage: mechanical\n';
-    expect(madeFrom(quote, manual)).toBe(`      steps: [${step}]`);
-    expect(madeFrom(quote, `${manual}manual:\n  needed: before-machine\n`)).toBe(`  steps: [${step}]`);
+    expect(madeFrom(quote, manual)).toBe(`      steps:\n        - ${step}`);
+    expect(madeFrom(quote, `${manual}manual:\n  needed: before-machine\n`)).toBe(`  steps:\n    - ${step}`);
   });
 
   it('of two stages of one sort the one that cites the sentence is meant; else the reader is asked', () => {
@@ -213,7 +213,9 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Do not clean ultrasonically or in a washer.')).toBe(
       'ultrasonic: {use: forbidden, src: s5}\nmechanical: {use: forbidden, src: s5}',
     );
-    expect(madeFrom('Soak in an enzymatic solution.')).toBe('manual:\n  steps:\n    - {do: soak, src: s5}');
+    expect(madeFrom('Soak in an enzymatic solution.')).toBe(
+      'manual:\n  steps:\n    - {do: soak, detergent: {class: [enzymatic]}, src: s5}',
+    );
     expect(madeFrom('Inspect for cracks and chips.')).toBe('inspection: {visual: true, src: s5}');
     expect(madeFrom('Disassemble before cleaning.')).toBe('disassembly:\n  assembled_for: {cleaning: false, src: s5}');
   });
@@ -249,6 +251,54 @@ describe('a quote becomes fields', () => {
       'mechanical:\n  final_rinse: {grade: critical, src: s5}',
     );
     expect(madeFrom('Lubricate after rinsing and drying.')).toBe('');
+  });
+
+  it.each([
+    // section, sentence, what comes in
+    [
+      'Manual cleaning',
+      'Rinse under tap water for 2 minutes.',
+      'manual:\n  steps:\n    - {do: rinse, time: {stated: 2 min}, water: {grade: utility}, src: s5}',
+    ],
+    ['Manual cleaning', 'Wipe with a cloth.', 'manual:\n  steps:\n    - {do: wipe, src: s5}'],
+    ['', 'Rinse for 2 minutes.', 'rinse:\n  time: {stated: 2 min, src: s5}'],
+    [
+      'Automated cleaning',
+      'Prewash: cold water, at least 2 minutes.',
+      'mechanical:\n  prewash: {time: {at_least: 2 min, src: s5}}',
+    ],
+    [
+      'Automated cleaning',
+      'Final rinse with critical water for at least 2 minutes.',
+      'mechanical:\n  final_rinse: {time: {at_least: 2 min, src: s5}, grade: critical, src: s5}',
+    ],
+    ['Automated cleaning', 'Dry with air.', 'mechanical:\n  dry: {use: required, src: s5}'],
+    ['Ultrasonic cleaning', 'Then rinse for 1 minute.', 'ultrasonic:\n  rinse: {time: {stated: 1 min, src: s5}}'],
+    ['Point of use', 'Keep the device moist.', 'point_of_use:\n  keep_moist: {use: required, src: s5}'],
+    ['Disassembly', 'Remove both seals before cleaning.', 'disassembly:\n  assembled_for: {cleaning: false, src: s5}'],
+    ['Storage', 'Keep dry, at 15 to 30 °C.', 'storage:\n  temp: {between: [15 °C, 30 °C], src: s5}'],
+    ['Sterilization', 'Do not sterilize with ethylene oxide.', 'not:\n  - {what: eo, src: s5}'],
+    ['Sterilization', 'Sterilization with ethylene oxide was not tested.', ''],
+    [
+      'Warnings',
+      'Do not exceed 284 °F (140 °C).',
+      'limits:\n  temp: {at_most: 140 °C, as_written: "284 °F (140 °C)", src: s5}',
+    ],
+    [
+      'Drying',
+      'Blow dry with medical air at 1.5 bar for 20 s.',
+      'drying:\n  air: {pressure: {stated: 1.5 bar, src: s5}, time: {stated: 20 s, src: s5}}',
+    ],
+    [
+      'Manual cleaning',
+      'Soak for 5 minutes, then brush for 1 minute.',
+      'manual:\n  steps:\n    - {do: soak, time: {stated: 5 min}, src: s5}\n    - {do: brush, time: {stated: 1 min}, src: s5}',
+    ],
+  ])('under the heading "%s": %s', (section, quote, made) => {
+    const text = device(quote).replace('quote:', `section: ${JSON.stringify(section)}, quote:`);
+    const found = fields(text, text.indexOf('s5'));
+    const after = (found === undefined ? text : withFields(text, found)).split('\n');
+    expect(after.filter((line) => !text.split('\n').includes(line)).join('\n')).toBe(made);
   });
 
   it('an open line gives way to what it waited for', () => {

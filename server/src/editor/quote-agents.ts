@@ -1,0 +1,47 @@
+import { marked } from './insert-fields.ts';
+
+/** What a sentence does its step with: the water and the detergent that it names, in the words of our lists. */
+
+/** Grades of water by the words of a page. Where it names another water, the grade is left for the reader to choose. */
+const grades: readonly (readonly [string, readonly string[]])[] = [
+  ['critical', ['critical water']],
+  ['sterile', ['sterile water', 'sterilised water', 'sterilized water', 'sterilem wasser', 'eau stérile']],
+  ['purified', ['purified water', 'gereinigtem wasser', 'eau purifiée']],
+  ['softened', ['softened water', 'enthärtetem wasser', 'eau adoucie']],
+  ['utility', ['utility water', 'tap water', 'leitungswasser', 'eau du robinet']],
+];
+
+/** `grade: critical`, as the page names the water. */
+export function waterIn(quote: string): readonly string[] {
+  const named = grades.find(([, words]) => words.some((word) => quote.includes(word)))?.[0];
+  const all = grades.map(([grade]) => grade);
+  if (named !== undefined) return [`grade: ${marked.choice([named, ...all.filter((one) => one !== named)])}`];
+  const isOther =
+    /(?:deioni|demineral|de-ioni|distilled|reverse.osmosis|destilliert|entmineral|vollentsalzt|déminéral|distillée)/;
+  return isOther.test(quote) ? [`grade: ${marked.hole}`] : [];
+}
+
+/** The grade where the page names one of ours; nothing for another water. */
+export function gradeIn(quote: string): string | undefined {
+  return grades.find(([, words]) => words.some((word) => quote.toLowerCase().includes(word)))?.[0];
+}
+
+/** The first that is found counts: `mildly alkaline` before `alkaline`. */
+const classes: readonly (readonly [string, RegExp])[] = [
+  ['neutral-enzymatic', /(?:neutral[\s,-]+(?:ph[\s,-]+)?enzym|enzym\p{L}*[\s,-]+neutral)/iu],
+  ['enzymatic', /enzym/iu],
+  ['mild-alkaline', /(?:mild(?:ly)?[\s-]+alkalin|mild(?:e[nrs]?)?[\s-]alkalisch|légèrement alcalin)/iu],
+  ['alkaline', /(?:alkaline|alkalisch|alcalin)/iu],
+];
+const cleaners = /(?:detergent|cleaner|cleaning agent|solution|reiniger|lösung|détergent)/iu;
+
+/** `detergent: {class: [enzymatic]}`; nothing where the sentence speaks of what is not to be used, or leaves a choice. */
+export function detergentIn(quote: string): readonly string[] {
+  const found = classOf(quote);
+  return found === undefined ? [] : [`detergent: {class: [${found}]}`];
+}
+
+export function classOf(quote: string): string | undefined {
+  if (!cleaners.test(quote) || /\b(?:or|oder|ou|not|never|kein\p{L}*|nicht|pas)\b/iu.test(quote)) return undefined;
+  return classes.find(([, words]) => words.test(quote))?.[0];
+}
