@@ -1,6 +1,6 @@
 import type { Problem } from '../base/problem.ts';
-import { type Span, span } from '../base/span.ts';
-import type { ScalarTree, Tree } from './tree.ts';
+import { movedProblem, movedTree } from './moved.ts';
+import type { Tree } from './tree.ts';
 
 /**
  * Files with CRLF are read with LF and every place is moved back afterwards, so that a file means the same and is faulted in the
@@ -30,33 +30,11 @@ export class LineEnds {
     return at + low;
   }
 
-  #span(at: Span): Span {
-    return span(this.#offset(at.start), this.#offset(at.end));
-  }
-
   moveProblem(problem: Problem): Problem {
-    const { fixes, related } = problem;
-    const moved = { ...problem, span: this.#span(problem.span) };
-    return {
-      ...moved,
-      ...(related === undefined ? {} : { related: related.map((one) => ({ ...one, span: this.#span(one.span) })) }),
-      ...(fixes === undefined ? {} : { fixes: fixes.map((fix) => ({ ...fix, edits: this.#edits(fix.edits) })) }),
-    };
-  }
-
-  #edits<Edit extends { readonly span: Span }>(edits: readonly Edit[]): Edit[] {
-    return edits.map((edit) => ({ ...edit, span: this.#span(edit.span) }));
+    return movedProblem(problem, (at) => this.#offset(at));
   }
 
   moveTree(tree: Tree): Tree {
-    const at = this.#span(tree.span);
-    if (tree.node === 'scalar' || tree.node === 'empty') return { ...tree, span: at };
-    if (tree.node === 'list') return { ...tree, span: at, items: tree.items.map((item) => this.moveTree(item)) };
-    const entries = tree.entries.map(({ key, value }) => ({ key: this.#scalar(key), value: this.moveTree(value) }));
-    return { ...tree, span: at, entries };
-  }
-
-  #scalar(scalar: ScalarTree): ScalarTree {
-    return { ...scalar, span: this.#span(scalar.span) };
+    return movedTree(tree, (at) => this.#offset(at));
   }
 }

@@ -1,5 +1,4 @@
 import { Parser } from 'yaml';
-import type { Problem } from '../base/problem.ts';
 import { span } from '../base/span.ts';
 import { composeToken } from './compose.ts';
 import { defaultLimits, type ReadLimits } from './limits.ts';
@@ -9,18 +8,9 @@ import { reportNames } from './names.ts';
 import { severityOf } from './problem-rules.ts';
 import { ProblemSink } from './problem-sink.ts';
 import { readQuickly } from './quick/quick-read.ts';
-import type { Blank, Reading } from './reading.ts';
+import { readAround } from './quick/read-around.ts';
+import type { Blank, Reading, ReadResult } from './reading.ts';
 import { readStream } from './stream.ts';
-import type { Tree } from './tree.ts';
-
-export interface ReadResult {
-  /** As much as could be read; undefined when there is nothing at all. Spans are offsets into the text given. */
-  readonly tree: Tree | undefined;
-  /** In order of place. One for each root cause. */
-  readonly problems: readonly Problem[];
-  /** True when the file as a whole is no map of keys, so that nothing further can be said about its content. */
-  readonly unreadable: boolean;
-}
 
 /**
  * Reads the text of one rule file. Never throws: whatever is wrong becomes a problem with a place, and the rest is still read.
@@ -28,7 +18,8 @@ export interface ReadResult {
  */
 export function readTree(text: string, limits: ReadLimits = defaultLimits): ReadResult {
   const tree = readQuickly(text, limits);
-  return tree === undefined ? readThoroughly(text, limits) : { tree, problems: [], unreadable: false };
+  if (tree !== undefined) return { tree, problems: [], unreadable: false };
+  return readAround(text, limits, readThoroughly) ?? readThoroughly(text, limits);
 }
 
 /** The same by way of `yaml`, which reads any text and finds the place of every fault, and takes some twenty times as long. */

@@ -1,8 +1,19 @@
 import type { CST } from 'yaml';
+import type { Problem } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { ReadLimits } from './limits.ts';
 import type { ProblemSink } from './problem-sink.ts';
 import type { MapEntry, ScalarTree, Tree } from './tree.ts';
+
+/** What is read from one file. */
+export interface ReadResult {
+  /** As much as could be read; undefined when there is nothing at all. Spans are offsets into the text given. */
+  readonly tree: Tree | undefined;
+  /** In order of place. One for each root cause. */
+  readonly problems: readonly Problem[];
+  /** True when the file as a whole is no map of keys, so that nothing further can be said about its content. */
+  readonly unreadable: boolean;
+}
 
 /** What composing one file shares: the text, the limits, where problems go, and how to go one level deeper. */
 export interface Reading {

@@ -1,5 +1,5 @@
 import { span } from '../../base/span.ts';
-import type { ListTree, MapTree, ScalarTree, Tree } from '../tree.ts';
+import type { ListTree, MapEntry, MapTree, ScalarTree, Tree } from '../tree.ts';
 import { isBracket, readBrackets } from './brackets.ts';
 import { Entries } from './entries.ts';
 import { isQuote, readKey, readPlain, readQuoted } from './scalars.ts';
@@ -28,6 +28,13 @@ function readKeys(scan: Scan, first: ScalarTree, column: number): MapTree | unde
   } while (scan.column === column);
   scan.leave();
   return { node: 'map', span: span(first.span.start, end), entries: entries.list };
+}
+
+/** One key in `column`, with its value. Ends at the next line that says something. */
+export function readEntry(scan: Scan, column: number): MapEntry | undefined {
+  const key = readKey(scan);
+  const value = key === undefined ? undefined : readValue(scan, column, 'key');
+  return key === undefined || value === undefined ? undefined : { key, value };
 }
 
 /** Lines that start with a dash in one column. */

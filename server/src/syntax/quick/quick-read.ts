@@ -19,7 +19,7 @@ export function readQuickly(text: string, limits: ReadLimits): MapTree | undefin
 }
 
 /** Whatever `mend` would look at: tabs, lone carriage returns, control characters, what cannot be seen or only looks like another. */
-function hasUnusual(text: string): boolean {
+export function hasUnusual(text: string): boolean {
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at);
     if ((code >= 32 && code < 127) || code === 10) continue;
