@@ -3,6 +3,7 @@
  * rule or a unit. No network, no telemetry, nothing run from a workspace, no notification unless something is broken.
  */
 import { type Disposable, type ExtensionContext, window } from 'vscode';
+import { registerAllSentences } from './all-sentences.ts';
 import { registerDemo } from './demo.ts';
 import { registerDoubleReading } from './double-reading.ts';
 import { registerKeptFiles } from './kept-files.ts';
@@ -40,7 +41,13 @@ export async function begin(context: ExtensionContext, launch: Launch): Promise<
 }
 
 function registerWriting(started: ServerConnection): readonly Disposable[] {
-  return [registerQuoteToFields(started), registerNewFile(started), registerUses(started), ...registerPaste(started)];
+  return [
+    registerAllSentences(started),
+    registerQuoteToFields(started),
+    registerNewFile(started),
+    registerUses(started),
+    ...registerPaste(started),
+  ];
 }
 
 function registerViews(context: ExtensionContext, started: ServerConnection): readonly Disposable[] {

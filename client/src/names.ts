@@ -1,6 +1,9 @@
 /** The name under which the server offers "quote to fields" as an action too. */
 export const fieldsCommand = 'traywright.quoteToFields';
 
+/** The name under which going through all sentences is offered as an action too. */
+export const sentencesCommand = 'traywright.allSentences';
+
 /** The name under which the line above a file leads to the places that name it. */
 export const usesCommand = 'traywright.showUses';
 

@@ -7,7 +7,7 @@ import {
   State,
 } from 'vscode-languageclient';
 import { asKeptLink } from './kept-files.ts';
-import { fieldsCommand, ruleScheme, usesCommand } from './names.ts';
+import { fieldsCommand, ruleScheme, sentencesCommand, usesCommand } from './names.ts';
 import type { StatusItem } from './status-item.ts';
 import { isStatus, statusNotification } from './status-item.ts';
 
@@ -128,6 +128,7 @@ export class ServerConnection {
         status: true,
         askAgainCommand: 'editor.action.triggerSuggest',
         fieldsCommand,
+        sentencesCommand,
         usesCommand,
       },
       markdown: { isTrusted: false, supportHtml: false },

@@ -275,6 +275,12 @@ const device: readonly Group[] = [
     fields: [{ field: 'magnification', dimension: 'magnification', near: [] }],
   },
   {
+    path: 'lubrication',
+    stages: ['lubrication'],
+    words: [],
+    fields: [{ field: 'drops', dimension: 'count', near: ['drop', 'tropfen', 'goutte'] }],
+  },
+  {
     path: 'packaging',
     stages: ['packaging', 'container', 'wrap', 'pouch'],
     words: ['weigh', 'wieg', 'pèse'],

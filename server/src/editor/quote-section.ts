@@ -26,6 +26,12 @@ export function wayOf({ stages }: Section): Way | undefined {
   return named.length === 1 ? named[0] : undefined;
 }
 
+/** What somebody said in place of a heading; another word than that of a way means none of them. */
+export function toldSection(way: string): Section {
+  const stages = ways.filter((one) => one === way);
+  return { text: stages.join(), stages };
+}
+
 /** The reading with the stages of the heading standing before its first word. */
 export function underHeading(reading: QuoteReading, { stages: above }: Section): QuoteReading {
   if (above.length === 0) return reading;

@@ -15,7 +15,7 @@ import type { Group } from './quote-homes.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf, matchNumbers } from './quote-match.ts';
-import { sectionOf } from './quote-section.ts';
+import { sectionOf, toldSection } from './quote-section.ts';
 import { stepsMeant } from './quote-things.ts';
 
 /** A place of the file where fields are put in. */
@@ -32,6 +32,8 @@ export interface FieldsFromQuote {
   readonly made: readonly string[];
   /** Numbers for which no field was found, and fields that are there already: for the reader to look at. */
   readonly left: readonly string[];
+  /** Each field with its value, as people read it. */
+  readonly shown: readonly string[];
 }
 
 /** The statement at `offset`: its id and its quote. */
@@ -54,16 +56,22 @@ export function statementAt(
 
 /**
  * Fields from the quote of the statement at `offset`: its numbers with their units where the schema has a place for them. The bound word
- * is a choice: first what the quote says outright, else `stated`. Undefined where no statement with a quote stands.
+ * is a choice: first what the quote says outright, else `stated`. `way` stands for a heading where somebody was asked. Undefined where no
+ * statement with a quote stands.
  */
-export function quoteToFields(record: FileRecord, tree: MapTree, offset: number): FieldsFromQuote | undefined {
+export function quoteToFields(
+  record: FileRecord,
+  tree: MapTree,
+  offset: number,
+  way?: string,
+): FieldsFromQuote | undefined {
   const statement = statementAt(tree, offset);
   const { kind } = record;
   if (statement === undefined || kind === undefined || statement.quote === '') return undefined;
   const lang =
     statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
   const reading = stepsMeant(readQuote(statement.quote, lang));
-  const section = sectionOf(statement.section, lang);
+  const section = way === undefined ? sectionOf(statement.section, lang) : toldSection(way);
   const matched = matchNumbers(reading, kind, section);
   const src = asValue(statement.id.text);
   const facts = matched.placed.length === 0 ? factsOf(reading, kind, src, section) : [];
@@ -86,7 +94,25 @@ export function quoteToFields(record: FileRecord, tree: MapTree, offset: number)
     insertions: edits.map(insertionOf),
     made,
     left: made.length === 0 && left.length === 0 ? [nothing] : left,
+    shown: (inside.left.length === 0 ? fields : inside.fields)
+      .filter(({ path }) => !there.includes(path))
+      .flatMap(readable),
   };
+}
+
+/** `manual, steps: rinse, time at least 2 min`. */
+function readable({ path, value }: NewField): readonly string[] {
+  const plain = marked
+    .plain(value)
+    .replace(/(?:, )?(?:src: [^,{}]+|as_written: "(?:[^"\\]|\\.)*")(?=[,}])/g, '')
+    .replace(/\[([^,\]]+), ([^,\]]+)\]/g, '$1 and $2')
+    .replace(/\{id: [^,]+, /, '{')
+    .replace(/[{}[\]]/g, '')
+    .replace(/\b(?:do|use|what|modality): /g, '')
+    .replaceAll('_', ' ')
+    .replaceAll(': ', ' ');
+  const field = path.replaceAll('[]', '').replaceAll('.', ', ').replaceAll('_', ' ');
+  return path.endsWith('.src') ? [] : [`${field}: ${plain}`];
 }
 
 function insertionOf({ span, text }: Edit): Insertion {

@@ -33,6 +33,8 @@ export interface ClientAbilities {
   readonly disabledActions: boolean;
   /** The client turns quotes into fields with places to fill, by a command of its own. */
   readonly fieldsCommand: string | undefined;
+  /** The client goes through all sentences of a file by a command of its own. */
+  readonly sentencesCommand: string | undefined;
   /** The client shows the places that name something by a command of its own. */
   readonly usesCommand: string | undefined;
 }
@@ -67,6 +69,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     resolvesActions: textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true,
     disabledActions: textDocument?.codeAction?.disabledSupport === true,
     fieldsCommand: commandIn(options.fieldsCommand),
+    sentencesCommand: commandIn(options.sentencesCommand),
     usesCommand: commandIn(options.usesCommand),
   };
 }

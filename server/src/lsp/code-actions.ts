@@ -6,6 +6,7 @@ import { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
 import { editBetween, fixAllOf, onlyFix } from '../editor/fix-all.ts';
 import { asPlain } from '../editor/offer.ts';
+import { sentencesOf } from '../editor/open-sentences.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
 import { statementsFromRaw } from '../editor/raw-statements.ts';
 import type { AnyRule } from '../rules/rule.ts';
@@ -34,9 +35,12 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const kind = isAsked && wanted(CodeActionKind.QuickFix) ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite;
   const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
   if (!wanted(CodeActionKind.QuickFix)) return [...fields];
+  const all = sentencesActions(at, { start, end }, parts);
   const fixes = [
+    ...all.pasted,
     ...statementActions(at, { start, end }, params.context.diagnostics, parts),
     ...fixActions(at, here, params.context.diagnostics, parts),
+    ...all.made,
   ];
   // Before a number is set aside, its field is offered.
   return isAsked ? [...fields, ...fixes] : [...fixes, ...fields];
@@ -135,6 +139,29 @@ function statementActions(
       edit: workspaceEdit(at, new Map([[at.home.file, made.edits]]), parts),
     },
   ];
+}
+
+/** Where sentences stand that nothing was made of yet, in a client that can ask about one after the other. */
+function sentencesActions(
+  at: DocumentAt,
+  asked: Span,
+  parts: ActionParts,
+): { readonly pasted: readonly CodeAction[]; readonly made: readonly CodeAction[] } {
+  const none = { pasted: [], made: [] };
+  const { text, kind } = at.record;
+  const { sentencesCommand } = parts.abilities;
+  const tree = treeOf(at.record);
+  if (sentencesCommand === undefined || kind === undefined) return none;
+  const made = statementsFromRaw(text, kind, tree);
+  const isPasted = made !== undefined && asked.end >= made.span.start && made.span.end >= asked.start;
+  const isStatement = tree !== undefined && statementAt(tree, asked.start) !== undefined;
+  const open = tree === undefined ? [] : sentencesOf(tree).filter(({ state }) => state === 'open');
+  const given = [parts.places.uriOf(at, at.home.file)];
+  const title = 'Turn all sentences into fields, one after the other';
+  const command = { title, command: sentencesCommand, arguments: given };
+  const action: CodeAction = { title, kind: CodeActionKind.QuickFix, command };
+  if (isPasted) return { ...none, pasted: [action] };
+  return isStatement && open.length > 1 ? { ...none, made: [action] } : none;
 }
 
 export const fieldsTitle = 'Turn the quote into fields';

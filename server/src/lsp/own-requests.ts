@@ -15,6 +15,7 @@ import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';
 import { fieldIn } from './params.ts';
 import { offsetOf, rangeOf } from './places.ts';
+import { nextOfSentences } from './sentence-walks.ts';
 import type { Session } from './session.ts';
 import { addressOf } from './uris.ts';
 
@@ -32,6 +33,10 @@ export function attachOwnRequests(
   connection.onRequest(
     'traywright/quoteToFields',
     session.request((params: unknown) => fields(params, places, versions)),
+  );
+  connection.onRequest(
+    'traywright/nextSentence',
+    session.request((params: unknown) => nextOfSentences(params, places, versions)),
   );
   connection.onRequest(
     'traywright/kinds',

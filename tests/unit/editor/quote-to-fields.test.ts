@@ -87,7 +87,10 @@ describe('a quote becomes fields', () => {
   it('what is not said is left empty, what has no place is named, what is there stays', () => {
     const steam = device('Steam at 132 °C for 4 minutes.');
     expect(
-      withFields(steam, fields(steam, steam.indexOf('s5')) ?? { statement: '', insertions: [], made: [], left: [] }),
+      withFields(
+        steam,
+        fields(steam, steam.indexOf('s5')) ?? { statement: '', insertions: [], made: [], left: [], shown: [] },
+      ),
     ).toContain('modality: , temp');
     const odd = device('Weighs about 120 lux.');
     expect(fields(odd, odd.indexOf('s5'))?.insertions).toEqual([]);

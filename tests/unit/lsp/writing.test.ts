@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { CodeAction, CompletionList, Location, SemanticTokens, WorkspaceEdit } from 'vscode-languageserver/node';
+import { isSentencesDone, isServerSentence } from '../../../client/src/server-sentences.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { pushing, TestClient, TestFolder } from '../../support/lsp-client.ts';
 import { libraryText, setText } from '../../support/lsp-rules.ts';
@@ -119,6 +120,25 @@ describe('writing over the protocol', () => {
     expect(own).toMatchObject({ version: 1, made: ['limits.temp'], left: [] });
   });
 
+  it('goes through the sentences: proposed, asked about, and at the end', async () => {
+    const next = (params: object) => client.connection.sendRequest('traywright/nextSentence', { uri, ...params });
+    const first = await next({});
+    expect(first).toMatchObject({
+      is: 'sentence',
+      statement: 's1',
+      quote: 'Do not exceed 140 °C.',
+      version: 1,
+      place: { start: { line: 5, character: 2 }, end: { line: 5, character: 4 } },
+    });
+    expect(first).toHaveProperty('choices.0.label', 'limits, temp: at most 140 °C');
+    expect(first).toHaveProperty('choices.0.edits.0.newText', 'limits:\r\n  temp: {at_most: 140 °C, src: s1}\r\n');
+    expect(isServerSentence(first)).toBe(true);
+    const other = await next({ statement: 's1', told: { words: ['exactly'] } });
+    expect(other).toHaveProperty('choices.0.label', 'limits, temp: exactly 140 °C');
+    expect(isSentencesDone(await next({ statement: 's1' }))).toBe(true);
+    expect(await next({ statement: 5, told: { words: [{}], way: 7, next: 'run' } })).toMatchObject({ is: 'sentence' });
+  });
+
   it('renames over files that are open and not, and refuses in words', async () => {
     const position = { line: 1, character: 5 };
     expect(await ask('textDocument/prepareRename', { position })).toMatchObject({ placeholder: 'pale' });
@@ -179,7 +199,7 @@ describe('reading over the protocol', () => {
     expect(await client.connection.sendRequest('traywright/cleanPaste', inQuote)).toMatchObject({
       text: ' at \\"any\\" stage',
     });
-    for (const method of ['newFile', 'newFileQuestions', 'quoteToFields', 'cleanPaste'])
+    for (const method of ['newFile', 'newFileQuestions', 'quoteToFields', 'nextSentence', 'cleanPaste'])
       expect(
         await client.connection.sendRequest(`traywright/${method}`, {
           kind: '__proto__',

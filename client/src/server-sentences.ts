@@ -1,0 +1,56 @@
+import type { SentenceChoice, SentenceContent, SentencesDone, Told } from '../../server/src/panel/sentences.ts';
+import { either, type Is, isCount, isText, listOf, maybe, recordOf, word } from '../page/forms.ts';
+
+interface Position {
+  readonly line: number;
+  readonly character: number;
+}
+
+export interface SentenceRange {
+  readonly start: Position;
+  readonly end: Position;
+}
+
+export interface ServerEdit {
+  readonly range: SentenceRange;
+  readonly newText: string;
+}
+
+export interface ServerChoice extends SentenceChoice {
+  readonly edits: readonly ServerEdit[];
+}
+
+/** A sentence as the server sends it: with its place, the version of the text, and what each choice puts in. */
+export interface ServerSentence extends SentenceContent {
+  readonly place: SentenceRange | null;
+  readonly version: number | null;
+  readonly choices: readonly ServerChoice[];
+}
+
+const isNull: Is<null> = (value): value is null => value === null;
+const isPosition = recordOf<Position>({ line: isCount, character: isCount });
+const isRange = recordOf<SentenceRange>({ start: isPosition, end: isPosition });
+const isTold = recordOf<Told>({ way: maybe(isText), words: listOf(isText), next: maybe(word('bounds', 'reason')) });
+/** Text that is put in may be long: all statements of the pages at once. */
+const isNewText: Is<string> = (value): value is string => typeof value === 'string';
+const isEdit = recordOf<ServerEdit>({ range: isRange, newText: isNewText });
+const isChoice = recordOf<ServerChoice>({
+  label: isText,
+  detail: isText,
+  does: word('fields', 'nothing', 'open', 'ask', 'stop'),
+  told: maybe(isTold),
+  edits: listOf(isEdit),
+});
+
+export const isServerSentence: Is<ServerSentence> = recordOf<ServerSentence>({
+  is: word('sentence'),
+  statement: isText,
+  title: isText,
+  quote: isText,
+  asks: isText,
+  place: either(isRange, isNull),
+  version: either(isCount, isNull),
+  choices: listOf(isChoice),
+});
+
+export const isSentencesDone: Is<SentencesDone> = recordOf<SentencesDone>({ is: word('done'), words: isText });

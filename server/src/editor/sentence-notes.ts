@@ -1,0 +1,55 @@
+import type { Edit } from '../base/problem.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import { shapeOf } from '../schema/shapes.ts';
+import { insertEntry } from '../syntax/edits.ts';
+import { quoteScalar } from '../syntax/quote.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { asValue } from './bare.ts';
+import { insertFields } from './insert-fields.ts';
+import type { Sentence } from './open-sentences.ts';
+import { intoCleaning } from './quote-into-cleaning.ts';
+import type { WalkChoice } from './walk-choice.ts';
+
+/** Why a sentence needs no field, in words that stand in the file. */
+const reasons = [
+  'general advice',
+  'describes the device',
+  'said in another sentence',
+  'contact, warranty or disposal',
+  'about another device',
+];
+
+export function reasonChoices(record: FileRecord, sentence: Sentence): readonly WalkChoice[] {
+  return reasons.flatMap((reason) => {
+    const edits = noted(record, sentence, reason);
+    return edits === undefined ? [] : [{ label: reason, detail: '', does: 'nothing' as const, edits }];
+  });
+}
+
+const mostWords = 4;
+
+/** `not_needed` with the first words of the sentence and the reason. */
+export function noted({ text }: FileRecord, { node, quote }: Sentence, reason: string): readonly Edit[] | undefined {
+  const words = quote
+    .split(/\s+/)
+    .slice(0, mostWords)
+    .join(' ')
+    .replace(/[.,;:]$/, '');
+  const value = `[{text: ${quoteScalar(words)}, reason: ${asValue(reason)}}]`;
+  const edit = insertEntry(text, node, 'not_needed', [value]);
+  return edit === undefined ? undefined : [edit];
+}
+
+/** The field that the sentence is about, with its words as what is unclear. */
+export function leftUnclear(
+  { text, kind }: FileRecord,
+  root: MapTree,
+  { id, quote }: Sentence,
+  path: string | undefined,
+): readonly Edit[] | undefined {
+  if (kind === undefined || path === undefined || path.endsWith('[]')) return undefined;
+  const value = `{ambiguous: ${quoteScalar(quote.slice(0, 200))}, src: ${asValue(id)}}`;
+  const { fields } = intoCleaning(root, [{ path, value }], id);
+  const { edits, made } = insertFields(text, root, shapeOf(kind), fields);
+  return made.length === 0 ? undefined : edits;
+}

@@ -1,0 +1,93 @@
+import type { FileRecord } from '../library/file-record.ts';
+import type { SentenceContent, SentencesDone, Told } from '../panel/sentences.ts';
+import { readQuote } from '../quantity/prose/read-quote.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { type Sentence, sentencesOf } from './open-sentences.ts';
+import { stepsMeant } from './quote-things.ts';
+import { statementsFromRaw } from './raw-statements.ts';
+import { asked } from './sentence-questions.ts';
+import type { WalkChoice } from './walk-choice.ts';
+import { caution, ends } from './walk-choice.ts';
+
+export interface WalkStep extends SentenceContent {
+  /** Of the statement; nothing when the choice is about the pasted text as a whole. */
+  readonly offset: number | undefined;
+  readonly choices: readonly WalkChoice[];
+}
+
+/**
+ * Goes through the statements of an instruction in their order. What the words of a sentence say is proposed, and taken with one key; a
+ * bound word, a method or a stage that they leave open is asked and never guessed. `after`: the statement that was shown last.
+ */
+export function nextSentence(record: FileRecord, tree: MapTree | undefined, after: string): WalkStep | SentencesDone {
+  const raw = pastedText(record, tree);
+  if (raw !== undefined) return raw;
+  const all = tree === undefined ? [] : sentencesOf(tree);
+  const from = all.findIndex(({ id }) => id === after) + 1;
+  const next = all.find(({ state }, at) => at >= from && state === 'open');
+  if (tree === undefined || next === undefined) return { is: 'done', words: endWords(tree, all) };
+  return sentenceStep(record, tree, next, { words: [] });
+}
+
+/** The same statement again, with what somebody has told of it. */
+export function sameSentence(
+  record: FileRecord,
+  tree: MapTree,
+  statement: string,
+  told: Told,
+): WalkStep | SentencesDone {
+  const found = sentencesOf(tree).find(({ id }) => id === statement);
+  return found === undefined ? nextSentence(record, tree, statement) : sentenceStep(record, tree, found, told);
+}
+
+/** Text that was pasted as it is comes first: statements are made of all its sentences at once. */
+function pastedText({ text, kind }: FileRecord, tree: MapTree | undefined): WalkStep | undefined {
+  const made = kind === undefined ? undefined : statementsFromRaw(text, kind, tree);
+  if (made === undefined) return undefined;
+  const many =
+    made.count === 1 ? 'a statement of the pasted sentence' : `${made.count} statements of the pasted sentences`;
+  return {
+    is: 'sentence',
+    statement: '',
+    offset: undefined,
+    title: 'Pasted text',
+    quote: '',
+    asks: 'The text is kept word for word; headings become sections, page marks become pages.',
+    choices: [{ label: `Make ${many}`, detail: '', does: 'nothing', edits: made.edits }, ...ends],
+  };
+}
+
+function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, told: Told): WalkStep {
+  const all = sentencesOf(tree);
+  const lang = sentence.lang === 'de' || sentence.lang === 'fr' || sentence.lang === 'en' ? sentence.lang : undefined;
+  const reading = stepsMeant(readQuote(sentence.quote, lang));
+  const place = [sentence.page === '' ? '' : `page ${sentence.page}`, sentence.section].filter((part) => part !== '');
+  const { asks, choices } = asked(record, tree, sentence, { reading, told });
+  return {
+    is: 'sentence',
+    statement: sentence.id,
+    offset: sentence.offset,
+    title: [
+      `Sentence ${all.indexOf(all.find(({ id }) => id === sentence.id) ?? sentence) + 1} of ${all.length}`,
+      ...place,
+    ].join(' · '),
+    quote: sentence.quote,
+    asks,
+    choices,
+  };
+}
+
+function endWords(tree: MapTree | undefined, all: readonly Sentence[]): string {
+  const ids = (state: Sentence['state']): readonly string[] =>
+    all.filter((one) => one.state === state).map(({ id }) => id);
+  const [fields, nothing, open] = [ids('fields'), ids('nothing'), ids('open')];
+  if (all.length === 0)
+    return 'There are no sentences here yet: paste the text of the instruction under "statements:".';
+  const left =
+    open.length === 0
+      ? 'none is left open'
+      : `${open.length} left open (${open.slice(0, 12).join(', ')}${open.length > 12 ? ', ...' : ''})`;
+  const toDo = (tree?.entries ?? []).filter(({ value }) => value.node === 'empty').map(({ key }) => key.text);
+  const write = toDo.length === 0 ? '' : ` Still to write: ${toDo.join(', ')}.`;
+  return `${all.length} sentences: ${fields.length} became fields, ${nothing.length} say nothing to encode, ${left}.${write} ${caution}`;
+}

@@ -1,0 +1,32 @@
+import type { Edit } from '../base/problem.ts';
+import type { SentenceChoice, Told } from '../panel/sentences.ts';
+
+/** A choice with what it changes. */
+export interface WalkChoice extends SentenceChoice {
+  readonly edits: readonly Edit[];
+}
+
+/** What is asked, and what can be answered. */
+export interface Question {
+  readonly asks: string;
+  readonly choices: readonly WalkChoice[];
+}
+
+export const caution = 'Compare with the page: the maker’s document is the instruction, this file only an index to it.';
+
+export function asking(label: string, told: Told, detail = ''): WalkChoice {
+  return { label, detail, does: 'ask', told, edits: [] };
+}
+
+export function leaveOpen(): WalkChoice {
+  return {
+    label: 'Leave it open',
+    detail: 'it stays a finding until somebody has dealt with it',
+    does: 'open',
+    edits: [],
+  };
+}
+
+export const ends: readonly WalkChoice[] = [
+  { label: 'Stop here', detail: 'the rest stays as it is', does: 'stop', edits: [] },
+];

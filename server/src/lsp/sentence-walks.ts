@@ -1,0 +1,58 @@
+import { nextSentence, sameSentence, type WalkStep } from '../editor/sentence-walk.ts';
+import type { Told } from '../panel/sentences.ts';
+import type { DocumentAt, DocumentPlaces } from './document-places.ts';
+import { treeOf } from './document-places.ts';
+import { fieldIn } from './params.ts';
+import { rangeOf } from './places.ts';
+import { addressOf } from './uris.ts';
+import { textEditsOf } from './workspace-edit.ts';
+
+const mostWords = 100;
+
+/** The next sentence of an instruction that nothing was made of yet, or the same one again with what was told of it. */
+export async function nextOfSentences(
+  params: unknown,
+  places: DocumentPlaces,
+  versions: ReadonlyMap<string, number>,
+): Promise<unknown> {
+  const uri = fieldIn(params, 'uri');
+  const at = typeof uri === 'string' ? await places.text(uri) : undefined;
+  if (typeof uri !== 'string' || at === undefined) return null;
+  const tree = treeOf(at.record);
+  const told = toldIn(fieldIn(params, 'told'));
+  const statement = textOf(fieldIn(params, 'statement'));
+  const step =
+    told === undefined || tree === undefined
+      ? nextSentence(at.record, tree, statement)
+      : sameSentence(at.record, tree, statement, told);
+  return step.is === 'done' ? step : { ...sent(step, at), version: versions.get(addressOf(uri)) ?? null };
+}
+
+function sent({ is, statement, title, quote, asks, offset, choices }: WalkStep, { record }: DocumentAt) {
+  return {
+    is,
+    statement,
+    title,
+    quote,
+    asks,
+    place: offset === undefined ? null : rangeOf(record, { start: offset, end: offset + statement.length }),
+    choices: choices.map(({ edits, ...choice }) => ({ ...choice, edits: textEditsOf(record, edits) })),
+  };
+}
+
+function textOf(value: unknown): string {
+  return typeof value === 'string' ? value : '';
+}
+
+/** As it was sent out with a choice; anything else counts as nothing told. */
+function toldIn(value: unknown): Told | undefined {
+  const words = fieldIn(value, 'words');
+  if (!Array.isArray(words) || words.length > mostWords) return undefined;
+  const way = fieldIn(value, 'way');
+  const next = fieldIn(value, 'next');
+  return {
+    words: words.map(textOf),
+    ...(typeof way === 'string' && { way }),
+    ...((next === 'bounds' || next === 'reason') && { next }),
+  };
+}

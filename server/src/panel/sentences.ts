@@ -1,0 +1,36 @@
+/** What the server says to an editor that goes through the sentences of an instruction: texts without markup, and what each choice does. */
+
+/** The next sentence, with what can be done with it; the first choice is what its words say. */
+export interface SentenceContent {
+  readonly is: 'sentence';
+  /** Id of the statement; empty when the choice is about the pasted text as a whole. */
+  readonly statement: string;
+  readonly title: string;
+  readonly quote: string;
+  /** What is asked, with what to mind. */
+  readonly asks: string;
+}
+
+/** Nothing is left to be asked. */
+export interface SentencesDone {
+  readonly is: 'done';
+  readonly words: string;
+}
+
+/** What has been told of a sentence so far; an editor gives it back as it came. */
+export interface Told {
+  /** Way of cleaning that the sentence is about; empty: none of them. */
+  readonly way?: string;
+  /** The word chosen in each place with a choice, by its position; empty: the first. */
+  readonly words: readonly string[];
+  /** What is to be asked next instead of the sentence as a whole. */
+  readonly next?: 'bounds' | 'reason';
+}
+
+export interface SentenceChoice {
+  readonly label: string;
+  readonly detail: string;
+  readonly does: 'fields' | 'nothing' | 'open' | 'ask' | 'stop';
+  /** Only where it asks on. */
+  readonly told?: Told;
+}

@@ -1,0 +1,176 @@
+import { describe, expect, it } from 'vitest';
+import { isSentencesDone, isServerSentence } from '../../../client/src/server-sentences.ts';
+import { fileId } from '../../../server/src/base/brand.ts';
+import { Engine } from '../../../server/src/check/engine.ts';
+import { allRules } from '../../../server/src/rules/all.generated.ts';
+import type { Encoded } from '../../support/encoding.ts';
+import { encode, expectedOf, instruction, saidBy, withPages } from '../../support/encoding.ts';
+import { testDay } from '../../support/examples.ts';
+
+/** Two invented instructions of two pages, by different hands, and what they may cost at most. Neither figure may rise. */
+const instructions = [
+  { name: 'ringfield-punch', right: 24, of: 24, keys: 34, open: 3 },
+  { name: 'halmoor-viewing-tube', right: 24, of: 24, keys: 28, open: 0 },
+] as const;
+
+function engineWith(text: string): Engine {
+  const engine = new Engine({ rules: allRules, today: testDay });
+  engine.set(file, text);
+  return engine;
+}
+
+const file = fileId('devices/invented.ifu.yaml');
+
+/** What the fields, as read, rightly bring up: questions for the maker or the department, and none about how they were written down. */
+const asks: readonly string[] = [
+  'detergent-ph-basis-unknown',
+  'disassembly-missing',
+  'only-manual-stated',
+  'washer-route-none',
+];
+
+function enterOnly(name: string): Encoded {
+  return encode(withPages(instruction(`${name}.txt`)), () => undefined);
+}
+
+describe('a whole instruction, sentence by sentence', () => {
+  it.each(instructions)('$name: numbers become the right fields, by few keys', ({ name, right, of, keys, open }) => {
+    const { text, actions, log, words } = enterOnly(name);
+    const said = [...saidBy(text)];
+    const expected = [...expectedOf(`${name}.csv`)];
+    const wrong = expected.flatMap(([begin, means]) => {
+      const found = said.find(([quote]) => quote.startsWith(begin))?.[1] ?? [];
+      return [...found].sort().join() === [...means].sort().join() ? [] : [`${begin}: ${found.join(', ')}`];
+    });
+    expect(expected.length).toBe(of);
+    expect(expected.length - wrong.length, wrong.join('\n')).toBeGreaterThanOrEqual(right);
+    expect(actions).toBeLessThanOrEqual(keys);
+    expect(log.filter(({ label }) => label === 'Leave it open').length).toBeLessThanOrEqual(open);
+    expect(words).toContain(open === 0 ? 'none is left open' : `${open} left open`);
+    // No number may stand in a field that a person would not have put it into.
+    const all = new Set(expected.flatMap(([, means]) => means));
+    expect(said.flatMap(([, found]) => found).filter((one) => !all.has(one))).toEqual([]);
+  });
+
+  it.each(instructions)('$name: what is taken is read as meant and adds no finding but a question', ({ name }) => {
+    const { log } = enterOnly(name);
+    let known = new Set<string>();
+    for (const [at, { quote, label, after }] of log.entries()) {
+      const findings = engineWith(after)
+        .findings(file)
+        .map(({ rule, path, message }) => ({ rule, all: `${rule} ${path} ${message}` }));
+      // Statements that were just made have not been encoded yet.
+      const added = findings.filter(({ rule, all }) => at > 0 && !known.has(all) && !asks.includes(rule));
+      expect(added, `${quote} -> ${label}`).toEqual([]);
+      known = new Set(findings.map(({ all }) => all));
+    }
+  });
+});
+
+const head = 'kind: device\nid: pale\nclass: critical\ncleaning: # to do\n';
+
+function about(quote: string, section = ''): string {
+  const above = section === '' ? '' : `section: ${section}, `;
+  return `kind: device\nid: pale\nstatements:\n  s1: {doc: D, rev: A, page: 1, ${above}quote: "${quote}"}\ncleaning: # to do\n`;
+}
+
+/** The labels that are taken one after the other, and the text that comes of it. */
+function taking(text: string, ...labels: readonly string[]): Encoded {
+  const left = [...labels];
+  return encode(text, (_quote, offered) => {
+    const next = left[0];
+    if (next !== undefined && offered.some((label) => label.startsWith(next))) left.shift();
+    return next === undefined ? 'Leave it open' : offered.find((label) => label.startsWith(next));
+  });
+}
+
+describe('what a sentence leaves open is asked', () => {
+  it.each([
+    ['Cleaning by hand', 'steps:\n        - {do: rinse, time: {at_least: 1 min}, src: s1}'],
+    ['The washer', '- stage: mechanical\n      rinse: {time: {at_least: 1 min, src: s1}}'],
+    ['None of these', 'rinse:\n  time: {at_least: 1 min, src: s1}'],
+  ])('the step: %s', (way, made) => {
+    const { text, log } = taking(about('Rinse for at least 1 minute.'), way, '');
+    expect(log[0]?.label).toContain(way);
+    expect(text).toContain(made);
+  });
+
+  it('first of all to leave it open, so that a hasty Enter decides nothing', () => {
+    const { text, log } = encode(about('Rinse for at least 1 minute.'), () => undefined);
+    expect(log.map(({ label }) => label)).toEqual(['Leave it open']);
+    expect(text).toBe(about('Rinse for at least 1 minute.'));
+  });
+
+  it('the method of sterilization', () => {
+    const { text } = taking(about('Sterilize at 134 °C for 3 minutes.', 'Sterilization'), 'steam-prevac', '');
+    expect(text).toContain('modality: steam-prevac, temp: {stated: 134 °C}, exposure: {stated: 3 min}');
+  });
+
+  it('another bound word, where the page is plainer than its sentence', () => {
+    const quote = about('Soak for 5 minutes.', 'Manual cleaning');
+    const { text, log } = taking(quote, 'Another word', 'time at least 5 min', '');
+    expect(text).toContain('{do: soak, time: {at_least: 5 min}, src: s1}');
+    expect(log.at(-1)?.label).toBe('manual, steps: soak, time at least 5 min');
+  });
+
+  it('the page leaves it unclear: the field says so with the words of the page', () => {
+    const { text } = taking(about('Dry for 20 minutes.'), 'The page leaves it unclear');
+    expect(text).toContain('drying:\n  time: {ambiguous: "Dry for 20 minutes.", src: s1}');
+  });
+
+  it('a sentence that needs no field is noted with the reason', () => {
+    const { text, words } = taking(
+      about('Return it to the maker to have the edge cut.'),
+      'Nothing to encode here …',
+      'describes',
+    );
+    expect(text).toContain('not_needed: [{text: "Return it to the", reason: describes the device}]}');
+    expect(words).toContain('1 say nothing to encode, none is left open. Still to write: cleaning.');
+  });
+
+  it('goes on where it was left, and says so where there is nothing', () => {
+    expect(encode(head, () => undefined).words).toContain('paste the text of the instruction under "statements:"');
+    const two = `${about('Do not exceed 140 °C.').replace('cleaning: # to do\n', '')}  s2: {doc: D, rev: A, page: 1, quote: "Store for 6 months."}\n`;
+    const once = encode(two, (_quote, labels) => (labels[0]?.startsWith('limits') === true ? undefined : 'Stop here'));
+    expect(once.text).toContain('limits:\n  temp: {at_most: 140 °C, src: s1}');
+    expect(encode(once.text, () => undefined).log.map(({ quote }) => quote)).toEqual(['Store for 6 months.']);
+  });
+});
+
+describe('messages about sentences', () => {
+  const range = { start: { line: 1, character: 2 }, end: { line: 1, character: 4 } };
+  const choice = { label: 'a', detail: '', does: 'fields', edits: [{ range, newText: 'x' }] };
+  const sentence = {
+    is: 'sentence',
+    statement: 's1',
+    title: 't',
+    quote: 'q',
+    asks: 'a',
+    place: range,
+    version: 1,
+    choices: [choice],
+  };
+
+  it('pass as they are meant, and no others', () => {
+    expect(isServerSentence(sentence)).toBe(true);
+    expect(
+      isServerSentence({
+        ...sentence,
+        place: null,
+        version: null,
+        choices: [{ ...choice, told: { words: [''], next: 'bounds' } }],
+      }),
+    ).toBe(true);
+    expect(isSentencesDone({ is: 'done', words: 'all' })).toBe(true);
+    for (const wrong of [
+      null,
+      { ...sentence, html: '' },
+      { ...sentence, version: -1 },
+      { ...sentence, choices: [{ ...choice, does: 'run' }] },
+      { ...sentence, choices: [{ ...choice, told: { words: 'x' } }] },
+      { ...sentence, choices: [{ ...choice, edits: [{ range }] }] },
+    ])
+      expect(isServerSentence(wrong)).toBe(false);
+    expect(isSentencesDone({ is: 'done' })).toBe(false);
+  });
+});
