@@ -14,7 +14,7 @@ import { knownIn } from './catalogue.ts';
 import type { Finding } from './finding.ts';
 import { findingOfProblem, inReadingOrder } from './finding.ts';
 import { openFaultsBy } from './open-faults.ts';
-import { runRules } from './run-rules.ts';
+import { RulesOnEntity } from './run-rules.ts';
 import { settingProblems, settled } from './settings.ts';
 import { type FindingsOfEntity, findingsOfEntityBy, waiverProblems } from './waiver-problems.ts';
 import { withoutWaived } from './waivers.ts';
@@ -170,9 +170,13 @@ export class Engine {
     const problems = [...record.problems, ...this.#ownProblems(record, view)];
     const found = problems.map((problem) => findingOfProblem(problem, record.file, nameOf(record)));
     const { entity } = record;
-    for (const rule of entity === undefined ? [] : this.#rulesFor(entity)) {
-      if (entity !== undefined) found.push(...runRules([rule], entity, view, this.#today));
-      yield;
+    if (entity !== undefined) {
+      const run = new RulesOnEntity(entity, view, this.#today);
+      for (const rule of this.#rulesFor(entity)) {
+        run.run(rule);
+        yield;
+      }
+      found.push(...run.findings);
     }
     const { kept, heldBack } = settled(found, view);
     const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);

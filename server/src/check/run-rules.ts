@@ -2,38 +2,48 @@ import type { IsoDate } from '../base/brand.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
-import type { AnyRule } from '../rules/rule.ts';
-import type { Kind } from '../schema/kinds.ts';
+import type { AnyRule, Report, RuleContext } from '../rules/rule.ts';
 import type { Finding } from './finding.ts';
 import { findingOf, findingOfProblem } from './finding.ts';
 
-/** All that these rules find in one entity. A rule that fails becomes one finding that names it; the others still run. */
+/** All that these rules find in one entity. */
 export function runRules(
   rules: readonly AnyRule[],
   entity: AnyEntity,
   view: LibraryView,
   today: IsoDate,
 ): readonly Finding[] {
-  const findings: Finding[] = [];
-  for (const rule of rulesFor(rootOfEntity(entity).kind, rules)) {
-    try {
-      rule.check(entity, { today, view, report: (report) => findings.push(findingOf(rule, report)) });
-    } catch (thrown) {
-      findings.push(internalFinding(rule, entity, thrown));
-    }
-  }
-  return findings;
+  const { kind } = rootOfEntity(entity);
+  const run = new RulesOnEntity(entity, view, today);
+  for (const rule of rules) if (rule.kinds.includes(kind)) run.run(rule);
+  return run.findings;
 }
 
-const byKind = new WeakMap<readonly AnyRule[], Map<Kind, readonly AnyRule[]>>();
+/** One entity under rules that take its kind, a rule at a time. A rule that fails becomes one finding that names it; the others still run. */
+export class RulesOnEntity {
+  readonly findings: Finding[] = [];
+  readonly #entity: AnyEntity;
+  readonly #context: RuleContext;
+  #running: AnyRule | undefined;
 
-/** Those of the rules that take entities of the kind, in the same order; worked out once a list. */
-function rulesFor(kind: Kind, rules: readonly AnyRule[]): readonly AnyRule[] {
-  const kinds = byKind.get(rules) ?? new Map<Kind, readonly AnyRule[]>();
-  byKind.set(rules, kinds);
-  const taking = kinds.get(kind) ?? rules.filter((rule) => rule.kinds.includes(kind));
-  kinds.set(kind, taking);
-  return taking;
+  constructor(entity: AnyEntity, view: LibraryView, today: IsoDate) {
+    this.#entity = entity;
+    // One for all rules: an entity has more than a hundred.
+    this.#context = { today, view, report: (report) => this.#take(report) };
+  }
+
+  run(rule: AnyRule): void {
+    this.#running = rule;
+    try {
+      rule.check(this.#entity, this.#context);
+    } catch (thrown) {
+      this.findings.push(internalFinding(rule, this.#entity, thrown));
+    }
+  }
+
+  #take(report: Report): void {
+    if (this.#running !== undefined) this.findings.push(findingOf(this.#running, report));
+  }
 }
 
 /** A fault of ours, not of the writer: named, so that it can be reported. */
