@@ -1,4 +1,14 @@
-import { commands, type Disposable, type QuickPickItem, Uri, WorkspaceEdit, window, workspace } from 'vscode';
+import {
+  commands,
+  type Disposable,
+  Position,
+  type QuickPickItem,
+  Range,
+  Uri,
+  WorkspaceEdit,
+  window,
+  workspace,
+} from 'vscode';
 import { listIn, recordIn, textIn } from './answers.ts';
 import type { ServerConnection } from './server-connection.ts';
 import { tourStepDone } from './tour.ts';
@@ -26,7 +36,7 @@ async function newFile(server: ServerConnection, given: string): Promise<void> {
     if (answer.length > 0) answers[key] = answer;
   }
   const made = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
-  await open(textIn(made.text), textIn(asked.folder), answers.id?.[0] ?? kind);
+  await open(made, textIn(asked.folder), answers.id?.[0] ?? kind);
 }
 
 async function askKind(server: ServerConnection): Promise<string | undefined> {
@@ -203,10 +213,14 @@ function nearUri(): Uri | undefined {
 }
 
 /** Made below the folder of the library, as one step that can be undone; without an open folder it is a document without a name. */
-async function open(text: string, folder: string, id: string): Promise<void> {
+async function open(made: Readonly<Record<string, unknown>>, folder: string, id: string): Promise<void> {
+  const text = textIn(made.text);
+  const begin = new Position(Number.isInteger(made.begin) ? Number(made.begin) : 0, 0);
+  const selection = new Range(begin, begin);
   const root = await libraryRoot();
   if (root === undefined) {
-    await window.showTextDocument(await workspace.openTextDocument({ language: 'traywright-rules', content: text }));
+    const loose = await workspace.openTextDocument({ language: 'traywright-rules', content: text });
+    await window.showTextDocument(loose, { selection });
     return;
   }
   const name = `${id.replaceAll(':', '-')}.ifu.yaml`;
@@ -214,7 +228,7 @@ async function open(text: string, folder: string, id: string): Promise<void> {
   const edit = new WorkspaceEdit();
   edit.createFile(uri, { overwrite: false, contents: new TextEncoder().encode(text) });
   if (await workspace.applyEdit(edit)) {
-    await window.showTextDocument(uri);
+    await window.showTextDocument(uri, { selection });
     await tourStepDone('write');
   } else
     void window.showErrorMessage(`Traywright: the file ${name} was not made. There may be one of this name already.`);

@@ -197,14 +197,14 @@ describe('a new file', () => {
     });
     expect(made).toContain('maker: Pale Grove');
     expect(made).toContain('  - {doc: PG-12, rev: C, role: device-specific}');
-    expect(made).toContain('  s1: {doc: PG-12, rev: C, page: , quote: }');
+    expect(made).toContain('statements: # to do: The text of the instruction');
     expect(made).toContain('covers: [PG-1401, PG-1402]');
     expect(made).toContain('traits: [lumen]');
     await problemsWhen(editor, 'its open lines', (found) =>
-      ['lumens', 'cleaning', 'sterilization'].every((stage) =>
+      ['channels with bore', 'the stages of cleaning', 'the complete cycles'].every((stage) =>
         found.some(
           ({ file: where, message }) =>
-            where.endsWith('suction-tube.ifu.yaml') && message.includes(`"${stage}" is empty`),
+            where.endsWith('suction-tube.ifu.yaml') && message.startsWith(`Still to write: ${stage}`),
         ),
       ),
     );

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileId } from '../../server/src/base/brand.ts';
-import { newFileText } from '../../server/src/editor/new-file.ts';
+import { lineToWrite, newFileText } from '../../server/src/editor/new-file.ts';
 import { nextSentence, sameSentence } from '../../server/src/editor/sentence-walk.ts';
 import type { WalkChoice } from '../../server/src/editor/walk-choice.ts';
 import { readRuleFile } from '../../server/src/library/file-record.ts';
@@ -40,10 +40,9 @@ export function withPages(pages: string): string {
     class: ['critical'],
     traits: ['lumen', 'multi-part'],
   };
-  return newFileText('device', 'invented-device', answers).replace(
-    /(\nstatements:[^\n]*\n)(?: {2}s1:[^\n]*\n)?/,
-    (_all, head: string) => `${head}${pages}`,
-  );
+  const lines = newFileText('device', 'invented-device', answers).split('\n');
+  const at = lineToWrite(lines.join('\n')) ?? 0;
+  return lines.with(at, pages).join('\n');
 }
 
 /** `chooses`: which choice is taken where the first is not meant; undefined takes the first, as Enter does. */

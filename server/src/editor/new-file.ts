@@ -190,10 +190,18 @@ function sourceLines(answers: Answers): readonly string[] {
 }
 
 function statementLines(answers: Answers, shape: RecordShape): readonly string[] {
-  const cited = citedDocument(answers);
-  return cited === undefined || !shape.fields.has('sources')
+  return citedDocument(answers) === undefined || !shape.fields.has('sources')
     ? []
-    : ['statements:', `  s1: {${cited}, page: , quote: }`];
+    : [toDoLine('statements', paste), ''];
+}
+
+const paste =
+  'The text of the instruction: paste it into the line below, then choose "Turn All Sentences into Fields".';
+
+/** The line, from 0, where writing begins: the empty one that waits for the text of the instruction. */
+export function lineToWrite(text: string): number | undefined {
+  const at = text.split('\n').indexOf(toDoLine('statements', paste));
+  return at < 0 ? undefined : at + 1;
 }
 
 function citedDocument({ doc, rev }: Answers): string | undefined {

@@ -18,6 +18,8 @@ export interface RawBlock {
   /** The blanks before the statements that are written already. */
   readonly indent: string | undefined;
   readonly runs: readonly RawRun[];
+  /** The to-do behind `statements:`, with the blanks before it. */
+  readonly mark: Span | undefined;
 }
 
 interface Line {
@@ -38,11 +40,13 @@ export function rawBlock(text: string, keys: ReadonlySet<string>): RawBlock | un
   const under = lines.slice(head + 1, next < 0 ? lines.length : next);
   const own = writtenLines(under);
   const start = lines[head]?.start ?? 0;
+  const [, key = '', mark = ''] = /^(statements:)([ \t]*# to do: .*)$/.exec(lines[head]?.text ?? '') ?? [];
   const last = under.at(-1);
   return {
     span: span(start, last === undefined ? start : last.start + last.text.length),
     indent: own.indent,
     runs: runsOf(under, own.written),
+    mark: mark === '' ? undefined : span(start + key.length, start + key.length + mark.length),
   };
 }
 

@@ -32,7 +32,7 @@ export function statementsFromRaw(text: string, kind: Kind, tree: MapTree | unde
   const source = sourceIn(text, tree);
   let next = freeNumber(text, block);
   let count = 0;
-  const edits: Edit[] = [];
+  const edits: Edit[] = block.mark === undefined ? [] : [{ span: block.mark, text: '' }];
   for (const { span, passages } of block.runs) {
     const lines = quotedIn(passages, numberIn(text, tree)).map(({ page, section, sentence }) => {
       count++;

@@ -1,8 +1,9 @@
+import { toDoMark } from '../schema/to-do.ts';
 import type { Offer } from './offer.ts';
 
 /** A line that a new file leaves open. The mark goes once a value is accepted in its place. */
 export function toDoLine(key: string, about: string): string {
-  return `${key}: # to do: ${about}`;
+  return `${key}: ${toDoMark}${about}`;
 }
 
 const openLine = /^([a-z_]+:(?:[ \t]*[^\s"'#]+)?)([ \t]*)(# to do: [^\r\n]*)/;

@@ -8,6 +8,7 @@ import { inspect } from '../schema/inspect.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
 import { shapeOf } from '../schema/shapes.ts';
+import { asToDo } from '../schema/to-do.ts';
 import { readTree } from '../syntax/read.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
@@ -32,7 +33,8 @@ export function readRuleFile(file: FileId, text: string): FileRecord {
   if (tree === undefined || tree.node !== 'map') return unreadableFile(file, text, problems);
   const kind = textUnder(tree, 'kind');
   const id = textUnder(tree, 'id');
-  const all = [...problems, ...withoutEchoes(inspect(tree), problems, text)];
+  const ofForm = inspect(tree).map((problem) => asToDo(problem, text));
+  const all = [...problems, ...withoutEchoes(ofForm, problems, text)];
   if (kind === undefined || !isKind(kind) || id === undefined) return unreadableFile(file, text, all);
   const root = { file, kind, id: entityId(id) };
   const entity = lower(tree, shapeOf(kind), root) as AnyEntity;

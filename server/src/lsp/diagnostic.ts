@@ -8,6 +8,7 @@ import type { Finding, SayingInFile } from '../check/finding.ts';
 import { fingerprintOf } from '../check/finding.ts';
 import { whereSaid } from '../editor/cited.ts';
 import { settlerWords } from '../report/words.ts';
+import { stillToWrite } from '../schema/to-do.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { rangeOf } from './places.ts';
 import type { Home } from './workbench.ts';
@@ -26,6 +27,11 @@ const severities: Readonly<Record<Severity, DiagnosticSeverity>> = {
   advice: DiagnosticSeverity.Information,
 };
 
+/** What is only not written yet is no mistake: whoever begins a file is not met by a page in red. A check fails on it all the same. */
+function severityOf({ rule, severity }: Finding): DiagnosticSeverity {
+  return rule === stillToWrite ? DiagnosticSeverity.Information : severities[severity];
+}
+
 /** What `data` of a diagnostic holds: enough to find the finding again when a fix or a waiver is asked for. */
 export interface FindingData {
   readonly fingerprint: string;
@@ -38,7 +44,7 @@ export function diagnosticOf(finding: Finding, showing: Showing): Diagnostic {
   const data: FindingData = { fingerprint: fingerprintOf(finding) };
   return {
     range: rangeIn(showing.home, finding.file, finding.span),
-    severity: severities[finding.severity],
+    severity: severityOf(finding),
     code: finding.rule,
     source: 'Traywright',
     message: messageOf(finding, abilities),

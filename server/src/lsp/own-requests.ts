@@ -1,6 +1,6 @@
 import type { Connection } from 'vscode-languageserver';
 import type { Answers } from '../editor/new-file.ts';
-import { folderFor, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
+import { folderFor, lineToWrite, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
 import { asSnippet } from '../editor/offer.ts';
 import { pasteInto } from '../editor/paste.ts';
 import type { FieldsFromQuote } from '../editor/quote-to-fields.ts';
@@ -127,7 +127,8 @@ async function newFile(params: unknown, places: DocumentPlaces): Promise<unknown
   if (id === '') return { proposed };
   const view = await viewNear(params, places);
   const taken = view?.exists(kind, id) === true;
-  return { proposed, taken, text: newFileText(kind, id, answers) };
+  const text = newFileText(kind, id, answers);
+  return { proposed, taken, text, begin: lineToWrite(text) ?? null };
 }
 
 async function viewNear(params: unknown, places: DocumentPlaces): ReturnType<typeof viewOf> {

@@ -37,5 +37,10 @@ export const schemaProblemRules = [
     severity: 'error',
     why: 'An empty line looks like an answer; silence of the document is written "silent: true".',
   },
+  {
+    id: 'still-to-write',
+    severity: 'error',
+    why: 'A line that a new file left open has not been written yet, and nobody can rely on the file until it is.',
+  },
   { id: 'does-not-fit', severity: 'error', why: 'The file does not have the form that its kind needs.' },
 ] as const;

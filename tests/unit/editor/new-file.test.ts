@@ -77,8 +77,8 @@ describe('a new file', () => {
       lumens: # to do: Channels with bore and length.
       sources:
         - {doc: DW-REP-077, rev: "3", role: device-specific}
-      statements:
-        s1: {doc: DW-REP-077, rev: "3", page: , quote: }
+      statements: # to do: The text of the instruction: paste it into the line below, then choose "Turn All Sentences into Fields".
+
       point_of_use: # to do: What to do where the device was used, before it travels.
       disassembly: # to do: How it is taken apart.
       cleaning: # to do: The stages of cleaning: which are all done, and which are a choice.
@@ -97,12 +97,11 @@ describe('a new file', () => {
     const text = newFileText('device', 'duskwell-scissors', scissors);
     engine.set(file, text);
     const found = engine.findings(file);
-    const open = found.filter(({ rule }) => rule === 'empty-value');
-    expect(open.map(({ message }) => /"([a-z_]+)"/.exec(message)?.[1])).toEqual(
+    const open = found.filter(({ rule }) => rule === 'still-to-write');
+    expect(open.map(({ span }) => text.slice(span.start, span.end))).toEqual(
       expect.arrayContaining([
         'lumens',
-        'page',
-        'quote',
+        'statements',
         'point_of_use',
         'disassembly',
         'cleaning',
@@ -113,7 +112,11 @@ describe('a new file', () => {
         'storage',
       ]),
     );
-    expect(readRuleFile(file, text).problems.filter(({ rule }) => rule !== 'empty-value')).toEqual([]);
+    expect(found.filter(({ rule }) => rule !== 'still-to-write')).toEqual([]);
+    expect(open.every(({ severity }) => severity === 'error')).toBe(true);
+    expect(open.find(({ span }) => text.slice(span.start, span.end) === 'drying')?.message).toBe(
+      'Still to write: drying after the last rinse.',
+    );
   });
 
   it.each(kinds)('of kind %s asks for fields that exist and is read without fault but its empty lines', (kind) => {
@@ -129,7 +132,7 @@ describe('a new file', () => {
     );
     const text = newFileText(kind, 'x-1', answers);
     const faults = readRuleFile(fileId('x.ifu.yaml'), text).problems.filter(
-      ({ rule }) => rule !== 'empty-value' && rule !== 'field-missing',
+      ({ rule }) => rule !== 'still-to-write' && rule !== 'field-missing',
     );
     expect(faults, text).toEqual([]);
   });
