@@ -30,6 +30,9 @@ export interface Surroundings {
   readonly rules: readonly NamedRule[];
 }
 
+/** More entries than this nobody looks through: the editor is told to ask again as letters are typed. */
+export const mostOffered = 200;
+
 /** Where things of one file that others name stand in it. */
 const partsUnder: Readonly<Record<string, string>> = {
   lumen: 'lumens',
@@ -41,14 +44,8 @@ const partsUnder: Readonly<Record<string, string>> = {
 /** Every id that a reference of this sort may name, in the order of its files. */
 export function knownIds(refers: string, around: Surroundings): readonly KnownId[] {
   const { view, entity } = around;
-  if (isKind(refers)) return view.ask(idsOfKind, refers);
+  if (isKind(refers) || isNamedIn(refers)) return view.ask(idsInLibrary, refers);
   switch (refers) {
-    case 'document-number':
-      return documentNumbers(view);
-    case 'cycle':
-      return view.all('sterilizer').flatMap((machine) => cyclesOf(machine, machine.cycles?.items ?? []));
-    case 'washer-cycle':
-      return view.all('washer').flatMap((machine) => cyclesOf(machine, machine.cycles?.items ?? []));
     case 'statement':
       return entity === undefined ? [] : statementsOf(entity);
     case 'rule':
@@ -58,10 +55,48 @@ export function knownIds(refers: string, around: Surroundings): readonly KnownId
   }
 }
 
-/** Worked out once until a file of the kind changes: a large library has thousands. */
-const idsOfKind: Query<Kind, readonly KnownId[]> = {
+/** Of so many as nobody looks through only those that hold the typed letters in their order, the first of them. */
+export function fittingIds(ids: readonly KnownId[], typed: string): readonly KnownId[] {
+  if (ids.length <= mostOffered) return ids;
+  const fitting: KnownId[] = [];
+  for (const known of ids) {
+    if (fitting.length === mostOffered) break;
+    if (holds(known.id, typed)) fitting.push(known);
+  }
+  return fitting;
+}
+
+export function holds(name: string, typed: string): boolean {
+  let at = 0;
+  const lower = name.toLowerCase();
+  for (const letter of typed.toLowerCase()) {
+    at = lower.indexOf(letter, at) + 1;
+    if (at === 0) return false;
+  }
+  return true;
+}
+
+type NamedIn = 'document-number' | 'cycle' | 'washer-cycle';
+
+function isNamedIn(refers: string): refers is NamedIn {
+  return refers === 'document-number' || refers === 'cycle' || refers === 'washer-cycle';
+}
+
+/** Worked out once until a file that they stand in changes: a large library has thousands. */
+const idsInLibrary: Query<Kind | NamedIn, readonly KnownId[]> = {
   name: 'known-ids',
-  work: (view, kind) => view.all(kind).map((one) => entityId(one, kind)),
+  work: (view, refers) => {
+    switch (refers) {
+      case 'document-number':
+        return documentNumbers(view);
+      case 'cycle':
+        return view.all('sterilizer').flatMap((machine) => cyclesOf(machine, machine.cycles?.items ?? []));
+      case 'washer-cycle':
+        return view.all('washer').flatMap((machine) => cyclesOf(machine, machine.cycles?.items ?? []));
+      default:
+        return view.all(refers).map((one) => entityId(one, refers));
+    }
+  },
 };
 
 function entityId(entity: AnyEntity, kind: string): KnownId {

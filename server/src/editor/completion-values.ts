@@ -4,7 +4,7 @@ import { sayingPieces, wordsOfRequirement } from './completion-bounds.ts';
 import type { CycleChoice } from './completion-cycles.ts';
 import { cycleChoices } from './completion-cycles.ts';
 import type { KnownId, Surroundings } from './completion-ids.ts';
-import { knownIds } from './completion-ids.ts';
+import { fittingIds, knownIds, mostOffered } from './completion-ids.ts';
 import { aboutField, examplesOf, type Layout } from './completion-keys.ts';
 import type { Offer, Piece } from './offer.ts';
 import type { Block } from './text-blocks.ts';
@@ -142,11 +142,20 @@ function referenceChoices(refers: readonly string[], wanted: Wanted, around: Sur
   const self = around.entity === undefined ? '' : unquoted(wanted.slot.path[0]?.frame.present.get('id') ?? '');
   const others = ids.filter(({ id }) => id !== self || !refers.includes(wanted.kind ?? ''));
   const choices = cyclesFor(refers, wanted, around);
-  if (choices === undefined) return others.map((id) => idChoice(id, 'id'));
+  if (choices === undefined) return fittingIds(others, wanted.typed).map((id) => idChoice(id, 'id'));
   const order = new Map(choices.map((choice, index) => [choice.id, { ...choice, index }]));
   const rankOf = (id: string): number => order.get(id)?.index ?? order.size;
   const sorted = others.toSorted((a, b) => rankOf(a.id) - rankOf(b.id));
-  return sorted.map((known) => withReason(idChoice(known, 'id'), order.get(known.id)));
+  return fittingIds(sorted, wanted.typed).map((known) => withReason(idChoice(known, 'id'), order.get(known.id)));
+}
+
+/** More ids may stand here than are offered at once. */
+export function isOneOfMany({ shape }: Wanted, around: Surroundings): boolean {
+  const named = shape.form === 'list' ? shape.item : shape;
+  if (named.form !== 'reference') return false;
+  let count = 0;
+  for (const refers of named.refers) count += knownIds(refers, around).length;
+  return count > mostOffered;
 }
 
 function withReason(choice: Choice, found: CycleChoice | undefined): Choice {

@@ -2,10 +2,11 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { LibraryView } from '../library/view.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { NamedRule, Surroundings } from './completion-ids.ts';
+import { holds, mostOffered } from './completion-ids.ts';
 import type { Layout } from './completion-keys.ts';
 import { keyOffers } from './completion-keys.ts';
 import { kindOffers, ownIdOffers, settingOffers, statementOffers } from './completion-special.ts';
-import { valueOffers } from './completion-values.ts';
+import { isOneOfMany, valueOffers } from './completion-values.ts';
 import type { Offer } from './offer.ts';
 import { overMark, withoutMark } from './to-do.ts';
 import { wantedAt } from './writing-shape.ts';
@@ -15,8 +16,6 @@ export interface Offers {
   /** Set when more would fit: the editor should ask again as letters are typed. */
   readonly more: boolean;
 }
-
-const mostOffered = 200;
 
 /** What may be written at `cursor`, best first. The text need not be readable as a whole. */
 export function completionsAt(
@@ -30,8 +29,8 @@ export function completionsAt(
   const wanted = wantedAt(text, cursor);
   const isKindValue = wanted?.keys.join() === 'kind';
   if (wanted === undefined || isKindValue) return limited(kindOffers(record.text, cursor), record.text, cursor);
-  const around: Surroundings = { entity: record.entity, view, rules };
   const { slot } = wanted;
+  const around: Surroundings = { entity: record.entity, view, rules };
   const style = slot.path[slot.path.length - 1]?.frame.style ?? 'block';
   const layout: Layout = {
     style,
@@ -50,7 +49,8 @@ export function completionsAt(
         ]
       : [...ownIdOffers(wanted, record.file), ...valueOffers(wanted, around, layout)];
   const whole = open === undefined ? offers : offers.map((offer) => overMark(offer, open));
-  return limited(whole, text, cursor);
+  const { offers: few, more } = limited(whole, text, cursor);
+  return { offers: few, more: more || (wanted.as !== 'key' && isOneOfMany(wanted, around)) };
 }
 
 /** Of very many only those that hold the typed letters in their order. */
@@ -58,14 +58,4 @@ function limited(offers: readonly Offer[], text: string, cursor: number): Offers
   if (offers.length <= mostOffered) return { offers, more: false };
   const fitting = offers.filter(({ label, filter, span }) => holds(filter ?? label, text.slice(span.start, cursor)));
   return { offers: fitting.slice(0, mostOffered), more: true };
-}
-
-function holds(name: string, typed: string): boolean {
-  let at = 0;
-  const lower = name.toLowerCase();
-  for (const letter of typed.toLowerCase()) {
-    at = lower.indexOf(letter, at) + 1;
-    if (at === 0) return false;
-  }
-  return true;
 }

@@ -9,6 +9,8 @@ import type { Frame, FramePath, Slot } from './writing-scan.ts';
 /** What the schema wants at the place that is being written. */
 export interface Wanted {
   readonly slot: Slot;
+  /** Of the word that is written there: what stands in front of the cursor. */
+  readonly typed: string;
   readonly kind: Kind | undefined;
   /** `key`: a key of `shape`. `value`: a value of `shape`. `item`: an item of a list whose items are of `shape`. */
   readonly as: 'key' | 'value' | 'item';
@@ -37,7 +39,8 @@ export function wantedAt(text: string, cursor: number): Wanted | undefined {
   if (inner.shape === undefined) return undefined;
   const inside = slot.at === 'key' ? around : slot.below;
   const present = inside?.present ?? new Map<string, string>();
-  return { slot, kind, around, present, ...inner, shape: inner.shape, as: roleOf(slot, inner) };
+  const typed = text.slice(slot.word.start, cursor);
+  return { slot, typed, kind, around, present, ...inner, shape: inner.shape, as: roleOf(slot, inner) };
 }
 
 interface Followed {
