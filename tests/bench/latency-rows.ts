@@ -20,6 +20,10 @@ export function latencyRows(
   const floor = interleaved([parse], 1, root).get('parse-only');
   return [
     ...waitRows('server: key to findings, 400 lines', latency.keys),
+    ...waitRows(
+      'server: key to findings among questions for hints, lenses, outline and the like',
+      latency.amongQuestions,
+    ),
     ...waitRows('server: key to what may be written there, 400 lines', latency.completions),
     ...startRows(latency, floor?.wallMs ?? Number.NaN),
     {

@@ -9,6 +9,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { longDevice, longFile } from './long-file.ts';
 import { Seeded } from './seeded.ts';
 import { Served } from './served.ts';
+import type { Key } from './typist.ts';
 import { Typist } from './typist.ts';
 
 /** Times in milliseconds, one entry a key: ours and the floor server's. */
@@ -23,6 +24,8 @@ export interface Latency {
   readonly allFindings: number;
   readonly wholeLibrary: number;
   readonly keys: Waits;
+  /** The same while the client asks with each key for all that it shows besides findings. */
+  readonly amongQuestions: Waits;
   readonly completions: Waits;
   /** Largest resident memory. */
   readonly peakMb: number;
@@ -56,22 +59,28 @@ async function measured(): Promise<Latency> {
   const wholeLibrary = performance.now() - begin;
   await typing(ours, floor, 20);
   const keyWaits = await typing(ours, floor, Number(keys));
+  const amongQuestions = await typing(ours, floor, Number(keys) / 2, (key) => ours.typeAmongQuestions(key));
   const completions = await asking(ours, floor, Number(keys) / 4);
   await floor.end();
   const { peakMb } = JSON.parse(await ours.end()) as { peakMb: number };
-  return { ownFaults, allFindings, wholeLibrary, keys: keyWaits, completions, peakMb, findings };
+  return { ownFaults, allFindings, wholeLibrary, keys: keyWaits, amongQuestions, completions, peakMb, findings };
 }
 
 /** Between two keys as much time passes as a fast typist leaves. */
 const betweenKeys = 60;
 
-async function typing(ours: Served, floor: Served, count: number): Promise<Waits> {
+async function typing(
+  ours: Served,
+  floor: Served,
+  count: number,
+  type: (key: Key) => Promise<unknown> = (key) => ours.type(key),
+): Promise<Waits> {
   const waits: Waits = { ours: [], floor: [] };
   const typed = typist.keys();
   for (let key = 0; key < count; key++) {
     const { value } = typed.next();
     await pause(betweenKeys);
-    await timed(waits.ours, () => ours.type(value));
+    await timed(waits.ours, () => type(value));
     await timed(waits.floor, () => floor.type(value));
   }
   return waits;

@@ -10,6 +10,7 @@ import type {
   PublishDiagnosticsParams,
 } from 'vscode-languageserver/node';
 import {
+  CancellationTokenSource,
   createProtocolConnection,
   LSPErrorCodes,
   ResponseError,
@@ -47,6 +48,16 @@ const wishes = [
   'workspace/inlayHint/refresh',
 ];
 
+/** What VS Code shows beside a text besides findings. */
+const questions = [
+  'textDocument/semanticTokens/full',
+  'textDocument/codeLens',
+  'textDocument/inlayHint',
+  'textDocument/documentSymbol',
+  'textDocument/foldingRange',
+  'textDocument/documentLink',
+];
+
 /** A server as a process of its own with one document open, spoken to as VS Code speaks: what it can be asked for is asked for. */
 export class Served {
   readonly #child: ChildProcess;
@@ -60,6 +71,8 @@ export class Served {
   /** Called when the server says how much it has checked. */
   #counted: () => void = () => undefined;
   #wishedToBeAsked: () => void = () => undefined;
+  /** Of the questions about the last text: those that are still open are taken back with the next key. */
+  #besides: CancellationTokenSource | undefined;
 
   private constructor(program: string, document: string, probe: string | undefined) {
     const options = [...(probe === undefined ? [] : ['--require', probe]), program, '--stdio'];
@@ -138,6 +151,20 @@ export class Served {
       { textDocument: { uri: this.#uri }, position },
     );
     return Array.isArray(answer) ? answer : (answer?.items ?? []);
+  }
+
+  /** Sends one change and asks for all that stands around the text as well, before the findings. Resolves when these are there. */
+  typeAmongQuestions(key: Key): Promise<readonly Diagnostic[]> {
+    this.#besides?.cancel();
+    const besides = new CancellationTokenSource();
+    this.#besides = besides;
+    return this.#findingsAfter(async () => {
+      await this.#change(key);
+      const textDocument = { uri: this.#uri };
+      const range = { start: { line: 0, character: 0 }, end: { line: this.#text.split('\n').length, character: 0 } };
+      for (const question of this.#pulls ? questions : [])
+        this.#connection.sendRequest(question, { textDocument, range }, besides.token).catch(() => undefined);
+    });
   }
 
   /** Ends the program as an editor does. Resolves with what it used, where a probe was loaded. */

@@ -4,8 +4,8 @@ import { nextTurn } from './turns.ts';
 const typingGap = 600;
 /** For so long nothing must have come before the typing counts as paused. */
 const restAfterTyping = 200;
-/** Longest time that typing, or an answer that is owed, puts other work off. */
-const longestWait = 1_000;
+/** Longest time that typing, or an answer that is owed, puts other work off: hardly anyone types for so long without a rest between words. */
+const longestWait = 4_000;
 const lookAgain = 5;
 
 /**
@@ -33,7 +33,7 @@ export class Lull {
   }
 
   /**
-   * Resolves in the next lull, at the earliest in the next turn of the loop and at the latest after a second. Of several who wait, one
+   * Resolves in the next lull, at the earliest in the next turn of the loop and at the latest after some seconds. Of several who wait, one
    * goes on in a turn, so that all of them together take no more of it than one would.
    */
   async come(): Promise<void> {

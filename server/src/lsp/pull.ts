@@ -13,7 +13,8 @@ import type {
 import { DocumentDiagnosticReportKind, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Lull } from './lull.ts';
 import type { Reports } from './reports.ts';
-import { Slices } from './turns.ts';
+import { takenBack } from './session.ts';
+import { nextTurn, Slices } from './turns.ts';
 import { addressOf } from './uris.ts';
 import type { Workbench } from './workbench.ts';
 
@@ -55,6 +56,8 @@ export class Pull {
     const address = addressOf(params.textDocument.uri);
     const asked = this.versions.get(address);
     await Promise.race([this.#readyFor(address), cancellation(token)]);
+    // What was asked in the same breath and needs no judgement, such as what may be written here, is answered before.
+    await nextTurn();
     if (token.isCancellationRequested) return takenBack();
     const isNewest = (): boolean => this.versions.get(address) === asked;
     await this.#reports.prepare(address, new Slices(), isNewest);
@@ -209,14 +212,6 @@ class WorkspaceWatch {
 
 function cancellation(token: CancellationToken): Promise<void> {
   return new Promise((resolve) => token.onCancellationRequested(() => resolve()));
-}
-
-/**
- * Without "retriggerRequest": a client takes a question back in order to ask it anew about a newer text. Told not to trigger again, it would
- * drop that too, and go on showing what held before the last keystroke.
- */
-function takenBack(): ResponseError<never> {
-  return new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
 }
 
 function overtaken(): ResponseError<DiagnosticServerCancellationData> {

@@ -1,5 +1,5 @@
-import type { InitializeError } from 'vscode-languageserver';
-import { ErrorCodes, ResponseError } from 'vscode-languageserver';
+import type { CancellationToken, InitializeError } from 'vscode-languageserver';
+import { ErrorCodes, LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { Lull } from './lull.ts';
 
 /** Where a connection stands in its life: requests out of turn get an answer that says so. */
@@ -44,6 +44,21 @@ export class Session {
     };
   }
 
+  /**
+   * A handler of a request for what stands beside a text, which a client goes on showing while somebody types: it is answered in the next
+   * lull, behind what the writer waits for, and not at all when it was taken back by then.
+   */
+  besideRequest<Params, Answer>(
+    handler: (params: Params) => Answer | Promise<Answer>,
+  ): (params: Params, token: CancellationToken) => Promise<Answer | ResponseError<never>> {
+    return async (params, token) => {
+      const refused = this.#outOfTurn();
+      if (refused !== undefined) return refused;
+      await this.#lull.come();
+      return token.isCancellationRequested ? takenBack() : await handler(params);
+    };
+  }
+
   /** A handler of a request that stays open until there is news. */
   standingRequest<Given extends readonly unknown[], Answer>(
     handler: (...given: Given) => Answer,
@@ -75,4 +90,12 @@ export class Session {
       if (this.#stage === 'running') handler(...given);
     };
   }
+}
+
+/**
+ * Without "retriggerRequest": a client takes a question back in order to ask it anew about a newer text. Told not to trigger again, it would
+ * drop that too, and go on showing what held before the last keystroke.
+ */
+export function takenBack(): ResponseError<never> {
+  return new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
 }

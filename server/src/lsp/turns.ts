@@ -6,7 +6,10 @@ export function nextTurn(): Promise<void> {
   });
 }
 
-/** Long work in slices: `pause` gives others a turn whenever about ten milliseconds have been used. */
+/** For so many milliseconds long work keeps others waiting: a fraction of what a key costs. */
+const slice = 4;
+
+/** Long work in slices: `pause` gives others a turn whenever one has been used up. */
 export class Slices {
   readonly #othersTurn: () => Promise<void>;
   #since = performance.now();
@@ -17,7 +20,7 @@ export class Slices {
 
   /** `then` is called after others had their turn. */
   async pause(then: () => void = () => undefined): Promise<void> {
-    if (performance.now() - this.#since < 10) return;
+    if (performance.now() - this.#since < slice) return;
     await this.#othersTurn();
     then();
     this.#since = performance.now();

@@ -69,9 +69,9 @@ export function attachReading(connection: Connection, session: Session, { places
   connection.onFoldingRanges(session.request(({ textDocument }) => reading.folds(textDocument.uri)));
   connection.onSelectionRanges(session.request((params) => reading.selections(params)));
   connection.languages.semanticTokens.on(session.request(({ textDocument }) => reading.tokens(textDocument.uri)));
-  connection.languages.inlayHint.on(session.request((params) => reading.hints(params)));
-  connection.onCodeLens(session.request(({ textDocument }) => reading.lenses(textDocument.uri)));
-  connection.onDocumentLinks(session.request(({ textDocument }) => reading.links(textDocument.uri)));
+  connection.languages.inlayHint.on(session.besideRequest((params) => reading.hints(params)));
+  connection.onCodeLens(session.besideRequest(({ textDocument }) => reading.lenses(textDocument.uri)));
+  connection.onDocumentLinks(session.besideRequest(({ textDocument }) => reading.links(textDocument.uri)));
   connection.onWorkspaceSymbol(session.request(({ query }) => reading.librarySymbols(query)));
 }
 
