@@ -5,7 +5,7 @@ import type { DateValue, Quantity, Requirement, Text } from '../model/node.ts';
 import { formatInterval, formatQuantity } from '../quantity/format.ts';
 import type { Interval } from '../quantity/interval.ts';
 import type { QuantityValue } from '../quantity/quantity.ts';
-import { byId, type Department, idOf, meansOf, type SterilizerMeans, stockOf, type WasherMeans } from './equipment.ts';
+import { byId, type Department, idOf, meansOf, type SterilizerMeans, type WasherMeans } from './equipment.ts';
 
 /*
  * The department with one thing changed, so that a repair can be tried out before it is offered. Nothing here is ever written to a file.
@@ -91,7 +91,9 @@ export function withDetergent(
   };
   const washing = department.washing.map((one) => (one === means ? { ...one, cycle: changed } : one));
   const chemistry = byId([...department.chemistry.filter((one) => idOf(one) !== idOf(detergent)), detergent]);
-  return { ...department, washing, chemistry, stock: stockOf(chemistry, department.water) };
+  const { stock } = department;
+  const here = (id: string) => (id === idOf(detergent) ? detergent : stock.chemistry(id));
+  return { ...department, washing, chemistry, stock: { ...stock, chemistry: here } };
 }
 
 /** A detergent that nobody has yet: for machines, of this pH as used. Everything else about it is left open. */

@@ -23,7 +23,7 @@ export interface WasherMeans {
   readonly cycle: WasherCycle;
 }
 
-/** All that one department has, in order of ids, so that names of files never change an answer. */
+/** All that one department has, in order of ids, so that names of files never change an answer. `stock` and `packagingById`: of the whole library. */
 export interface Department {
   readonly setting: Setting;
   readonly stock: Stock;
@@ -42,27 +42,43 @@ export const departmentOf: Query<string, Department> = {
   work: (view, siteId) => {
     const site = siteId === '' ? view.site() : (view.get('site', siteId) ?? view.site());
     const setting = routineSetting(view.today, site, view.all('response'));
-    const packagings = byId(view.all('packaging'));
-    const chemistry = byId(view.all('chemistry'));
+    // What a file names is found wherever it is used; only what nobody named is looked for here alone.
+    const { packagings, packagingById, chemistry, chemistryById } = view.ask(suppliesOf, '');
     const water = byId(here(view.all('water'), siteId));
+    const waterById = mapById(water);
     return {
       setting,
-      stock: stockOf(chemistry, water),
+      stock: { chemistry: (id) => chemistryById.get(id), water: (id) => waterById.get(id) },
       sterilizing: sterilizing(view, siteId, setting),
       washing: washing(view, siteId),
       baths: byId(here(view.all('ultrasonic'), siteId)),
-      chemistry,
+      chemistry: here(chemistry, siteId),
       water,
-      packagings,
-      packagingById: new Map(packagings.map((one) => [idOf(one), one])),
+      packagings: here(packagings, siteId),
+      packagingById,
     };
   },
 };
 
-export function stockOf(chemistry: readonly EntityOf['chemistry'][], water: readonly EntityOf['water'][]): Stock {
-  const agents = new Map(chemistry.map((one) => [idOf(one), one]));
-  const points = new Map(water.map((one) => [idOf(one), one]));
-  return { chemistry: (id) => agents.get(id), water: (id) => points.get(id) };
+/** Packaging and chemistry of the whole library, put in order once for all departments. */
+interface Supplies {
+  readonly packagings: readonly Packaging[];
+  readonly packagingById: ReadonlyMap<string, Packaging>;
+  readonly chemistry: readonly EntityOf['chemistry'][];
+  readonly chemistryById: ReadonlyMap<string, EntityOf['chemistry']>;
+}
+
+const suppliesOf: Query<'', Supplies> = {
+  name: 'supplies',
+  work(view) {
+    const packagings = byId(view.all('packaging'));
+    const chemistry = byId(view.all('chemistry'));
+    return { packagings, packagingById: mapById(packagings), chemistry, chemistryById: mapById(chemistry) };
+  },
+};
+
+function mapById<One extends { readonly id?: Text }>(all: readonly One[]): ReadonlyMap<string, One> {
+  return new Map(all.map((one) => [idOf(one), one]));
 }
 
 function sterilizing(view: LibraryView, siteId: string, setting: Setting): readonly SterilizerMeans[] {
@@ -92,12 +108,9 @@ function washing(view: LibraryView, siteId: string): readonly WasherMeans[] {
   );
 }
 
-/** A machine that names another site is not here; one that names none is everywhere. */
-function here<Machine extends { readonly site?: Text }>(
-  machines: readonly Machine[],
-  siteId: string,
-): readonly Machine[] {
-  return siteId === '' ? machines : machines.filter(({ site }) => site === undefined || site.text === siteId);
+/** What names another site is not here; what names none is everywhere. */
+function here<One extends { readonly site?: Text }>(all: readonly One[], siteId: string): readonly One[] {
+  return siteId === '' ? all : all.filter(({ site }) => site === undefined || site.text === siteId);
 }
 
 export function idOf(entity: { readonly id?: Text }): string {

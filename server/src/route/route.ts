@@ -30,6 +30,25 @@ export const routeOfDevice: Query<string, SetRoute | undefined> = {
   },
 };
 
+/**
+ * The route of one device family alone in the first department, in order of sites, that can process it; over all that there is where none
+ * can. Whoever only asks whether it can be processed asks this: not every department is looked at, nor is one changed by the next.
+ */
+export const routeOfDeviceSomewhere: Query<string, SetRoute | undefined> = {
+  name: 'route-of-device-somewhere',
+  work: (view, id) => {
+    const device = view.get('device', id);
+    if (device === undefined) return undefined;
+    const sites = [...view.ids('site')].sort();
+    const subject = subjectOfDevice(view, device);
+    for (const site of sites.length > 1 ? sites : []) {
+      const { route } = derive(subject, view.ask(departmentOf, site));
+      if (route.status !== 'none') return route;
+    }
+    return view.ask(routeOfDevice, id);
+  },
+};
+
 /** A route with what it was derived from, for explanations. */
 export interface Derivation {
   readonly subject: Subject;

@@ -15,6 +15,8 @@ export interface Chemistry extends Rec {
   readonly name?: Text;
   /** Who makes it. */
   readonly maker?: Text;
+  /** Site that uses it, where there are several and not all do. */
+  readonly site?: Text;
   /** What kind of product it is. */
   readonly class?: Text<'neutral' | 'enzymatic' | 'neutral-enzymatic' | 'mild-alkaline' | 'alkaline' | 'strong-alkaline' | 'acid' | 'neutraliser' | 'lubricant' | 'rinse-aid' | 'rust-remover' | 'disinfectant' | 'alcohol' | 'keep-moist' | 'mild' | 'low-foaming'>;
   /** pH of the diluted solution. */

@@ -16,6 +16,8 @@ export interface Packaging extends Rec {
   readonly name?: Text;
   /** Who makes it. */
   readonly maker?: Text;
+  /** Site that uses it, where there are several and not all do. */
+  readonly site?: Text;
   /** What kind of packaging it is. */
   readonly type?: Text<'wrap' | 'pouch' | 'rigid-container' | 'case' | 'iuss-container' | 'open-pan'>;
   /** What it is made of. */

@@ -2,7 +2,7 @@ import type { LibraryView } from '../../library/view.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import { gapOfDevice, gapOfSet, type RouteGap } from '../../route/explanation.ts';
-import { routeOfDevice, routeOfSet } from '../../route/route.ts';
+import { routeOfDeviceSomewhere, routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
 import { clashReport } from '../support/clash-report.ts';
 import { undescribedIn } from '../support/department.ts';
@@ -132,5 +132,5 @@ function withoutRoute(entity: AnyEntity, view: LibraryView): RouteGap | undefine
     return view.ask(routeOfSet, id)?.status === 'none' ? view.ask(gapOfSet, id) : undefined;
   }
   const isAlone = isOfKind(entity, 'device') && view.users('device', id, 'set').length === 0;
-  return isAlone && view.ask(routeOfDevice, id)?.status === 'none' ? view.ask(gapOfDevice, id) : undefined;
+  return isAlone && view.ask(routeOfDeviceSomewhere, id)?.status === 'none' ? view.ask(gapOfDevice, id) : undefined;
 }

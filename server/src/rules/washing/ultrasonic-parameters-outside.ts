@@ -1,11 +1,11 @@
-import type { Query } from '../../library/view.ts';
+import type { LibraryView, Query } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { rootOf } from '../../model/node.ts';
-import { routeOfDevice, routeOfSet } from '../../route/route.ts';
+import { routeOfDeviceSomewhere, routeOfSet } from '../../route/route.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
@@ -179,15 +179,14 @@ function isInFile(at: Place | undefined, file: Place): at is Place {
 /** A bath that does not suit an item whose page demands one, where no other bath here does. What a procedure sets itself is told there. */
 function checkBath(bath: Bath, { view, report }: RuleContext): void {
   const baths = bathsInService(view);
-  if (!baths.includes(bath)) return;
+  const own = baths.indexOf(bath);
+  if (own < 0) return;
   const byPlace = new Map<Place, Failure[]>();
-  for (const device of view.ask(sonicated, '')) {
-    const failures = baths.map((one) => bathFailure(device, inBath(device, one, undefined, view), isValue));
-    const own = failures[baths.indexOf(bath)];
-    if (own === undefined || failures.includes(undefined) || isSetByStep(device, view)) continue;
-    if (isToldByRoute(device, view)) continue;
-    const at = own.judgement.factAt ?? bath.at;
-    byPlace.set(at, [...(byPlace.get(at) ?? []), own]);
+  for (const { inEach } of view.ask(suitedByNone, '')) {
+    const failure = inEach[own];
+    if (failure === undefined) continue;
+    const at = failure.judgement.factAt ?? bath.at;
+    byPlace.set(at, [...(byPlace.get(at) ?? []), failure]);
   }
   for (const [at, failures] of byPlace) {
     const what = baths.length === 1 ? message.step : message.bath;
@@ -195,21 +194,50 @@ function checkBath(bath: Bath, { view, report }: RuleContext): void {
   }
 }
 
-const sonicated: Query<'', readonly Device[]> = {
-  name: 'devices whose instruction demands an ultrasonic bath',
+/** An item that no bath in service suits, with what fails in each of them, in their order. */
+interface Unsuited {
+  readonly device: Device;
+  readonly inEach: readonly Failure[];
+}
+
+/** One answer for all baths: each would otherwise look at every item in every bath. */
+const suitedByNone: Query<'', readonly Unsuited[]> = {
+  name: 'devices that no ultrasonic bath suits',
   work: (view) =>
-    view.all('device').filter((device) => alwaysDemanded(device, 'ultrasonic', settingFor({}, view)) !== undefined),
+    view.all('device').flatMap((device) => {
+      const found = view.ask(unsuited, rootOfEntity(device).id);
+      return found.filter((one) => one.device === device);
+    }),
 };
 
+/** The files that claim the id of a device, as far as no bath suits them. */
+const unsuited: Query<string, readonly Unsuited[]> = {
+  name: 'what fails of a device in every ultrasonic bath',
+  work: (view, id) => view.claimants('device', id).flatMap((device) => unsuitedIn(device, view) ?? []),
+};
+
+function unsuitedIn(device: Device, view: LibraryView): Unsuited | undefined {
+  if (alwaysDemanded(device, 'ultrasonic', settingFor({}, view)) === undefined) return undefined;
+  const inEach: Failure[] = [];
+  for (const bath of bathsInService(view)) {
+    const failure = bathFailure(device, inBath(device, bath, undefined, view), isValue);
+    if (failure === undefined) return undefined;
+    inEach.push(failure);
+  }
+  return isSetByStep(device, view) || isToldByRoute(device, view) ? undefined : { device, inEach };
+}
+
 /** Where no bath here suits it, every set that holds the item is without a route, and says so with this bath beside it. */
-function isToldByRoute(device: Device, view: RuleContext['view']): boolean {
+function isToldByRoute(device: Device, view: LibraryView): boolean {
   const { id } = rootOfEntity(device);
   if (undescribedIn(view).length > 0) return false;
   const sets = view.users('device', id, 'set').map((set) => view.ask(routeOfSet, rootOfEntity(set).id)?.status);
-  return sets.length === 0 ? view.ask(routeOfDevice, id)?.status === 'none' : sets.every((status) => status === 'none');
+  return sets.length === 0
+    ? view.ask(routeOfDeviceSomewhere, id)?.status === 'none'
+    : sets.every((status) => status === 'none');
 }
 
-function isSetByStep(device: Device, view: RuleContext['view']): boolean {
+function isSetByStep(device: Device, view: LibraryView): boolean {
   const procedures = view.users('device', rootOfEntity(device).id, 'procedure');
   return procedures.some((procedure) => stepsOf(procedure).some(({ stage }) => stage?.text === 'ultrasonic'));
 }

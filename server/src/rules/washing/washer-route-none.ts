@@ -3,7 +3,7 @@ import type { LibraryView } from '../../library/view.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { SetRoute, StageFit } from '../../route/model.ts';
-import { routeOfDevice, routeOfSet } from '../../route/route.ts';
+import { routeOfDeviceSomewhere, routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
 import { listed } from '../support/lists.ts';
 import { evidenceOfAll } from '../support/use-reports.ts';
@@ -111,7 +111,7 @@ cycles: [{id: W2-std, last_cleaning_test: 2025-03-01, phases: [{phase: wash, tem
 function routeOf(entity: AnyEntity, view: LibraryView): SetRoute | undefined {
   const { id } = rootOfEntity(entity);
   if (isOfKind(entity, 'set')) return view.ask(routeOfSet, id);
-  return view.users('device', id, 'set').length === 0 ? view.ask(routeOfDevice, id) : undefined;
+  return view.users('device', id, 'set').length === 0 ? view.ask(routeOfDeviceSomewhere, id) : undefined;
 }
 
 /** What keeps the cycles that fail in fewest respects from doing it. */
