@@ -6,7 +6,11 @@ import { instrumentMakers } from './templates.ts';
  * A library of exactly `size` files, the same for the same size: the sample's files again and again with other makers, ids, catalogue
  * numbers and wordings, all of which still refer to each other. One file in fifty has a digit wrong, as real ones have.
  */
-export function generateLibrary(templates: Templates, size: number): ReadonlyMap<string, string> {
+export function generateLibrary(
+  templates: Templates,
+  size: number,
+  linesOfDepartment = usualLines,
+): ReadonlyMap<string, string> {
   const files = new Map<string, string>();
   const seeded = new Seeded(20250303);
   const add = (template: Template, path: string, text: string): void => {
@@ -32,7 +36,7 @@ export function generateLibrary(templates: Templates, size: number): ReadonlyMap
 }
 
 /** Lines of instruments that one department's machines serve. */
-const linesOfDepartment = 40;
+const usualLines = 40;
 
 /** Every third line is of each maker's first name, so that some makers have hundreds of devices and others a few. */
 function makerNames(line: number): ReadonlyMap<string, string> {

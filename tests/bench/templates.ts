@@ -52,8 +52,16 @@ function templateOf(path: string, text: string): Template {
   const kind = fieldIn(text, 'kind');
   const id = fieldIn(text, 'id');
   // Named by its id, as all others are, so that each department can have its own.
-  return { path: kind === 'site' ? `sites/${id}.ifu.yaml` : path, kind, id, text };
+  return { path: kind === 'site' ? `sites/${id}.ifu.yaml` : path, kind, id, text: withSite(kind, id, text) };
 }
+
+/** The sample has one department, so that its packaging and chemistry need not say whose they are. */
+function withSite(kind: string, id: string, text: string): string {
+  const isOwned = (kind === 'packaging' || kind === 'chemistry') && !sharedIds.has(id);
+  return isOwned ? text.replace(/^id: .*$/m, `$&\nsite: ${sampleSite}`) : text;
+}
+
+const sampleSite = 'lanternfield';
 
 /** What others name comes first, so that a library cut off at any size has few names that lead nowhere. */
 const order = ['library', 'site', 'document', 'device', 'set'];

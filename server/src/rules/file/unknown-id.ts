@@ -1,5 +1,7 @@
 import { isOneSlipFrom, nearest } from '../../base/nearest.ts';
-import { kinds } from '../../schema/kinds.ts';
+import type { LibraryView, Query } from '../../library/view.ts';
+import type { AnyEntity } from '../../model/entity.ts';
+import { isKind, kinds } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
 import { isNamed, namesOf, referencesIn } from '../support/references.ts';
 
@@ -21,10 +23,12 @@ export const rule = defineRule({
     for (const reference of referencesIn(entity)) {
       const { refers, text } = reference;
       if (refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view))) continue;
-      const known = refers.flatMap((sort) => [...(namesOf(sort, entity, view) ?? [])]);
       // Where a plain word is fine too, only one that looks like a slip of a name is told.
-      if (reference.open === true && !known.some((name) => isOneSlipFrom(text, name) && isLikeId(name))) continue;
-      const suggestion = nearest(text, known);
+      if (reference.open === true && !refers.some((sort) => isSlip(sort, text, entity, view))) continue;
+      const suggestion = nearest(
+        text,
+        refers.flatMap((sort) => [...(namesOf(sort, entity, view) ?? [])]),
+      );
       report({
         at: reference.at,
         message: message.unknown(refers.join(' or '), text, suggestion),
@@ -99,6 +103,25 @@ id: tap
     ],
   },
 });
+
+/** Everyday words stand in thousands of files: each is laid beside the names of a kind once. */
+function isSlip(sort: string, word: string, entity: AnyEntity, view: LibraryView): boolean {
+  if (isKind(sort)) return view.ask(slipOfName, `${sort}\n${word}`);
+  return isSlipAmong(namesOf(sort, entity, view) ?? [], word);
+}
+
+const slipOfName: Query<string, boolean> = {
+  name: 'a word that is one slip from a name',
+  work(view, argument) {
+    const [kind = '', ...word] = argument.split('\n');
+    return isKind(kind) && isSlipAmong(view.ids(kind), word.join('\n'));
+  },
+};
+
+function isSlipAmong(names: Iterable<string>, word: string): boolean {
+  for (const name of names) if (isOneSlipFrom(word, name) && isLikeId(name)) return true;
+  return false;
+}
 
 /** Everyday words have no figure and no hyphen. */
 function isLikeId(text: string): boolean {

@@ -4,7 +4,7 @@ import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { keepingMoist } from '../support/cleaning-words.ts';
-import { isAct, proceduresFor, reachOf, stepsOf } from '../support/steps.ts';
+import { isAct, proceduresFor, reaches, stepsOf } from '../support/steps.ts';
 
 type Device = EntityOf['device'];
 type Procedure = EntityOf['procedure'];
@@ -102,15 +102,13 @@ steps: [{stage: point-of-use, do: wipe}]
 
 function isAtUse(procedure: Procedure, device: Device, view: LibraryView): boolean {
   return stepsOf(procedure).some(
-    (step) => step.stage?.text === 'point-of-use' && reachOf(step, procedure, view).includes(device),
+    (step) => step.stage?.text === 'point-of-use' && reaches(step, procedure, device, view),
   );
 }
 
 function keepsMoist(procedure: Procedure, device: Device, view: LibraryView): boolean {
   return stepsOf(procedure).some(
     (step) =>
-      step.stage?.text === 'point-of-use' &&
-      isAct(step, keepingMoist) &&
-      reachOf(step, procedure, view).includes(device),
+      step.stage?.text === 'point-of-use' && isAct(step, keepingMoist) && reaches(step, procedure, device, view),
   );
 }

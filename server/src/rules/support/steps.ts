@@ -39,6 +39,17 @@ export function reachOf(step: ProcedureStep, procedure: Procedure, view: Library
   return step.applies_to_all?.on === true ? view.all('device') : allDevicesOf(procedure, view);
 }
 
+/** Whether the step touches the device: the same without a look at any other. */
+export function reaches(step: ProcedureStep, procedure: Procedure, device: Device, view: LibraryView): boolean {
+  if (step.applies_to === undefined && (step.applies_to_all?.on === true || isForAnyLike(device, procedure)))
+    return true;
+  return devicesOfStep(step, procedure, view).includes(device);
+}
+
+function isForAnyLike(device: Device, { applies_to_all, applies_to_traits }: Procedure): boolean {
+  return applies_to_all?.on === true || applies_to_traits?.items.some((trait) => hasTrait(device, trait.text)) === true;
+}
+
 /** Stages by which an item has left cleaning. */
 const later: ReadonlySet<string> = new Set([
   ...[
@@ -91,9 +102,7 @@ export function* proceduresFor(device: Device, view: LibraryView): Iterable<Proc
   }
   yield* named;
   for (const procedure of view.ask(proceduresForMany, '')) {
-    const traits = procedure.applies_to_traits?.items ?? [];
-    const isFor = procedure.applies_to_all?.on === true || traits.some((trait) => hasTrait(device, trait.text));
-    if (isFor && !named.has(procedure)) yield procedure;
+    if (isForAnyLike(device, procedure) && !named.has(procedure)) yield procedure;
   }
 }
 

@@ -79,10 +79,52 @@ const waysThroughMachine: Query<string, readonly (readonly StageDemand[])[]> = {
   },
 };
 
-/** Every item that its page sends through a machine: a washer takes whatever its rack takes. */
-const washedByMachine: Query<'', readonly Device[]> = {
-  name: 'devices whose instruction sends them through a washer',
-  work: (view) => view.all('device').filter((device) => machineWays(device, view).length > 0),
+/** Items that their page sends through a machine and that may come to a site: a washer takes whatever its rack takes. */
+const washedAt: Query<string, readonly Device[]> = {
+  name: 'devices whose instruction sends them through a washer, of one site',
+  work(view, site) {
+    const { known, anywhere } = view.ask(washedBySite, '');
+    const devices = site === '' ? [...known.values()].flat() : (known.get(site) ?? []);
+    return [...new Set([...devices, ...anywhere])].sort((a, b) => (fileOf(a) < fileOf(b) ? -1 : 1));
+  },
+};
+
+function fileOf(device: Device): string {
+  return rootOfEntity(device).file;
+}
+
+interface WashedBySite {
+  readonly known: ReadonlyMap<string, readonly Device[]>;
+  /** In no set, or in one that does not say where it is processed. */
+  readonly anywhere: readonly Device[];
+}
+
+const washedBySite: Query<'', WashedBySite> = {
+  name: 'devices whose instruction sends them through a washer, by the sites of their sets',
+  work(view) {
+    const known = new Map<string, Device[]>();
+    const anywhere: Device[] = [];
+    for (const device of view.all('device')) {
+      if (machineWays(device, view).length === 0) continue;
+      const sites = view.ask(sitesOfDevice, rootOfEntity(device).id);
+      if (sites.length === 0) anywhere.push(device);
+      for (const site of sites) {
+        const there = known.get(site);
+        if (there === undefined) known.set(site, [device]);
+        else there.push(device);
+      }
+    }
+    return { known, anywhere };
+  },
+};
+
+/** Where a device is processed: the sites of all sets that hold it. None where it may be anywhere. */
+const sitesOfDevice: Query<string, readonly string[]> = {
+  name: 'sites at which a device is processed',
+  work(view, id) {
+    const sites = view.users('device', id, 'set').map(({ site }) => site?.text);
+    return sites.includes(undefined) ? [] : [...new Set(sites)].flatMap((site) => site ?? []);
+  },
 };
 
 /** The items whose page this cycle does not follow in this respect, whichever way through a machine is taken. */
@@ -159,7 +201,7 @@ export function unfitForMachine(machine: Washer, respect: Respect, view: Library
   const stock = stockIn(view);
   const sent = sentTo(cycles, view);
   const unfit: Failure[] = [];
-  for (const device of view.ask(washedByMachine, '')) {
+  for (const device of view.ask(washedAt, machine.site?.text ?? '')) {
     const found = cycles.map((cycle) => {
       const ways = machineWays(device, view).map((way) =>
         way.flatMap((demand) =>
