@@ -1,3 +1,4 @@
+import { Remembered } from '../../base/remembered.ts';
 import type { Meaning, PhraseList } from './meaning.ts';
 import { germanPhrases } from './phrases-de.ts';
 import { englishPhrases } from './phrases-en.ts';
@@ -48,20 +49,20 @@ function buildLexicon(...lists: readonly PhraseList[]): Branch {
 
 const phrasesOf: Readonly<Record<Language, PhraseList>> = { en: englishPhrases, de: germanPhrases, fr: frenchPhrases };
 
-/** Made at the first sentence of a language: most libraries quote one. */
-const lexicons = new Map<Language, Branch>();
-
-function lexiconOf(language: Language): Branch {
-  const known = lexicons.get(language);
-  if (known !== undefined) return known;
-  const made = buildLexicon(sharedPhrases, phrasesOf[language]);
-  lexicons.set(language, made);
-  return made;
+interface Lexicon extends Branch {
+  /** Stems of first words: the same few thousand words make up a whole library. */
+  readonly firstStems: Remembered<string, Branch | undefined>;
 }
+
+/** Made at the first sentence of a language: most libraries quote one. */
+const lexicons = new Remembered(3, (language: Language): Lexicon => {
+  const root = buildLexicon(sharedPhrases, phrasesOf[language]);
+  return { ...root, firstStems: new Remembered(20_000, (word: string) => longestStem(root, word)) };
+});
 
 /** Phrases in order, the longest at each place, never overlapping. */
 export function findPhrases(tokens: readonly Token[], language: Language): Hit[] {
-  const root = lexiconOf(language);
+  const root = lexicons.of(language);
   const hits: Hit[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const hit = longestPhrase(tokens, at, root);
@@ -72,12 +73,12 @@ export function findPhrases(tokens: readonly Token[], language: Language): Hit[]
   return hits;
 }
 
-function longestPhrase(tokens: readonly Token[], first: number, root: Branch): Hit | undefined {
+function longestPhrase(tokens: readonly Token[], first: number, root: Lexicon): Hit | undefined {
   const word = tokens[first]?.text ?? '';
   const whole = root.next.get(word);
   const hit = whole === undefined ? undefined : longestFrom(tokens, first, first, whole);
   if (hit !== undefined) return hit;
-  const stem = rememberedStem(root, word);
+  const stem = root.firstStems.of(word);
   return stem === undefined ? undefined : longestFrom(tokens, first, first, stem);
 }
 
@@ -101,20 +102,4 @@ function longestStem(branch: Branch, word: string): Branch | undefined {
     if (found !== undefined) return found;
   }
   return undefined;
-}
-
-/** Stems of first words, remembered: the same few thousand words make up a whole library. The answer never depends on it. */
-const stemsOfWords = new Map<Branch, Map<string, Branch | undefined>>();
-const mostRemembered = 20_000;
-
-function rememberedStem(root: Branch, word: string): Branch | undefined {
-  let known = stemsOfWords.get(root);
-  if (known === undefined || known.size > mostRemembered) {
-    known = new Map();
-    stemsOfWords.set(root, known);
-  }
-  if (known.has(word)) return known.get(word);
-  const found = longestStem(root, word);
-  known.set(word, found);
-  return found;
 }

@@ -1,3 +1,4 @@
+import { Remembered } from '../../base/remembered.ts';
 import { bindBounds } from './bounds.ts';
 import type { NumberDraft, ReadingText } from './draft.ts';
 import { markTopics, readFlags } from './flags.ts';
@@ -31,7 +32,18 @@ import { markDifferences } from './tolerances.ts';
  */
 export function readQuote(quote: string, language?: Language): QuoteReading {
   const capped = quote.length > longestQuote ? quote.slice(0, longestQuote) : quote;
-  return new LazyReading(capped, language ?? guessLanguage(capped));
+  return readings[language ?? guessLanguage(capped)].of(capped);
+}
+
+const readings: Readonly<Record<Language, Remembered<string, QuoteReading>>> = {
+  en: readingsIn('en'),
+  de: readingsIn('de'),
+  fr: readingsIn('fr'),
+};
+
+/** The same sentences stand in many instructions of one maker, and several readers ask about each. */
+function readingsIn(language: Language): Remembered<string, QuoteReading> {
+  return new Remembered(400, (quote) => new LazyReading(quote, language));
 }
 
 interface Numbers {

@@ -1,3 +1,4 @@
+import { Remembered } from '../../base/remembered.ts';
 import { type Unit, unitList } from '../unit-list.ts';
 import { readUnitAt, type UnitReading } from '../unit-reading.ts';
 import { unitWords } from '../unit-words.ts';
@@ -32,8 +33,7 @@ export function unitHere(quote: string, offset: number, language: Language): Uni
 /** Spellings that go on after a space (`mg/L as CaCO3`, `bar (g)`): first word to the second words it may have, in lower case. */
 let longUnits: ReadonlyMap<string, ReadonlySet<string>> | undefined;
 /** Units of one printed word, remembered: a library repeats a few hundred of them. The answer never depends on it. */
-const unitsOfWords = new Map<string, UnitReading | undefined>();
-const mostRemembered = 5000;
+const unitsOfWords = new Remembered(5000, (word: string) => readUnitAt(word, 0) ?? withoutFootnote(word, 0));
 const longestWord = 40;
 
 function collectLongUnits(): ReadonlyMap<string, ReadonlySet<string>> {
@@ -66,11 +66,7 @@ function readUnitQuickly(quote: string, start: number): UnitReading | undefined 
   if (seconds?.has(withoutMarks(quote.slice(end + 1, wordEnd(quote, end + 1)).toLowerCase())) === true) {
     return readUnitAt(quote, start);
   }
-  if (unitsOfWords.has(word)) return unitsOfWords.get(word);
-  const reading = readUnitAt(word, 0) ?? withoutFootnote(word, 0);
-  if (unitsOfWords.size >= mostRemembered) unitsOfWords.clear();
-  unitsOfWords.set(word, reading);
-  return reading;
+  return unitsOfWords.of(word);
 }
 
 /** `min²`, `min2`: the unit ends where the raised or lowered digit begins. */

@@ -39,23 +39,13 @@ export function faultsNamed(entity: Transcribed, name: QuoteFaultName): readonly
   return faults.filter(({ fault }) => fault.fault === name);
 }
 
-/** Readings of the entity that was asked for last: all rules look at one entity before the next comes. */
-let latest:
-  | { readonly entity: Transcribed; readonly readings: Map<string, Omit<QuotedStatement, 'cited'>> }
-  | undefined;
-
 /** The quote of a statement, read in its own language; undefined when the file has no such statement or it has no quote. */
 export function readStatement(entity: Transcribed, id: string): Omit<QuotedStatement, 'cited'> | undefined {
   const statement = rowOf(entity.statements, id);
   const quote = statement?.quote;
   if (statement === undefined || quote === undefined) return undefined;
-  if (latest?.entity !== entity) latest = { entity, readings: new Map() };
-  const known = latest.readings.get(id);
-  if (known !== undefined) return known;
   const language = readerLanguage(statement.lang?.text ?? entity.lang?.text);
-  const read = { id, statement, quote, reading: readQuote(quote.text, language) };
-  latest.readings.set(id, read);
-  return read;
+  return { id, statement, quote, reading: readQuote(quote.text, language) };
 }
 
 function faultsOf(entity: Transcribed, statements: Table<Statement>): readonly TranscriptionFault[] {

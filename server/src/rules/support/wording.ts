@@ -1,3 +1,5 @@
+import { Remembered } from '../../base/remembered.ts';
+
 /** Words in order within one sentence; a few others may stand between. `virus*` is any word that begins so. */
 export type Phrase = readonly string[];
 
@@ -25,7 +27,7 @@ const negators: ReadonlySet<string> = new Set([
 
 /** The first phrase that the text holds, as its words stand there; undefined when there is none. A negated sentence is passed over. */
 export function saidIn(text: string, phrases: readonly Phrase[]): string | undefined {
-  for (const words of sentencesOf(text)) {
+  for (const words of sentences.of(text)) {
     for (const phrase of phrases) {
       const places = placesOf(phrase, words);
       if (places !== undefined && !isNegated(words, places)) return places.map((at) => words[at]).join(' ');
@@ -36,25 +38,17 @@ export function saidIn(text: string, phrases: readonly Phrase[]): string | undef
 
 /** True when any of the phrases stands in the text, negated or not. */
 export function isMentioned(text: string, phrases: readonly Phrase[]): boolean {
-  return sentencesOf(text).some((words) => phrases.some((phrase) => placesOf(phrase, words) !== undefined));
+  return sentences.of(text).some((words) => phrases.some((phrase) => placesOf(phrase, words) !== undefined));
 }
 
 /** The same quote and the same words of a step are asked about by many rules, one right after the other. */
-const cut = new Map<string, readonly (readonly string[])[]>();
-const mostCut = 500;
-
-function sentencesOf(text: string): readonly (readonly string[])[] {
-  const before = cut.get(text);
-  if (before !== undefined) return before;
-  const sentences = text
+const sentences = new Remembered(500, (text: string): readonly (readonly string[])[] =>
+  text
     .toLowerCase()
     .slice(0, longestText)
-    .split(/[.;!?\n]/);
-  const made = sentences.map((sentence) => sentence.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== ''));
-  if (cut.size >= mostCut) cut.clear();
-  cut.set(text, made);
-  return made;
-}
+    .split(/[.;!?\n]/)
+    .map((sentence) => sentence.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== '')),
+);
 
 function placesOf(phrase: Phrase, words: readonly string[]): readonly number[] | undefined {
   const [first] = phrase;
