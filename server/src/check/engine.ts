@@ -13,7 +13,9 @@ import { withoutAbsorbed } from './absorption.ts';
 import { knownIn } from './catalogue.ts';
 import type { Finding } from './finding.ts';
 import { findingOfProblem, inReadingOrder } from './finding.ts';
-import { openFaultsBy } from './open-faults.ts';
+import type { TranscriptionCheck } from './open-faults.ts';
+import { openFaultsBy, transcriptionCheckBy } from './open-faults.ts';
+import type { Found } from './run-rules.ts';
 import { RulesOnEntity } from './run-rules.ts';
 import { settingProblems, settled } from './settings.ts';
 import { type FindingsOfEntity, findingsOfEntityBy, waiverProblems } from './waiver-problems.ts';
@@ -35,6 +37,7 @@ export class Engine {
   readonly #byKind = new Map<Kind, readonly AnyRule[]>();
   readonly #ruleNames: ReadonlySet<string>;
   readonly #today: IsoDate;
+  readonly #transcription: TranscriptionCheck;
   readonly #answers: QueryAnswers;
   readonly #findingsOfEntity: FindingsOfEntity;
   readonly #judged = new Map<FileId, Judged>();
@@ -46,7 +49,8 @@ export class Engine {
     this.#rules = options.rules;
     this.#ruleNames = new Set(options.rules.map(({ id }) => id));
     this.#today = options.today;
-    this.#answers = new QueryAnswers(options.today, [openFaultsBy(options.rules, options.today)]);
+    this.#transcription = transcriptionCheckBy(options.rules, options.today);
+    this.#answers = this.#newAnswers();
     this.#findingsOfEntity = findingsOfEntityBy(options.rules, options.today);
   }
 
@@ -142,12 +146,16 @@ export class Engine {
 
   /** The same answers over another library: what would be, if it were ours. Nothing worked out for this one is used. */
   viewOf(library: Library): LibraryView {
-    return new LibraryView(library, new Set(), new QueryAnswers(this.#today, [openFaultsBy(this.#rules, this.#today)]));
+    return new LibraryView(library, new Set(), this.#newAnswers());
   }
 
   /** A view for surfaces (hover, routes, cards) that asks the same questions as the rules do. */
   view(): LibraryView {
     return new LibraryView(this.library, new Set(), this.#answers);
+  }
+
+  #newAnswers(): QueryAnswers {
+    return new QueryAnswers(this.#today, [openFaultsBy(this.#transcription)]);
   }
 
   #changed(file: FileId, keys: ReadonlySet<IndexKey>): readonly FileId[] {
@@ -172,16 +180,25 @@ export class Engine {
     const { entity } = record;
     if (entity !== undefined) {
       const run = new RulesOnEntity(entity, view, this.#today);
+      const shared = this.#sharedBy(entity, view);
       for (const rule of this.#rulesFor(entity)) {
+        if (shared !== undefined && this.#transcription.rules.has(rule)) continue;
         run.run(rule);
         yield;
       }
-      found.push(...run.findings);
+      for (const { finding } of [...(shared ?? []), ...run.found]) found.push(finding);
     }
     const { kept, heldBack } = settled(found, view);
     const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);
     // Last, so that nothing is taken for explained by a finding that nobody sees.
     return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads };
+  }
+
+  /** What some of the rules found in the entity, where routes ask for it as well. */
+  #sharedBy(entity: AnyEntity, view: LibraryView): readonly Found[] | undefined {
+    if (!isOfKind(entity, 'device')) return undefined;
+    const { device, found } = view.ask(this.#transcription.found, rootOfEntity(entity).id);
+    return device === entity ? found : undefined;
   }
 
   #rulesFor(entity: AnyEntity): readonly AnyRule[] {

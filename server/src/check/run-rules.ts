@@ -2,6 +2,7 @@ import type { IsoDate } from '../base/brand.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
+import type { Place } from '../model/node.ts';
 import type { AnyRule, Report, RuleContext } from '../rules/rule.ts';
 import type { Finding } from './finding.ts';
 import { findingOf, findingOfProblem } from './finding.ts';
@@ -16,12 +17,18 @@ export function runRules(
   const { kind } = rootOfEntity(entity);
   const run = new RulesOnEntity(entity, view, today);
   for (const rule of rules) if (rule.kinds.includes(kind)) run.run(rule);
-  return run.findings;
+  return run.found.map(({ finding }) => finding);
+}
+
+/** What a rule found, and where; without a place where the rule itself failed. */
+export interface Found {
+  readonly finding: Finding;
+  readonly at?: Place;
 }
 
 /** One entity under rules that take its kind, a rule at a time. A rule that fails becomes one finding that names it; the others still run. */
 export class RulesOnEntity {
-  readonly findings: Finding[] = [];
+  readonly found: Found[] = [];
   readonly #entity: AnyEntity;
   readonly #context: RuleContext;
   #running: AnyRule | undefined;
@@ -37,12 +44,12 @@ export class RulesOnEntity {
     try {
       rule.check(this.#entity, this.#context);
     } catch (thrown) {
-      this.findings.push(internalFinding(rule, this.#entity, thrown));
+      this.found.push({ finding: internalFinding(rule, this.#entity, thrown) });
     }
   }
 
   #take(report: Report): void {
-    if (this.#running !== undefined) this.findings.push(findingOf(this.#running, report));
+    if (this.#running !== undefined) this.found.push({ finding: findingOf(this.#running, report), at: report.at });
   }
 }
 
