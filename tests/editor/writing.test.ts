@@ -3,13 +3,14 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
 import { problemsWhen } from './problems.ts';
-import { acceptCompletion, closeCompletions, completions, goTo, goToWords, text, typeAt, undo } from './text.ts';
+import { acceptCompletion, closeCompletions, completions, goTo, goToWords, text, undo } from './text.ts';
 import { until } from './wait.ts';
 import {
   answerQuickInput,
   chooseByName,
   fillQuickInput,
   focusText,
+  notifications,
   openFile,
   quickInputQuestion,
   quickList,
@@ -19,6 +20,9 @@ import {
 /** Writing a rule file in real VS Code, by keyboard alone. */
 
 const folder = path.join(import.meta.dirname, 'fixtures/small-library');
+const pages = readFileSync(path.join(import.meta.dirname, '../unit/editor/instructions/ringfield-punch.txt'), 'utf8');
+const sentences = 33;
+const passedOver = 23;
 let editor: Editor;
 
 beforeAll(async () => {
@@ -45,14 +49,14 @@ async function newLineAfter(line: number): Promise<void> {
   await editor.page.keyboard.press('Enter');
 }
 
-/** Waits until the question at the top of the window is about this. */
-async function asked(about: string): Promise<void> {
+/** Waits until the question at the top of the window is about this, and gives it. */
+async function asked(about: string): Promise<string> {
   let question = '';
-  await until(
+  return until(
     `the question "${about}"`,
     async () => {
       question = await quickInputQuestion(editor);
-      return question.includes(about) ? true : undefined;
+      return question.includes(about) ? question : undefined;
     },
     { describe: () => question },
   );
@@ -209,6 +213,48 @@ describe('a new file', () => {
       ),
     );
     await screenshot(editor, 'new-file');
-    await typeAt(editor, 1, 1, '');
+    const waits = made.split('\n').findIndex((line) => line.startsWith('statements: # to do'));
+    await editor.page.locator(`[id="status.editor.selection"] >> text=/^Ln ${waits + 2}, Col 1$/`).waitFor();
+  });
+
+  it('two pasted pages become fields, sentence by sentence, with a key for each', async () => {
+    await focusText(editor);
+    await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(pages)})`);
+    await editor.page.keyboard.press('Control+V');
+    await editor.page
+      .locator('.view-lines', { hasText: /write\sto\sthe\smaker/ })
+      .first()
+      .waitFor();
+    await runCommand(editor, 'Traywright: Turn All Sentences into Fields');
+    await asked('Pasted text');
+    await editor.page.keyboard.press('Enter');
+    let keys = 1;
+    for (let number = 1; number <= sentences; number++) {
+      const asks = await asked(`Sentence ${number} of ${sentences} `);
+      if (number === 10) {
+        expect(asks).toContain('MANUAL CLEANING');
+        const rows = (await quickList(editor)).map(({ label }) => label);
+        expect(rows[0]).toBe('manual, steps: rinse, temp at most 40 °C, time at least 2 min, water grade utility');
+        await screenshot(editor, 'all-sentences');
+      }
+      // One is passed over: it stays open, and is told at the end.
+      await editor.page.keyboard.press(number === passedOver ? 'Escape' : 'Enter');
+      keys++;
+    }
+    const told = await until('the words at the end', async () =>
+      (await notifications(editor)).map(({ message }) => message).find((message) => message.includes('became fields')),
+    );
+    expect(told).toContain('33 sentences: 26 became fields, 3 say nothing to encode, 4 left open (s6, s23, s24, s30).');
+    expect(told).toContain('Still to write: lumens, drying.');
+    expect(keys).toBe(34);
+    const encoded = await text(editor);
+    expect(encoded).toContain(
+      '        - {do: rinse, temp: {at_most: 40 °C, as_written: "104 °F (40 °C)"}, time: {at_least: 2 min}, water: {grade: utility}, src: s10}',
+    );
+    expect(encoded).toContain('    - {id: gr121, modality: steam-gravity,');
+    await undo(editor);
+    const before = await text(editor);
+    expect(before).not.toContain('not_needed: [{text: "Questions');
+    expect(before).toContain('storage:\n  time: {at_most: 180 d, src: s32}');
   });
 });
