@@ -18,7 +18,7 @@ export interface Layout {
 
 /** The keys that are not there yet: those that must be first, then in the order of the work. */
 export function keyOffers(wanted: Wanted, layout: Layout): readonly Offer[] {
-  const { shape, slot, named } = wanted;
+  const { shape, slot, named, typical } = wanted;
   const present = new Map(wanted.present);
   if (slot.hasColon) present.delete(keyAt(wanted));
   if (shape.form === 'table') return rowOffers(wanted, present, layout);
@@ -26,7 +26,7 @@ export function keyOffers(wanted: Wanted, layout: Layout): readonly Offer[] {
   if (shape.dimension !== undefined) {
     const measure = {
       dimension: named?.dimension ?? shape.dimension,
-      examples: examplesOf(shape),
+      examples: [...typical, ...examplesOf(shape)],
       today: layout.today,
     };
     const words = saysSomething(present.keys()) ? [] : wordsOfRequirement(shape);

@@ -96,7 +96,8 @@ function choicesFor(shape: Shape, wanted: Wanted, around: Surroundings, layout: 
       return knownIds('statement', around).map((id) => idChoice(id, 'statement'));
     case 'date':
     case 'datetime':
-      return [{ ...wordChoice(layout.today, ''), detail: 'today', of: 'date' }];
+      // The day on which a document was issued is printed on it: today would be a guess.
+      return shape.mayBeMonth === true ? [] : [{ ...wordChoice(layout.today, ''), detail: 'today', of: 'date' }];
     case 'quantity':
       return amountChoices(wanted, layout);
     case 'record':
@@ -187,7 +188,7 @@ function cyclesFor(
 }
 
 /** A number that stands already gets its units; where none stands, a hole is offered: a number is never proposed. */
-function amountChoices({ shape, named, field, slot }: Wanted, layout: Layout): readonly Choice[] {
+function amountChoices({ shape, named, field, slot, typical }: Wanted, layout: Layout): readonly Choice[] {
   const measured =
     shape.form === 'quantity'
       ? shape
@@ -195,7 +196,7 @@ function amountChoices({ shape, named, field, slot }: Wanted, layout: Layout): r
         ? shape.item
         : undefined;
   if (measured === undefined) return [];
-  const examples = [...(field?.examples ?? []), ...measured.examples];
+  const examples = [...typical, ...(field?.examples ?? []), ...measured.examples];
   const dimension = named?.dimension ?? measured.dimension;
   const typed = typedNumber(slot.path, slot.word, layout);
   const about: readonly Block[] =
@@ -213,12 +214,12 @@ function typedNumber(path: Wanted['slot']['path'], word: { start: number; end: n
 }
 
 /** A whole requirement, by the word that the page uses. */
-function boundChoices({ shape, named }: Wanted, layout: Layout): readonly Choice[] {
+function boundChoices({ shape, named, typical }: Wanted, layout: Layout): readonly Choice[] {
   const record = shape.form === 'list' ? shape.item : shape;
   if (record.form !== 'record' || record.dimension === undefined) return [];
   const measure = {
     dimension: named?.dimension ?? record.dimension,
-    examples: examplesOf(record),
+    examples: [...typical, ...examplesOf(record)],
     today: layout.today,
   };
   return wordsOfRequirement(record).map((field) => {

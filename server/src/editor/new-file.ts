@@ -163,7 +163,7 @@ function lineFor(key: string, { shape }: Field, given: readonly string[]): strin
 /** Numbers and days stand without quotation marks where the field takes them: between them they would be text. */
 function asWritten(text: string, { form }: Shape): string {
   const isNumber = form === 'quantity' && /^[1-9][0-9]*$/.test(text);
-  const isDay = form === 'date' && /^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text);
+  const isDay = form === 'date' && /^[0-9]{4}-[0-9]{2}(?:-[0-9]{2})?$/.test(text);
   return isNumber || isDay ? text : asValue(text);
 }
 

@@ -13,7 +13,7 @@ export function typicalUnits(dimension: Dimension | 'any', examples: readonly st
   const spelled: string[] = [];
   const taken = new Set<string>();
   for (const example of examples) {
-    const written = /^[-+]?[0-9.]{1,20} ([^\s,}\]][^,}\]]{0,20})$/.exec(example.trim())?.[1];
+    const written = /(?:^|[:[] ?)[-+]?[0-9.]{1,20} ([^\s,}\]][^,}\]]{0,20})/.exec(example.trim())?.[1]?.trim();
     const unit = known.find(({ name, variants, fileOnly }) => [name, ...variants, ...fileOnly].includes(written ?? ''));
     if (written === undefined || unit === undefined || taken.has(unit.name)) continue;
     taken.add(unit.name);

@@ -19,6 +19,8 @@ export interface Wanted {
   readonly field: Field | undefined;
   /** The row of a table with names of its own, such as a limit. */
   readonly named: NamedKey | undefined;
+  /** Examples of the requirement that is written, or that the place lies in. */
+  readonly typical: readonly string[];
   /** Keys that lead here from the top; items of lists are left out. */
   readonly keys: readonly string[];
   /** The innermost map around the place, with what stands in it. */
@@ -47,6 +49,7 @@ interface Followed {
   readonly shape: Shape | undefined;
   readonly field: Field | undefined;
   readonly named: NamedKey | undefined;
+  readonly typical: readonly string[];
   readonly keys: readonly string[];
   readonly inList: boolean;
 }
@@ -56,6 +59,7 @@ function follow(path: FramePath, root: Shape | undefined): Followed {
   let field: Field | undefined;
   let named: NamedKey | undefined;
   let inList = false;
+  let typical: readonly string[] = [];
   const keys: string[] = [];
   for (const { frame, key } of path) {
     if (frame.of === 'list') {
@@ -73,9 +77,10 @@ function follow(path: FramePath, root: Shape | undefined): Followed {
     } else {
       field = shape?.form === 'record' ? shape.fields.get(key) : undefined;
       shape = field?.shape;
+      if (shape?.form === 'record' && shape.dimension !== undefined) typical = field?.examples ?? [];
     }
   }
-  return { shape, field, named, keys, inList };
+  return { shape, field, named, typical, keys, inList };
 }
 
 function roleOf(slot: Slot, { shape, inList }: Followed): Wanted['as'] {

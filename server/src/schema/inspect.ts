@@ -171,6 +171,7 @@ function inspectScalar(tree: ScalarTree, shape: Shape, name: Name, problems: Pro
     problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
     return;
   }
+  if (shape.form === 'date' && shape.mayBeMonth === true && month.test(tree.text)) return;
   const hazard = scalarHazard(tree, expected(shape));
   if (hazard !== undefined) problems.push(hazard);
   else if (shape.form === 'words' && !shape.words.has(tree.text)) {
@@ -178,6 +179,8 @@ function inspectScalar(tree: ScalarTree, shape: Shape, name: Name, problems: Pro
   } else if (shape.form === 'flag' && tree.text !== 'true' && tree.text !== 'false')
     problems.push(unfitting(tree, shape, worded(name)));
 }
+
+const month = /^[0-9]{4}-(?:0[1-9]|1[0-2])$/;
 
 function expected(shape: Shape): Parameters<typeof scalarHazard>[1] {
   switch (shape.form) {

@@ -78,6 +78,8 @@ export interface LeafShape extends Describes {
   readonly form: 'text' | 'id' | 'date' | 'datetime' | 'flag' | 'link' | 'citation';
   /** Set on a date that may be left empty: it has not happened yet. */
   readonly mayBeEmpty?: true;
+  /** Set on a date that documents often print without its day. */
+  readonly mayBeMonth?: true;
 }
 
 /** A JSON Schema, or a part of one, as far as the subset we write in needs. */
@@ -284,6 +286,8 @@ function leaf(form: string, part: SchemaPart, about: Describes): Shape {
       return { ...about, form: 'quantity', dimension: 'number' };
     case 'reference':
       return { ...about, form: 'reference', refers: [] };
+    case 'date-or-month':
+      return { ...about, form: 'date', mayBeMonth: true };
     case 'date-or-none':
       return { ...about, form: 'date', mayBeEmpty: true };
     case 'date':

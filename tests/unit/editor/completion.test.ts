@@ -195,3 +195,15 @@ describe('cycles of a set', () => {
     expect(offersAt(desk)[0]?.detail).toContain('consistent with the encoded instructions');
   });
 });
+
+describe('days and spans', () => {
+  it('a day that is printed on a document is not offered as today; one on which somebody looked is', () => {
+    expect(labels(deskWith('kind: document\nid: d\nissued: ‸\n'))).toEqual([]);
+    expect(labels(deskWith('kind: device\nid: pale\ncooling: {silent: true, checked: ‸}\n'))).toHaveLength(1);
+  });
+
+  it('storage is measured in days, months and years', () => {
+    const units = offersAt(deskWith('kind: device\nid: pale\nstorage:\n  time: {at_most: ‸}\n'));
+    expect(units.slice(0, 3).map(({ label }) => label)).toEqual(['number in d', 'number in months', 'number in years']);
+  });
+});

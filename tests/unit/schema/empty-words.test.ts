@@ -27,3 +27,22 @@ describe('an empty field with known words', () => {
     expect(problems.find(({ rule }) => rule === 'empty-value')?.fixes?.length).toBe(6);
   });
 });
+
+describe('the day of a document', () => {
+  it.each([
+    ['2026-03', []],
+    ['2026-03-14', []],
+    ['2026-13', ['date-form']],
+    ['2026', ['date-form']],
+  ])('may be its month where no day is printed: %s', (day, faults) => {
+    const text = `kind: document\nid: d1\ndoc: D\nrev: A\nissued: ${day}\n`;
+    const { problems, entity } = readRuleFile(fileId('d.ifu.yaml'), text);
+    expect(problems.map(({ rule }) => rule)).toEqual(faults);
+    expect(entity).toMatchObject({ issued: { text: day } });
+  });
+
+  it('elsewhere a day is a day', () => {
+    const text = 'kind: document\nid: d1\ndoc: D\nrev: A\nreceived: 2026-03\n';
+    expect(readRuleFile(fileId('d.ifu.yaml'), text).problems).toHaveLength(1);
+  });
+});

@@ -24,6 +24,7 @@ const forms = [
   'date',
   'datetime',
   'date-or-none',
+  'date-or-month',
   'flag',
   'number',
   'integer',

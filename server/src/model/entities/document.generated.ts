@@ -20,7 +20,7 @@ export interface Document extends Rec {
   readonly type?: Text<'instruction' | 'generic-manual' | 'case-leaflet' | 'packaging-instruction' | 'machine-instruction' | 'chemistry-label' | 'standard' | 'guideline' | 'policy' | 'notice' | 'other'>;
   /** Whether this revision is in force here. */
   readonly status?: Text<'current' | 'superseded' | 'withdrawn' | 'draft'>;
-  /** Day printed on the document. */
+  /** Day printed on the document, or its month where no day is printed. */
   readonly issued?: DateValue;
   /** Day from which it holds. */
   readonly effective?: DateValue;
