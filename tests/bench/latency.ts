@@ -66,6 +66,9 @@ async function measured(): Promise<Latency> {
   return { ownFaults, allFindings, wholeLibrary, keys: keyWaits, amongQuestions, completions, peakMb, findings };
 }
 
+/** One person at one text: each part of the measuring goes on where the last one stopped. */
+const typed = typist.keys();
+
 /** Between two keys as much time passes as a fast typist leaves. */
 const betweenKeys = 60;
 
@@ -76,8 +79,8 @@ async function typing(
   type: (key: Key) => Promise<unknown> = (key) => ours.type(key),
 ): Promise<Waits> {
   const waits: Waits = { ours: [], floor: [] };
-  const typed = typist.keys();
-  for (let key = 0; key < count; key++) {
+  // At last what was begun is finished: nobody goes elsewhere in the middle of a word.
+  for (let key = 0; key < count || typist.text !== written; key++) {
     const { value } = typed.next();
     await pause(betweenKeys);
     await timed(waits.ours, () => type(value));
