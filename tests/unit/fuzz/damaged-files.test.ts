@@ -5,6 +5,7 @@ import { readThoroughly } from '../../../server/src/syntax/read.ts';
 import { longFile } from '../../bench/long-file.ts';
 import { Seeded } from '../../bench/seeded.ts';
 import { Typist } from '../../bench/typist.ts';
+import { oddDocument } from '../../support/odd-documents.ts';
 import { oddPlains, pieces } from '../../support/odd-pieces.ts';
 import { readSample } from '../../support/samples.ts';
 import { runs } from './runs.ts';
@@ -41,6 +42,19 @@ it('damaged files that are read in parts are read as they would be as a whole', 
   for (let left = trials; left > 0; left--) if (readInParts(damaged(seeded.pick(files), seeded))) inParts++;
   expect(inParts / trials).toBeGreaterThan(0.2);
 }, 36_000_000);
+
+it('odd documents that are read in parts are read as they would be as a whole', () => {
+  const seeded = new Seeded(20261129);
+  let inParts = 0;
+  const trials = runs(20_000);
+  for (let left = trials; left > 0; left--) if (readInParts(oddDocument(seeded, files))) inParts++;
+  expect(inParts / trials).toBeGreaterThan(0.05);
+}, 36_000_000);
+
+it('a bracket that a comment keeps open reaches beyond the block it stands in', () => {
+  const text = 'x9: a\nDue:\n  id:\n    max-delay: [b, c #]\n    s1: 4 min\n  kind: steam-prevac\n';
+  expect(readInParts(text)).toBe(false);
+});
 
 it('nearly every text on the way of a typist through a long file is read in parts, or needs no thorough reading', () => {
   const long = longFile(files.find((text) => text.includes('id: brindlewick-irrigating-tip')) ?? '', 400);

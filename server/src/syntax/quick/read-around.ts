@@ -77,6 +77,8 @@ function cutIn(text: string, limits: ReadLimits): Cut | undefined {
     if (first < 0 || (first === 0 && heads.length === 0)) return undefined;
     const startOf = (index: number): number => pieces[index]?.start ?? block.end;
     const [before, after] = [entriesOf(pieces.slice(0, first)), entriesOf(pieces.slice(last + 1))];
+    // The line after the next would be one of an outer block.
+    if (after.length === 1 && levels.some((outer) => outer.after.length > 0)) return undefined;
     if (after.length > 0) {
       end = startOf(last + 3);
       // The neighbours below are those of the innermost level that has any.
