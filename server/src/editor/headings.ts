@@ -5,7 +5,7 @@ const topics = `warning warnings caution cautions precautions limits limit limit
   purpose point-of-use pre-treatment pretreatment treatment transport preparation disassembly dismantling reassembly assembly
   cleaning pre-cleaning precleaning washing prewash rinsing disinfection drying inspection check checks testing maintenance care
   lubrication oiling packaging packing wrapping sterilization sterilisation cooling storage reprocessing processing disposal contact
-  symbols warranty receipt
+  symbols warranty receipt method methods
   warnhinweise warnungen hinweise einschränkungen lebensdauer gebrauchsort erstbehandlung vorbereitung zerlegung demontage
   reinigung vorreinigung spülung desinfektion trocknung kontrolle prüfung wartung pflege ölung verpackung dampfsterilisation
   abkühlung lagerung aufbereitung entsorgung
@@ -15,7 +15,7 @@ const topics = `warning warnings caution cautions precautions limits limit limit
 const besides = `and or the a of in on at by for with to before after general special safety first final thermal manual manually hand
   ultrasonic ultrasound bath automated automatic mechanical machine washer disinfector washer-disinfector steam moist heat gravity
   prevacuum pre-vacuum vacuum hydrogen peroxide ethylene oxide low temperature immediate use intended point service shelf function
-  functional visual instrument instruments device devices instructions parameters cycle cycles step steps recommended method methods
+  functional visual instrument instruments device devices instructions parameters cycle cycles step steps recommended
   option options water
   und oder der die das des am im vor nach mit zur für allgemeine manuelle manuell von maschinelle maschinell ultraschall dampf
   thermische funktion funktionsprüfung schritte
@@ -25,7 +25,8 @@ const besides = `and or the a of in on at by for with to before after general sp
 const topicWords: ReadonlySet<string> = new Set(topics.split(/\s+/));
 const otherWords: ReadonlySet<string> = new Set(besides.split(/\s+/));
 
-const number = /^\s*(?:(?:\d{1,2}(?:\.\d{1,2}){0,3}|[A-Z])[.)]?\s+)?/;
+const number =
+  /^\s*(?:(?:(?:[Ss]ection|[Cc]hapter|Abschnitt|Kapitel|[Cc]hapitre)\s+)?(?:\d{1,2}(?:\.\d{1,2}){0,3}|[A-Z])[.)]?\s+)?/;
 const mostWords = 8;
 
 /**

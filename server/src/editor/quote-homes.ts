@@ -26,6 +26,8 @@ export interface Home {
   readonly field: string;
   readonly dimension: Dimension;
   readonly near: readonly string[];
+  /** A word of `near` at the head of the sentence counts for each number in it: `Prewash 20 °C, 2 min`. */
+  readonly leads?: true;
   /** Only where the sentence has a number of this kind as well. */
   readonly beside?: Dimension;
   /** What is counted, where the page prints a bare number. */
@@ -120,8 +122,8 @@ function phase(path: string, words: readonly string[], stages: readonly StageWor
     words,
     besideStage: 'mechanical',
     fields: [
-      { field: 'time', dimension: 'time', near: words },
-      { field: 'temp', dimension: 'temperature', near: words },
+      { field: 'time', dimension: 'time', near: words, leads: true },
+      { field: 'temp', dimension: 'temperature', near: words, leads: true },
     ],
   };
 }

@@ -92,7 +92,8 @@ function homesFor(
   groups: readonly Group[],
   section: Section,
 ): readonly Candidate[] {
-  const dimensions = new Set(mention.quantities.map(({ dimension }) => dimension));
+  const measured = mention.quantities.map(({ dimension }) => dimension);
+  const dimensions = new Set(measured.filter((one) => one !== 'ph' || mention.amount <= highestPh));
   const text = reading.quote.toLowerCase();
   const found: Candidate[] = [];
   const governing = stageBefore(mention, reading);
@@ -101,13 +102,15 @@ function homesFor(
     if (context === 0) continue;
     const governed = governing !== undefined && group.stages.includes(governing) ? governs + besides(group) : 0;
     for (const home of group.fields) {
-      const fits = dimensions.has(home.dimension) || (dimensions.size === 0 && unitless(home, text, mention));
+      const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
       const near = isBeside(home, reading) ? nearness(home, mention, reading) : undefined;
       if (fits && near !== undefined) found.push({ mention, group, home, score: context + near + governed });
     }
   }
   return found;
 }
+
+const highestPh = 14;
 
 function isBeside({ beside }: Home, { numbers }: QuoteReading): boolean {
   return (
@@ -119,6 +122,7 @@ function isBeside({ beside }: Home, { numbers }: QuoteReading): boolean {
 function unitless({ dimension, near, counted }: Home, text: string, { span }: NumberMention): boolean {
   if (dimension === 'count') return counted !== undefined;
   if (dimension !== 'ph' && dimension !== 'a0') return false;
+
   const before = text.slice(Math.max(0, span.start - 40), span.start);
   return near.some((word) => before.includes(word));
 }
@@ -159,7 +163,7 @@ const farthest = 60;
  * Up to 20, for a range as for one number: a word of the field right beside the number counts most. Before the number no other number
  * may stand between; behind it no comma either. A field that asks for words and has none beside the number is no place for it: undefined.
  */
-function nearness({ near }: Home, mention: NumberMention, reading: QuoteReading): number | undefined {
+function nearness({ near, leads }: Home, mention: NumberMention, reading: QuoteReading): number | undefined {
   if (near.length === 0) return 0;
   const { quote, numbers } = reading;
   const [far = mention] = partnerOf(mention, reading);
@@ -179,12 +183,14 @@ function nearness({ near }: Home, mention: NumberMention, reading: QuoteReading)
   const clause = text.slice(span.end, span.end + farthest).search(/[,;.:(]/);
   const after = clause < 0 ? span.end + farthest : span.end + clause;
   const behind = Math.min(after, ...numbers.filter((one) => one.span.start >= span.end).map((one) => one.span.start));
-  let best: number | undefined;
+  let best = leads === true && near.some((word) => text.startsWith(word)) ? 8 : undefined;
   for (const word of near) {
     const left = text.slice(before, span.start).lastIndexOf(word);
     const right = text.slice(span.end, behind).indexOf(word);
-    if (left >= 0) best = Math.max(best ?? 0, 20 - (span.start - before - left) / 4);
-    if (right >= 0) best = Math.max(best ?? 0, 18 - right / 4);
+    // `3 minutes with a drying time of 20 minutes`: a word between two numbers belongs to the one behind it, unless a comma parts them.
+    const isParted = left >= 0 && /[,;]/.test(text.slice(before + left, span.start));
+    if (left >= 0) best = Math.max(best ?? 0, (isParted ? 12 : 20) - (span.start - before - left) / 4);
+    if (right >= 0) best = Math.max(best ?? 0, 15 - right / 4);
   }
   return best;
 }

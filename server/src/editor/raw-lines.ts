@@ -124,12 +124,20 @@ function passagesOf(lines: readonly Line[]): readonly Passage[] {
     const last = passages.at(-1);
     if (special !== undefined) passages.push(special);
     else if (text.trim() === '') before = undefined;
-    else if (before === undefined || bullet.test(text) || last?.is !== 'paragraph')
+    else if (before === undefined || bullet.test(text) || last?.is !== 'paragraph' || isNextRow(before, text))
       passages.push({ is: 'paragraph', text: text.replace(bullet, '') });
     else passages[passages.length - 1] = { is: 'paragraph', text: `${last.text}\n${text}` };
     before = special !== undefined || text.trim() === '' ? undefined : text;
   }
   return passages;
+}
+
+/** A row of a table: short, begins with a name, holds a number, and is no sentence. */
+const row = /^\s*\p{Lu}[^.!?]{0,60}\d[^!?]{0,30}[^.!?]$/u;
+
+/** Rows that follow each other, or the first below a line that announces them, are paragraphs of their own. */
+function isNextRow(before: string, text: string): boolean {
+  return row.test(text) && (/:\s*$/.test(before) || (row.test(before) && !isUnfinished(before)));
 }
 
 /** `before`: the line of the same paragraph that stands above. */

@@ -69,6 +69,19 @@ describe('a quote becomes fields', () => {
     );
   });
 
+  it('a word between two numbers belongs to the one behind it, unless a comma parts them', () => {
+    expect(madeFrom('Pre-vacuum steam at 134 °C for 3 minutes with a drying time of 20 minutes.')).toContain(
+      'exposure: {stated: 3 min}, dry: {stated: 20 min}',
+    );
+    expect(madeFrom('Pre-vacuum steam at 134 °C, 20 minutes drying, 4 minutes exposure.')).toContain(
+      'dry: {stated: 20 min}, exposure: {stated: 4 min}',
+    );
+  });
+
+  it('a number too high for a pH is none', () => {
+    expect(madeFrom('Prepare by hand a neutral pH detergent solution at 30 to 40 °C.')).not.toContain('ph:');
+  });
+
   it('a range keeps both ends', () => {
     expect(madeFrom('Use detergents with a pH between 7 and 10.8.')).toBe(
       'limits:\n  ph: {between: [7, 10.8], src: s5}',

@@ -50,6 +50,11 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
     'statements:\nRinse, see page 7\n\nSeite 2\nDry it.\n',
     'statements:\n  s1: {doc: D-1, rev: "02", page: 1, quote: "Rinse, see page 7"}\n  s2: {doc: D-1, rev: "02", page: 2, quote: "Dry it."}\n',
   ],
+  [
+    'rows of a table are sentences of their own; numbered sections',
+    'statements:\nSection 3. Automated method\nParameters:\nWash 60 °C, 5 min\nRinse 40 °C, 1 min\n\nDry it at\n60 °C.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Parameters:"}\n  s2: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Wash 60 °C, 5 min"}\n  s3: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Rinse 40 °C, 1 min"}\n  s4: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Dry it at 60 °C."}\n',
+  ],
   ['nothing pasted', 'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n\n# done\n', undefined],
   ['a statement whose fields stand too far left', 'statements:\n  s1:\n  doc: D-1\n  quote: "A b."\n', undefined],
 ];
