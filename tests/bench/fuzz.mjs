@@ -11,6 +11,7 @@ const { status } = spawnSync(
     '--config',
     'tests/vitest.config.ts',
     'tests/unit/fuzz',
+    'tests/unit/schema/passes.test.ts',
     'tests/cli/resumed-check.test.ts',
     'tests/unit/editor/completion-property.test.ts',
   ],

@@ -4,25 +4,45 @@ import { scalarHazard } from '../syntax/hazards.ts';
 import type { ListTree, MapEntry, MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Kind } from './kinds.ts';
 import { isKind, kinds } from './kinds.ts';
+import { isWithin, plainTypeOf } from './limits.ts';
 import { passesSchema } from './passes.ts';
 import { emptyValue, unfitting, words } from './problems.ts';
-import type { RecordShape, Shape } from './shape.ts';
+import type { ListShape, RecordShape, ScalarShape, Shape } from './shape.ts';
 import { shapeOf } from './shapes.ts';
 
 /**
- * What is wrong with a file's form, in plain words: one root cause, one problem. The compiled schema has the last word: if it refuses a
- * file in which the walk below sees nothing, that is said too, so that the two can't drift apart unseen.
+ * What is wrong with a file's form, in plain words: one root cause, one problem. The compiled schema has the last word wherever the walk
+ * below is not sure: if it refuses a file in which the walk sees nothing, that is said too, so that the two can't drift apart unseen.
  */
 export function inspect(tree: MapTree): readonly Problem[] {
-  const kind = kindOf(tree);
-  if (typeof kind !== 'string') return [kind];
-  const problems: Problem[] = [];
-  inspectRecord(tree, shapeOf(kind), `A ${kind} file`, problems);
-  if (problems.length === 0) {
+  const { kind, problems, isDoubtful } = seenIn(tree);
+  if (kind !== undefined && problems.length === 0 && isDoubtful) {
     const refusal = passesSchema(tree, kind);
     if (refusal !== undefined) problems.push(words.refused(tree, refusal));
   }
   return problems;
+}
+
+/** Whether the walk alone sees that the compiled schema takes the file. Where it does not, the schema may take it all the same. */
+export function isSurelyTaken(tree: MapTree): boolean {
+  const { problems, isDoubtful } = seenIn(tree);
+  return problems.length === 0 && !isDoubtful;
+}
+
+/** What the walk has come upon so far. */
+interface Seen {
+  readonly kind?: Kind;
+  readonly problems: Problem[];
+  /** Set at anything of which only the compiled schema can tell whether it is right. */
+  isDoubtful: boolean;
+}
+
+function seenIn(tree: MapTree): Seen {
+  const kind = kindOf(tree);
+  if (typeof kind !== 'string') return { problems: [kind], isDoubtful: false };
+  const seen: Seen = { kind, problems: [], isDoubtful: false };
+  inspectRecord(tree, shapeOf(kind), `A ${kind} file`, seen);
+  return seen;
 }
 
 function kindOf(tree: MapTree): Kind | Problem {
@@ -47,75 +67,78 @@ function wordsFor(tree: Tree, shape: Shape, name: Name): readonly string[] {
   return isColonMissing ? [] : [...shape.words.keys()];
 }
 
-function inspectNode(tree: Tree, shape: Shape, name: Name, problems: Problem[]): void {
+function inspectNode(tree: Tree, shape: Shape, name: Name, seen: Seen): void {
   if (tree.node === 'empty' || isNull(tree)) {
-    if (shape.form === 'date' && shape.mayBeEmpty === true) return;
-    problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
+    if (shape.form === 'date' && shape.mayBeEmpty === true) {
+      if (shape.limits?.types.has('null') !== true) seen.isDoubtful = true;
+      return;
+    }
+    seen.problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
     return;
   }
   switch (shape.form) {
     case 'record':
-      if (tree.node === 'map') inspectRecord(tree, shape, name, problems);
-      else problems.push(unfitting(tree, shape, worded(name)));
+      if (tree.node === 'map') inspectRecord(tree, shape, name, seen);
+      else seen.problems.push(unfitting(tree, shape, worded(name)));
       return;
     case 'list':
-      if (tree.node === 'list') inspectItems(tree, shape.item, `an item of ${worded(name)}`, problems);
-      else problems.push(unfitting(tree, shape, worded(name)));
+      if (tree.node === 'list') inspectItems(tree, shape, `an item of ${worded(name)}`, seen);
+      else seen.problems.push(unfitting(tree, shape, worded(name)));
       return;
     case 'table':
-      if (tree.node !== 'map') problems.push(unfitting(tree, shape, worded(name)));
-      else for (const { key, value } of tree.entries) inspectRow(key, value, shape.value, problems);
+      if (tree.node !== 'map') seen.problems.push(unfitting(tree, shape, worded(name)));
+      else for (const { key, value } of tree.entries) inspectRow(key, value, shape.value, seen);
       return;
     case 'citation':
-      inspectCitation(tree, name, problems);
+      inspectCitation(tree, name, seen);
       return;
     default:
-      if (tree.node !== 'scalar') problems.push(unfitting(tree, shape, worded(name)));
-      else inspectScalar(tree, shape, name, problems);
+      if (tree.node !== 'scalar') seen.problems.push(unfitting(tree, shape, worded(name)));
+      else inspectScalar(tree, shape, name, seen);
   }
 }
 
-function inspectItems(tree: ListTree, shape: Shape, name: string, problems: Problem[]): void {
-  for (const item of tree.items) inspectNode(item, shape, name, problems);
+function inspectItems({ items }: ListTree, { item, counts }: ListShape, name: string, seen: Seen): void {
+  if (counts === undefined || items.length < counts.fewest || items.length > counts.most) seen.isDoubtful = true;
+  for (const one of items) inspectNode(one, item, name, seen);
 }
 
 function isNull(tree: Tree): boolean {
   return tree.node === 'scalar' && tree.style === 'plain' && (tree.text === 'null' || tree.text === '~');
 }
 
-function inspectRow(key: ScalarTree, value: Tree, shape: Shape, problems: Problem[]): void {
+function inspectRow(key: ScalarTree, value: Tree, shape: Shape, seen: Seen): void {
   const hazard = scalarHazard(key, 'id');
-  if (hazard !== undefined) problems.push(hazard);
-  inspectNode(value, shape, key, problems);
+  if (hazard !== undefined) seen.problems.push(hazard);
+  inspectNode(value, shape, key, seen);
 }
 
-function inspectRecord(tree: MapTree, shape: RecordShape, name: Name, problems: Problem[]): void {
+function inspectRecord(tree: MapTree, shape: RecordShape, name: Name, seen: Seen): void {
   const entries = entriesOf(tree);
   for (const { key, value } of entries) {
     const field = shape.fields.get(key.text);
     if (field !== undefined) {
-      inspectNode(value, field.shape, key, problems);
-      if (value.node === 'list' && field.suggestions !== undefined)
-        inspectWords(value.items, field.suggestions, problems);
+      inspectNode(value, field.shape, key, seen);
+      if (value.node === 'list' && field.suggestions !== undefined) inspectWords(value.items, field.suggestions, seen);
     } else {
       const known = [...shape.fields.keys()];
-      problems.push(words.unknownKey(key, worded(name), nearest(key.text, known), known));
+      seen.problems.push(words.unknownKey(key, worded(name), nearest(key.text, known), known));
     }
   }
   for (const key of shape.required) {
     if (!hasKey(entries, key))
-      problems.push(words.keyMissing(tree, worded(name), key, shape.fields.get(key)?.description ?? ''));
+      seen.problems.push(words.keyMissing(tree, worded(name), key, shape.fields.get(key)?.description ?? ''));
   }
   if (shape.name === 'Requirement' && !entries.some(({ key }) => sayingKeys.has(key.text)))
-    problems.push(words.requirementEmpty(tree, worded(name)));
+    seen.problems.push(words.requirementEmpty(tree, worded(name)));
 }
 
 /** Items of which every word is one that is often written there by itself: a comma was left out. */
-function inspectWords(items: readonly Tree[], usual: ReadonlyMap<string, string>, problems: Problem[]): void {
+function inspectWords(items: readonly Tree[], usual: ReadonlyMap<string, string>, seen: Seen): void {
   for (const item of items) {
     if (item.node !== 'scalar' || item.style !== 'plain' || usual.has(item.text)) continue;
     const parts = item.text.split(/\s+/);
-    if (parts.length > 1 && parts.every((part) => usual.has(part))) problems.push(words.runTogether(item, parts));
+    if (parts.length > 1 && parts.every((part) => usual.has(part))) seen.problems.push(words.runTogether(item, parts));
   }
 }
 
@@ -157,27 +180,33 @@ const sayingKeys: ReadonlySet<string> = new Set([
   'specific',
 ]);
 
-function inspectCitation(tree: Tree, name: Name, problems: Problem[]): void {
+function inspectCitation(tree: Tree, name: Name, seen: Seen): void {
   const scalars = tree.node === 'list' ? tree.items : [tree];
+  if (scalars.length === 0 || tree.node === 'map') seen.isDoubtful = true;
   for (const scalar of scalars) {
     if (scalar.node === 'map' && tree.node === 'map') continue;
-    if (scalar.node !== 'scalar') problems.push(words.citation(scalar, worded(name)));
-    else pushIfDefined(scalarHazard(scalar, 'id'), problems);
+    if (scalar.node !== 'scalar') seen.problems.push(words.citation(scalar, worded(name)));
+    else {
+      const type = plainTypeOf(scalar);
+      if (type !== 'string' && type !== 'number') seen.isDoubtful = true;
+      pushIfDefined(scalarHazard(scalar, 'id'), seen);
+    }
   }
 }
 
-function inspectScalar(tree: ScalarTree, shape: Shape, name: Name, problems: Problem[]): void {
+function inspectScalar(tree: ScalarTree, shape: ScalarShape, name: Name, seen: Seen): void {
+  if (shape.limits === undefined || !isWithin(tree, shape.limits)) seen.isDoubtful = true;
   if (tree.text === '' && shape.form !== 'flag') {
-    problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
+    seen.problems.push(emptyValue(tree, worded(name), wordsFor(tree, shape, name)));
     return;
   }
   if (shape.form === 'date' && shape.mayBeMonth === true && month.test(tree.text)) return;
   const hazard = scalarHazard(tree, expected(shape));
-  if (hazard !== undefined) problems.push(hazard);
+  if (hazard !== undefined) seen.problems.push(hazard);
   else if (shape.form === 'words' && !shape.words.has(tree.text)) {
-    problems.push(words.unknownWord(tree, worded(name), shape.words, nearest(tree.text, shape.words.keys())));
+    seen.problems.push(words.unknownWord(tree, worded(name), shape.words, nearest(tree.text, shape.words.keys())));
   } else if (shape.form === 'flag' && tree.text !== 'true' && tree.text !== 'false')
-    problems.push(unfitting(tree, shape, worded(name)));
+    seen.problems.push(unfitting(tree, shape, worded(name)));
 }
 
 const month = /^[0-9]{4}-(?:0[1-9]|1[0-2])$/;
@@ -199,6 +228,6 @@ function expected(shape: Shape): Parameters<typeof scalarHazard>[1] {
   }
 }
 
-function pushIfDefined(problem: Problem | undefined, problems: Problem[]): void {
-  if (problem !== undefined) problems.push(problem);
+function pushIfDefined(problem: Problem | undefined, seen: Seen): void {
+  if (problem !== undefined) seen.problems.push(problem);
 }

@@ -1,5 +1,6 @@
 import type { ScalarTree, Tree } from '../syntax/tree.ts';
 import type { Kind } from './kinds.ts';
+import { plainTypeOf } from './limits.ts';
 import { validators } from './validators.generated.js';
 
 /** Undefined when the compiled schema of `kind` takes the tree, else its reason in the schema library's words. */
@@ -34,12 +35,15 @@ class Plain {
 Object.setPrototypeOf(Plain.prototype, null);
 Reflect.deleteProperty(Plain.prototype, 'constructor');
 
-const plainNumber = /^-?\d{1,15}(\.\d{1,15})?$/;
-
-function plainScalar({ text, style }: ScalarTree): unknown {
-  if (style !== 'plain') return text;
-  if (text === 'true') return true;
-  if (text === 'false') return false;
-  if (text === '' || text === 'null' || text === '~') return null;
-  return plainNumber.test(text) ? Number(text) : text;
+function plainScalar(scalar: ScalarTree): unknown {
+  switch (plainTypeOf(scalar)) {
+    case 'string':
+      return scalar.text;
+    case 'number':
+      return Number(scalar.text);
+    case 'boolean':
+      return scalar.text === 'true';
+    case 'null':
+      return null;
+  }
 }

@@ -4,9 +4,14 @@
  */
 import { invariant } from '../base/assert.ts';
 import type { Dimension } from '../quantity/quantity.ts';
+import type { Limits, LimitWords } from './limits.ts';
+import { isLimitedBy, limitsOf } from './limits.ts';
 
 /** What may stand at one place of a rule file. A closed union: every walker handles each form. */
 export type Shape = RecordShape | ListShape | TableShape | WordsShape | QuantityShape | ReferenceShape | LeafShape;
+
+/** What is one scalar in the file. */
+export type ScalarShape = WordsShape | QuantityShape | ReferenceShape | LeafShape;
 
 /** Words shown to people: they come from the schema and feed hover, completion and messages. */
 export interface Describes {
@@ -39,6 +44,8 @@ export interface Field extends Describes {
 export interface ListShape extends Describes {
   readonly form: 'list';
   readonly item: Shape;
+  /** How many items there may be; undefined where the schema limits the list in other ways too. */
+  readonly counts: { readonly fewest: number; readonly most: number } | undefined;
 }
 
 export interface TableShape extends Describes {
@@ -54,19 +61,24 @@ export interface NamedKey {
   readonly dimension?: Dimension;
 }
 
-export interface WordsShape extends Describes {
+interface OneScalar extends Describes {
+  /** What the schema asks of it; undefined where only the compiled schema can tell. */
+  readonly limits: Limits | undefined;
+}
+
+export interface WordsShape extends OneScalar {
   readonly form: 'words';
   /** Word to one line of meaning. */
   readonly words: ReadonlyMap<string, string>;
 }
 
-export interface QuantityShape extends Describes {
+export interface QuantityShape extends OneScalar {
   readonly form: 'quantity';
   /** `any`: the name of the table row it stands under says what it measures, else its unit does. */
   readonly dimension: Dimension | 'any';
 }
 
-export interface ReferenceShape extends Describes {
+export interface ReferenceShape extends OneScalar {
   readonly form: 'reference';
   /** Kinds of entity, or names of things inside the same file (`statement`, `lumen`, `option`, ...). */
   readonly refers: readonly string[];
@@ -74,7 +86,7 @@ export interface ReferenceShape extends Describes {
   readonly open?: true;
 }
 
-export interface LeafShape extends Describes {
+export interface LeafShape extends OneScalar {
   readonly form: 'text' | 'id' | 'date' | 'datetime' | 'flag' | 'link' | 'citation';
   /** Set on a date that may be left empty: it has not happened yet. */
   readonly mayBeEmpty?: true;
@@ -83,16 +95,17 @@ export interface LeafShape extends Describes {
 }
 
 /** A JSON Schema, or a part of one, as far as the subset we write in needs. */
-export interface SchemaPart {
+export interface SchemaPart extends LimitWords {
   readonly $id?: string;
   readonly $ref?: string;
   readonly $defs?: Readonly<Record<string, SchemaPart>>;
-  readonly type?: string | readonly string[];
   readonly enum?: readonly string[];
   readonly properties?: Readonly<Record<string, SchemaPart>>;
   readonly required?: readonly string[];
   readonly additionalProperties?: boolean | SchemaPart;
   readonly items?: SchemaPart;
+  readonly minItems?: number;
+  readonly maxItems?: number;
   readonly title?: string;
   readonly description?: string;
   readonly examples?: readonly unknown[];
@@ -144,11 +157,12 @@ export class ShapeReader {
     if (form === 'requirement' || (form === undefined && part.properties !== undefined)) {
       return this.#record(address, part, file, form === 'requirement' ? 'Requirement' : name);
     }
-    if (part.enum !== undefined || form === 'word') return { ...about, form: 'words', words: wordsOf(part) };
+    if (part.enum !== undefined || form === 'word')
+      return { ...about, form: 'words', words: wordsOf(part), limits: wordLimitsOf(part) };
     if (form !== undefined) return leaf(form, part, about);
     if (part.type === 'array' && part.items !== undefined) {
       const item = this.#at(`${address}/items`, part.items, file, `${name}Item`);
-      return { ...about, form: 'list', item };
+      return { ...about, form: 'list', item, counts: countsOf(part) };
     }
     invariant(
       typeof part.additionalProperties === 'object',
@@ -193,7 +207,8 @@ export class ShapeReader {
       const kinds = site['x-ref'] ?? [];
       const about = describes({ ...target.part, ...site } as SchemaPart);
       const refers = typeof kinds === 'string' ? [kinds] : kinds;
-      return { ...about, form: 'reference', refers, ...(site['x-open'] === true && { open: true }) };
+      const limits = limitsOf(target.part);
+      return { ...about, form: 'reference', refers, limits, ...(site['x-open'] === true && { open: true }) };
     }
     return this.#at(target.address, target.part, target.file, typeName(target.name));
   }
@@ -277,7 +292,8 @@ function describes(part: SchemaPart): Describes {
   };
 }
 
-function leaf(form: string, part: SchemaPart, about: Describes): Shape {
+function leaf(form: string, part: SchemaPart, describing: Describes): Shape {
+  const about = { ...describing, limits: limitsOf(part) };
   switch (form) {
     case 'quantity':
       return { ...about, form: 'quantity', dimension: part['x-dimension'] as Dimension | 'any' };
@@ -301,6 +317,21 @@ function leaf(form: string, part: SchemaPart, about: Describes): Shape {
     default:
       throw new Error(`unknown x-form ${form}`);
   }
+}
+
+/** A word of the list is all that is asked for, where the list of words and the schema's own are the same. */
+function wordLimitsOf({ enum: listed = [], ...part }: SchemaPart): Limits | undefined {
+  const known = wordsOf(part);
+  return known.size > 0 && listed.length === known.size && listed.every((word) => known.has(word))
+    ? limitsOf(part)
+    : undefined;
+}
+
+const counting: ReadonlySet<string> = new Set(['type', 'items', 'minItems', 'maxItems']);
+
+function countsOf(part: SchemaPart): ListShape['counts'] {
+  const { minItems: fewest = 0, maxItems: most = Infinity } = part;
+  return isLimitedBy(part, counting) ? { fewest, most } : undefined;
 }
 
 function keysOf(part: SchemaPart): ReadonlyMap<string, NamedKey> {
