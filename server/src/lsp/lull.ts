@@ -7,6 +7,8 @@ const restAfterTyping = 200;
 /** Longest time that typing, or an answer that is owed, puts other work off: hardly anyone types for so long without a rest between words. */
 const longestWait = 4_000;
 const lookAgain = 5;
+/** Longest time that an answer that is owed puts off how a text is shown. */
+const longestTurn = 100;
 
 /**
  * When there is time for what nobody waits for at this moment: findings of other files, counts. It stands back while somebody types and
@@ -16,6 +18,7 @@ export class Lull {
   #lastChange = Number.NEGATIVE_INFINITY;
   #typing: 'yes' | 'no' = 'no';
   #owed = 0;
+  #requests = 0;
   #line: Promise<void> = Promise.resolve();
 
   changed(): void {
@@ -24,12 +27,29 @@ export class Lull {
     this.#lastChange = now;
   }
 
+  /** A request has come for which nobody waits at the keyboard. */
+  noted(): void {
+    this.#requests++;
+  }
+
   asked(): void {
+    this.#requests++;
     this.#owed++;
   }
 
   answered(): void {
     this.#owed--;
+  }
+
+  /** How many requests have come so far. */
+  get requests(): number {
+    return this.#requests;
+  }
+
+  /** Resolves as soon as no answer is owed that somebody waits for at the keyboard, or after a moment: one may wait for a whole library. */
+  async owesNothing(): Promise<void> {
+    const end = performance.now() + longestTurn;
+    while (this.#owed > 0 && performance.now() < end) await rest(lookAgain);
   }
 
   /**

@@ -44,6 +44,17 @@ export class Session {
     };
   }
 
+  /** A handler of a request for how a text is shown: answered at once, but behind what the writer waits for, and not when it was taken back. */
+  shownRequest<Params, Answer>(
+    handler: (params: Params) => Promise<Answer>,
+    textTaken: (params: Params) => Promise<void>,
+  ): (params: Params, token: CancellationToken) => Promise<Answer | ResponseError<never>> {
+    return this.#later(handler, async (params) => {
+      await textTaken(params);
+      await this.#lull.owesNothing();
+    });
+  }
+
   /**
    * A handler of a request for what stands beside a text, which a client goes on showing while somebody types: it is answered in the next
    * lull, behind what the writer waits for, and not at all when it was taken back by then.
@@ -51,10 +62,18 @@ export class Session {
   besideRequest<Params, Answer>(
     handler: (params: Params) => Answer | Promise<Answer>,
   ): (params: Params, token: CancellationToken) => Promise<Answer | ResponseError<never>> {
+    return this.#later(handler, () => this.#lull.come());
+  }
+
+  #later<Params, Answer>(
+    handler: (params: Params) => Answer | Promise<Answer>,
+    itsTime: (params: Params) => Promise<void>,
+  ): (params: Params, token: CancellationToken) => Promise<Answer | ResponseError<never>> {
     return async (params, token) => {
       const refused = this.#outOfTurn();
       if (refused !== undefined) return refused;
-      await this.#lull.come();
+      this.#lull.noted();
+      await itsTime(params);
       return token.isCancellationRequested ? takenBack() : await handler(params);
     };
   }

@@ -172,7 +172,8 @@ export class Workbench {
   #queue(work: () => Promise<void>): void {
     this.#line = this.#line.then(async () => {
       try {
-        await untilQuiet(() => this.#changes);
+        // Requests count too: of several that come with a change, the most urgent is to be known when the text is there.
+        await untilQuiet(() => this.#changes + this.lull.requests);
         this.libraries.useToday();
         await work();
       } catch (reason) {

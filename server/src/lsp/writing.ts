@@ -1,4 +1,10 @@
-import type { Connection, DocumentOnTypeFormattingParams, ServerCapabilities, TextEdit } from 'vscode-languageserver';
+import type {
+  Connection,
+  DocumentOnTypeFormattingParams,
+  ServerCapabilities,
+  TextDocumentIdentifier,
+  TextEdit,
+} from 'vscode-languageserver';
 import { catalogueOf } from '../check/catalogue.ts';
 import type { NamedRule } from '../editor/completion-ids.ts';
 import { afterNewLine, layoutEdits } from '../editor/layout-edits.ts';
@@ -66,9 +72,14 @@ export function attachWriting(connection: Connection, session: Session, parts: W
 /** Answers that help reading. */
 export function attachReading(connection: Connection, session: Session, { places, abilities }: WritingParts): void {
   const reading = new Reading(places, abilities);
-  connection.onFoldingRanges(session.request(({ textDocument }) => reading.folds(textDocument.uri)));
+  const taken = async ({ textDocument }: { readonly textDocument: TextDocumentIdentifier }): Promise<void> => {
+    await places.text(textDocument.uri);
+  };
+  connection.onFoldingRanges(session.shownRequest(({ textDocument }) => reading.folds(textDocument.uri), taken));
   connection.onSelectionRanges(session.request((params) => reading.selections(params)));
-  connection.languages.semanticTokens.on(session.request(({ textDocument }) => reading.tokens(textDocument.uri)));
+  connection.languages.semanticTokens.on(
+    session.shownRequest(({ textDocument }) => reading.tokens(textDocument.uri), taken),
+  );
   connection.languages.inlayHint.on(session.besideRequest((params) => reading.hints(params)));
   connection.onCodeLens(session.besideRequest(({ textDocument }) => reading.lenses(textDocument.uri)));
   connection.onDocumentLinks(session.besideRequest(({ textDocument }) => reading.links(textDocument.uri)));
