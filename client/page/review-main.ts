@@ -33,7 +33,8 @@ function show(message: ToReviewPage): void {
     if (focused !== undefined && element.dataset.keep === focused) element.focus({ preventScroll: true });
 }
 
-function draw({ number, about, review, given: first }: Shown): void {
+function draw(shown: Shown): void {
+  const { number, about, review, given: first } = shown;
   const given: (Given | '')[] = review.changes.map((_, index) => first[index] ?? '');
   const bar = make('div', 'bar');
   const rows = review.changes.map((row, index) =>
@@ -42,7 +43,7 @@ function draw({ number, about, review, given: first }: Shown): void {
       give: (one) => {
         given[index] = one;
         host.postMessage({ is: 'give', number, change: index, given: one });
-        drawBar(bar, number, review, given);
+        drawBar(bar, shown, given);
       },
     }),
   );
@@ -56,29 +57,37 @@ function draw({ number, about, review, given: first }: Shown): void {
     ...section('Beside that', review.notices),
     make('footer', 'cautions', ...review.cautions.map((text) => make('p', '', text))),
   );
-  drawBar(bar, number, review, given);
+  drawBar(bar, shown, given);
 }
 
 /** The counter, and what can be done next. It stays in sight while the page is scrolled. */
-function drawBar(bar: HTMLElement, number: number, review: Review, given: readonly (Given | '')[]): void {
+function drawBar(bar: HTMLElement, { number, review, waits }: Shown, given: readonly (Given | '')[]): void {
   const focused = document.activeElement;
   const focusedName = focused instanceof HTMLElement && bar.contains(focused) ? focused.dataset.keep : undefined;
-  const words = counterWords(review, given);
+  const counter = counterWords(review, given);
   const { undecided, unseen } = leftIn(review, given);
   const asksNothing = !review.changes.some(({ needs }) => needs === 'decide');
   const next = button('next', 'Next one not looked at', () => goToNext(review, given));
   next.disabled = unseen === 0;
   const write = button('write', 'Write the record', () => host.postMessage({ is: 'write', number }));
-  write.disabled = undecided > 0 || asksNothing;
+  write.disabled = undecided > 0 || asksNothing || waits !== '';
   const again = button('again', 'Look again', () => host.postMessage({ is: 'again', number }));
-  bar.replaceChildren(make('strong', 'counter', words), next, write, again);
+  const note = waits === '' ? '' : `Shown as it was before. ${waits}`;
+  bar.replaceChildren(
+    make('strong', 'counter', counter),
+    next,
+    write,
+    again,
+    ...(note === '' ? [] : [make('p', 'waits', note)]),
+  );
   if (focusedName !== undefined) bar.querySelector<HTMLElement>(`[data-keep="${focusedName}"]`)?.focus();
-  say(words);
+  say(note === '' ? counter : note);
 }
 
 function counterWords(review: Review, given: readonly (Given | '')[]): string {
   const all = review.changes.length;
-  if (all === 0) return 'No change of meaning.';
+  if (all === 0)
+    return review.notices.length === 0 ? 'No change of meaning.' : 'No change of meaning in what was compared.';
   const { unseen, undecided } = leftIn(review, given);
   if (unseen === 0) return `All ${all} looked at.`;
   return `${unseen} of ${all} not looked at yet${undecided === unseen ? '' : `, ${undecided} to decide`}.`;

@@ -48,7 +48,10 @@ export const isReview: Is<Review> = recordOf<Review>({
   cautions: isTexts,
 });
 
-/** What the client says to the page. `given`: what was decided, one for each change, empty where nothing was. */
+/**
+ * What the client says to the page. `given`: what was decided, one for each change, empty where nothing was. `waits`: why the texts as they
+ * are now can't be compared, so that an earlier state is on show; else empty.
+ */
 export type ToReviewPage =
   | {
       readonly is: 'review';
@@ -56,6 +59,7 @@ export type ToReviewPage =
       readonly about: string;
       readonly review: Review;
       readonly given: readonly (Given | '')[];
+      readonly waits: string;
     }
   | { readonly is: 'nothing'; readonly text: string };
 
@@ -66,6 +70,7 @@ export const isToReviewPage: Is<ToReviewPage> = either(
     about: isText,
     review: isReview,
     given: listOf(word('agree', 'disagree', 'ask', 'looked', '')),
+    waits: isText,
   }),
   recordOf<Extract<ToReviewPage, { is: 'nothing' }>>({ is: word('nothing'), text: isText }),
 );

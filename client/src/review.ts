@@ -36,6 +36,8 @@ export function registerReview(context: ExtensionContext, server: ServerConnecti
     workspace.registerTextDocumentContentProvider(earlierScheme, {
       provideTextDocumentContent: (uri) => review.earlierText(uri),
     }),
+    server.on('traywright/reviewChanged', (answer) => review.changed(answer)),
+    server.onRunning(() => void review.lookAgain()),
     workspace.onDidSaveTextDocument(({ languageId }) => {
       if (languageId === 'traywright-rules') void review.lookAgain();
     }),
@@ -62,6 +64,8 @@ class ReviewPanel {
   #review: ServerReview | undefined;
   #why = '';
   #asked = 0;
+  /** Counts what was sent to the page, so that an answer to an older review is passed over. */
+  #shown = 0;
 
   constructor(context: ExtensionContext, server: ServerConnection) {
     this.#extension = context.extensionUri;
@@ -72,6 +76,7 @@ class ReviewPanel {
   /** Of one file, or of the whole library. */
   async open(file: Uri | undefined): Promise<void> {
     this.#wanted = file === undefined ? {} : { uri: this.#server.uriText(file) };
+    this.#forget();
     await this.#ask();
     if (this.#review === undefined) {
       this.#show();
@@ -85,9 +90,16 @@ class ReviewPanel {
     this.#show();
   }
 
+  /** The earlier state is read again too: another may have been accepted. */
   async lookAgain(): Promise<void> {
     if (this.#panel === undefined) return;
     await this.#ask();
+    this.#show();
+  }
+
+  /** Somebody typed. */
+  changed(answer: unknown): void {
+    this.#take(answer);
     this.#show();
   }
 
@@ -98,8 +110,20 @@ class ReviewPanel {
   async #ask(): Promise<void> {
     const asked = ++this.#asked;
     const answer = await this.#server.ask('traywright/review', this.#wanted);
-    if (asked !== this.#asked) return;
-    this.#review = isServerReview(answer) ? answer : undefined;
+    if (asked === this.#asked) this.#take(answer);
+  }
+
+  #forget(): void {
+    this.#review = undefined;
+  }
+
+  /** What can't be compared just now, because a text is half typed, leaves on show what was compared before, and says so. */
+  #take(answer: unknown): void {
+    if (isServerReview(answer)) {
+      this.#review = answer;
+      this.#why = '';
+      return;
+    }
     const why = textIn(recordIn(answer).why);
     this.#why = why === '' ? 'the two states could not be compared. See the output "Traywright".' : why;
   }
@@ -116,7 +140,9 @@ class ReviewPanel {
       if (isFromReviewPage(message)) void this.#heard(message);
     });
     panel.onDidDispose(() => {
-      if (this.#panel === panel) this.#panel = undefined;
+      if (this.#panel !== panel) return;
+      this.#panel = undefined;
+      void this.#server.tell('traywright/reviewClosed', {});
     });
     panel.webview.html = reviewPage(panel.webview, this.#extension);
   }
@@ -129,9 +155,9 @@ class ReviewPanel {
       this.#say({ is: 'nothing', text: this.#why });
       return;
     }
-    const { number, about, sheet } = review;
+    const { about, sheet } = review;
     const given = sheet.changes.map(({ fingerprint }) => this.#given.of(fingerprint));
-    this.#say({ is: 'review', number, about, review: sheet, given });
+    this.#say({ is: 'review', number: ++this.#shown, about, review: sheet, given, waits: this.#why });
   }
 
   #say(message: ToReviewPage): void {
@@ -141,7 +167,7 @@ class ReviewPanel {
   async #heard(message: FromReviewPage): Promise<void> {
     if (message.is === 'ready') return this.#show();
     const review = this.#review;
-    if (review === undefined || message.number !== review.number) return;
+    if (review === undefined || message.number !== this.#shown) return;
     switch (message.is) {
       case 'go':
         return this.#go(review.places[message.place] ?? undefined);

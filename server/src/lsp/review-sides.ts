@@ -22,6 +22,8 @@ export interface ReviewSides {
   readonly now: string;
   /** Absolute path of the folder in which the new side's files lie. */
   readonly folder: string;
+  /** The one file that the review is about; without it, all of them. */
+  readonly asked?: FileRecord;
 }
 
 export type ReviewSidesOrWhy = ReviewSides | { readonly why: string };
@@ -50,7 +52,15 @@ export function recordedSides(
     old: accepted?.words ?? lastWords(library, history),
     now: 'as it is now',
     folder: library.root,
+    ...(record && { asked: record }),
   };
+}
+
+/** The same earlier state against the library as it is by now. */
+export function sidesByNow(sides: ReviewSides): ReviewSides {
+  const { library, asked } = sides;
+  const again = asked === undefined ? undefined : (library.engine.library.record(asked.file) ?? asked);
+  return { ...sides, after: recordsNow(library), ...(again && { asked: again }) };
 }
 
 function plainWhy(why: string): string {
@@ -89,7 +99,12 @@ function lastWords(library: OpenLibrary, history: History): string {
 }
 
 /** A new revision that lies beside the library, in a folder of its own: it holds only what it changes. */
-export function besideSides(library: OpenLibrary, folder: string, files: readonly FileRecord[]): ReviewSides {
+export function besideSides(
+  library: OpenLibrary,
+  folder: string,
+  files: readonly FileRecord[],
+  asked: FileRecord,
+): ReviewSides {
   return {
     before: recordsNow(library),
     department: library.engine.library,
@@ -99,6 +114,7 @@ export function besideSides(library: OpenLibrary, folder: string, files: readonl
     old: 'as the library has it',
     now: `as in the folder "${folder.slice(folder.lastIndexOf('/') + 1)}"`,
     folder,
+    asked,
   };
 }
 
@@ -116,7 +132,9 @@ export function foldersAround(path: string, open: readonly string[], roots: read
 }
 
 /** Only what the asked file is about: its own entity, and the documents that it cites; of a document, what cites it. */
-export function narrowed(sides: ReviewSides, asked: FileRecord): ReviewSides {
+export function narrowed(sides: ReviewSides): ReviewSides {
+  const { asked } = sides;
+  if (asked === undefined) return sides;
   const wanted = new Set<string>([keyOf(asked)]);
   const all = [...sides.before, ...sides.after];
   if (asked.kind === 'document') {

@@ -1,3 +1,4 @@
+import type { Connection } from 'vscode-languageserver';
 import { focusOf } from '../check/finding.ts';
 import { folderFor } from '../editor/new-file.ts';
 import type { FileRecord } from '../library/file-record.ts';
@@ -8,6 +9,7 @@ import { type RevisionReview, reviewOf } from '../revision/review.ts';
 import { comparable } from '../revision/sides.ts';
 import { type GivenDecision, givenDecisions, signOffDrafts } from '../revision/write-sign-off.ts';
 import type { Disk } from './disk.ts';
+import { Followed } from './followed.ts';
 import type { OpenLibrary } from './open-library.ts';
 import { fieldIn } from './params.ts';
 import { rangeOf } from './places.ts';
@@ -19,11 +21,15 @@ import {
   type ReviewSides,
   type ReviewSidesOrWhy,
   recordedSides,
+  sidesByNow,
 } from './review-sides.ts';
 import { addressOf, uriOfPath } from './uris.ts';
 import type { Workbench } from './workbench.ts';
 
-/** The review that is open: a later question about it names its number. */
+/** Told when what changed is another thing than was answered last, because somebody typed. */
+export const reviewNotification = 'traywright/reviewChanged';
+
+/** The review that is open: a later question about its old texts names its number. */
 interface OpenReview {
   readonly number: number;
   readonly sides: ReviewSides;
@@ -38,12 +44,13 @@ interface Made {
 export class Reviews {
   readonly #workbench: Workbench;
   readonly #disk: Disk;
+  readonly #followed: Followed;
   #open: OpenReview | undefined;
-  #number = 0;
 
-  constructor(workbench: Workbench, disk: Disk) {
+  constructor(connection: Connection, workbench: Workbench, disk: Disk) {
     this.#workbench = workbench;
     this.#disk = disk;
+    this.#followed = new Followed(workbench, (review) => void connection.sendNotification(reviewNotification, review));
   }
 
   /** Of the file `uri`; without one, of the whole library. `{why}` in plain words where there is nothing to compare with. */
@@ -51,10 +58,38 @@ export class Reviews {
     await this.#workbench.settled();
     const sides = this.#sides(params);
     if ('why' in sides) return sides;
+    this.#open = { number: this.#numberFor(sides), sides };
+    return this.#followed.begin(() => this.#shown(params));
+  }
+
+  /** The panel was closed: nothing is worked out for it any more. The old texts stay, for comparisons that are still open. */
+  close(): void {
+    this.#followed.end();
+  }
+
+  touched(): void {
+    this.#followed.touched();
+  }
+
+  /** Comparisons that are open name the number: it stays while the old texts do. */
+  #numberFor({ before }: ReviewSides): number {
+    if (this.#open === undefined) return 1;
+    const { number, sides } = this.#open;
+    const isSame =
+      before.length === sides.before.length &&
+      before.every(({ file, text }, index) => file === sides.before[index]?.file && text === sides.before[index].text);
+    return isSame ? number : number + 1;
+  }
+
+  /** The earlier state is not read again for every letter typed; a new revision beside the library is a handful of files. */
+  #shown(params: unknown): unknown {
+    if (this.#open === undefined) return null;
+    const { number, sides: before } = this.#open;
+    const sides = before.extent === 'whole' ? sidesByNow(before) : this.#sides(params);
+    if ('why' in sides) return sides;
+    this.#open = { number, sides };
     const made = this.#made(sides);
     if ('why' in made) return made;
-    const number = ++this.#number;
-    this.#open = { number, sides };
     const { old, now } = sides;
     const department = 'Effects are derived for this library.';
     const { sheet, places } = reviewSheet(made.review, { old, now, department, notices: made.notices });
@@ -111,7 +146,10 @@ export class Reviews {
     }));
   }
 
-  #made({ before, after, extent, library, department }: ReviewSides): Made | { readonly why: string } {
+  #made(sides: ReviewSides): Made | { readonly why: string } {
+    const { before, after, extent, library, department } = narrowed(sides);
+    if (sides.asked !== undefined && sides.asked.entity === undefined)
+      return { why: `This file can’t be read as it is now. ${sides.asked.problems[0]?.message ?? ''}`.trim() };
     const compared = comparable({ before, after });
     if (compared.before.length === 0 && compared.after.length === 0)
       return { why: compared.notices[0] ?? 'There is nothing to compare: no rule file can be read on either side.' };
@@ -141,8 +179,7 @@ export class Reviews {
     if (library !== undefined) {
       const record = library.engine.library.record(library.fileAt(path));
       if (record === undefined) return { why: 'This file is not part of the library.' };
-      const all = recordedSides(library, record, this.#disk.history, library.engine.view().today);
-      return 'why' in all ? all : narrowed(all, record);
+      return recordedSides(library, record, this.#disk.history, library.engine.view().today);
     }
     return this.#sidesBeside(path);
   }
@@ -166,7 +203,7 @@ export class Reviews {
       return {
         why: 'No open library has a file of the same kind and id, so there is nothing to compare this one with.',
       };
-    return narrowed(besideSides(library, folder, files), asked);
+    return besideSides(library, folder, files, asked);
   }
 
   #aboutWords(params: unknown, { library }: ReviewSides): string {

@@ -3,15 +3,12 @@ import { setSheet } from '../editor/set-sheet.ts';
 import type { SetSheet } from '../editor/sheet-model.ts';
 import { entityKey } from '../library/keys.ts';
 import { isOfKind } from '../model/entity.ts';
+import { Followed } from './followed.ts';
 import { fieldIn, textsIn } from './params.ts';
 import { rangeOf } from './places.ts';
 import type { Reports } from './reports.ts';
-import { textHash } from './text-hash.ts';
 import { addressOf } from './uris.ts';
 import type { Home, Workbench } from './workbench.ts';
-
-/** Behind the findings: a sheet is dear, and nobody reads it while typing. Milliseconds after the last change. */
-const restAfterChange = 250;
 
 /** Told when the answer about the set that was asked for last is another one. */
 export const sheetNotification = 'traywright/setSheetChanged';
@@ -20,21 +17,18 @@ export const sheetNotification = 'traywright/setSheetChanged';
 interface Watched {
   readonly uri: string;
   readonly keys: ReadonlySet<string>;
-  told: string;
 }
 
 /** The set sheet of one panel: answered when asked for, told again when it changes. */
 export class SetSheets {
-  readonly #connection: Connection;
   readonly #workbench: Workbench;
   readonly #reports: Reports;
-  #watched: Watched | undefined;
-  #waiting: ReturnType<typeof setTimeout> | undefined;
+  readonly #followed: Followed;
 
   constructor(connection: Connection, workbench: Workbench, reports: Reports) {
-    this.#connection = connection;
     this.#workbench = workbench;
     this.#reports = reports;
+    this.#followed = new Followed(workbench, (sheet) => void connection.sendNotification(sheetNotification, { sheet }));
   }
 
   /** Of the set in the file `uri`, or of the set with the id `set`; `keys` are the changes imagined. Null when there is no such set. */
@@ -43,24 +37,16 @@ export class SetSheets {
     const uri = this.#uriFor(params);
     if (uri === undefined) return null;
     const keys = new Set(textsIn(fieldIn(params, 'keys')).slice(0, 200));
-    const watched: Watched = { uri, keys, told: '' };
-    const sheet = this.#made(watched);
-    if (sheet === null) return null;
-    watched.told = textHash(JSON.stringify(sheet));
-    this.#watched = watched;
-    return sheet;
+    return this.#followed.begin(() => this.#made({ uri, keys }));
   }
 
   /** The panel was closed: nothing is worked out for it any more. */
   close(): void {
-    this.#watched = undefined;
-    clearTimeout(this.#waiting);
+    this.#followed.end();
   }
 
   touched(): void {
-    if (this.#watched === undefined) return;
-    clearTimeout(this.#waiting);
-    this.#waiting = setTimeout(() => void this.#lookAgain(), restAfterChange);
+    this.#followed.touched();
   }
 
   /** Every set in view, for choosing one. */
@@ -76,17 +62,6 @@ export class SetSheets {
       }
     }
     return sets;
-  }
-
-  async #lookAgain(): Promise<void> {
-    await this.#workbench.settled();
-    const watched = this.#watched;
-    if (watched === undefined) return;
-    const sheet = this.#made(watched);
-    const told = textHash(JSON.stringify(sheet));
-    if (told === watched.told) return;
-    watched.told = told;
-    void this.#connection.sendNotification(sheetNotification, { sheet });
   }
 
   #uriFor(params: unknown): string | undefined {

@@ -29,7 +29,7 @@ export function attachViews(
   const { workbench } = places;
   const sheets = new SetSheets(connection, workbench, reports);
   const readings = new Readings(places);
-  const reviews = new Reviews(workbench, disk);
+  const reviews = new Reviews(connection, workbench, disk);
   const on = (method: string, answer: (params: unknown) => unknown): void => {
     connection.onRequest(method, session.request(answer));
   };
@@ -45,7 +45,16 @@ export function attachViews(
     'traywright/setSheetClosed',
     session.notification(() => sheets.close()),
   );
-  return { touched: () => sheets.touched() };
+  connection.onNotification(
+    'traywright/reviewClosed',
+    session.notification(() => reviews.close()),
+  );
+  return {
+    touched: () => {
+      sheets.touched();
+      reviews.touched();
+    },
+  };
 }
 
 /**

@@ -164,6 +164,44 @@ describe('a review in the editor', () => {
   });
 });
 
+describe('a review that is open', () => {
+  it('is told anew as somebody types, and no more when it was closed', async () => {
+    recordState(library, 'as it was');
+    const client = await start(library);
+    const told: unknown[] = [];
+    client.connection.onNotification('traywright/reviewChanged', (answer: unknown) => {
+      told.push(answer);
+    });
+    const next = async (): Promise<unknown> => {
+      const before = told.length;
+      await expect.poll(() => told.length, { timeout: 10_000 }).toBeGreaterThan(before);
+      return told.at(-1);
+    };
+    const here = uri(`department/${scissors}`);
+    const text = readFileSync(join(library, scissors), 'utf8');
+    const opened = await review(client, { uri: here });
+    expect(titles(opened)).toEqual([]);
+    await client.open(here, text);
+    await client.replace(here, text.replaceAll('at_least: 30 min', 'at_least: 45 min'));
+    const typed = await next();
+    if (!isServerReview(typed)) throw new Error(JSON.stringify(typed).slice(0, 500));
+    expect(titles(typed)).toContain('stricter');
+    expect(typed.number).toBe(opened.number);
+    await client.replace(here, text.replace(/^id: .*/m, 'id: '));
+    expect(await next()).toEqual({ why: expect.stringMatching(/^This file can’t be read as it is now\. ./) });
+    await client.replace(here, text);
+    expect(titles((await next()) as ServerReview)).toEqual([]);
+    expect((await review(client, { uri: here })).number).toBe(opened.number);
+    await client.connection.sendNotification('traywright/reviewClosed', {});
+    await client.replace(here, text.replaceAll('at_least: 30 min', 'at_least: 50 min'));
+    const before = told.length;
+    await new Promise((resolve) => setTimeout(resolve, 1_000));
+    expect(told).toHaveLength(before);
+    const old = { number: opened.number, file: scissors };
+    expect(await client.connection.sendRequest('traywright/reviewOldText', old)).toBe(text);
+  });
+});
+
 describe('what cannot be reviewed', () => {
   it('no history, nothing recorded, and a place where no history is read', async () => {
     const client = await start(library);
