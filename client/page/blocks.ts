@@ -31,10 +31,18 @@ function drawTable({ head, rows }: TableBlock, drawing: Drawing): HTMLElement {
     return cell;
   });
   const body = rows.map((row) =>
-    withRole('row', make('tr', '', ...row.map((cells, index) => drawCell(cells, head[index], drawing)))),
+    withRole(
+      'row',
+      make('tr', '', ...row.map((cells, index) => withRole(roleIn(index), drawCell(cells, head[index], drawing)))),
+    ),
   );
   const first = withRole('rowgroup', make('thead', '', withRole('row', make('tr', '', ...names))));
   return withRole('table', make('table', 'cells', first, withRole('rowgroup', make('tbody', '', ...body))));
+}
+
+/** The first column names the row. */
+function roleIn(column: number): string {
+  return column === 0 ? 'rowheader' : 'cell';
 }
 
 function withRole<Element extends HTMLElement>(role: string, element: Element): Element {
@@ -42,13 +50,13 @@ function withRole<Element extends HTMLElement>(role: string, element: Element): 
   return element;
 }
 
-/** The first column names the row. The column's name stands in each cell too, for when a narrow page sets cells below each other. */
+/** The column's name stands in each cell too, for when a narrow page sets cells below each other. */
 function drawCell(cells: readonly Cell[], column: string | undefined, drawing: Drawing): HTMLElement {
   const parts = cells.map((cell) =>
     make('div', 'marked', ...(cell.mark === undefined ? [] : [signOf(cell.mark)]), linked(cell, drawing)),
   );
-  if (cells.every(({ text }) => text === '')) return withRole('cell', make('td', 'empty'));
-  const cell = withRole('cell', make('td', '', ...parts));
+  if (cells.every(({ text }) => text === '')) return make('td', 'empty');
+  const cell = make('td', '', ...parts);
   cell.dataset.column = column ?? '';
   return cell;
 }

@@ -1,3 +1,4 @@
+import type { SheetSection } from '../../server/src/panel/set-sheet.ts';
 import { drawBlock } from './blocks.ts';
 import { drawChoices } from './choices.ts';
 import { type Drawing, linked, make, signOf } from './elements.ts';
@@ -32,7 +33,8 @@ function keep(): void {
 
 function show(message: ToPage): void {
   const focused = document.activeElement instanceof HTMLElement ? document.activeElement.dataset.keep : undefined;
-  const scrolled = root.childElementCount > 0 ? window.scrollY : scrolledBefore();
+  const isOther = message.is === 'sheet' && shown !== '' && message.sheet.set !== shown;
+  const scrolled = isOther ? 0 : root.childElementCount > 0 ? window.scrollY : scrolledBefore();
   root.replaceChildren(
     ...(message.is === 'sheet' ? parts(message.sheet, message.number) : [make('p', '', message.text)]),
   );
@@ -71,11 +73,16 @@ function parts(sheet: Sheet, number: number): readonly HTMLElement[] {
   return [
     head(sheet, drawing, () => imagine([])),
     drawChoices(sheet, imagine),
-    ...sheet.sections.map(({ title, blocks }) =>
-      make('section', '', make('h2', '', title), ...blocks.map((block) => drawBlock(block, drawing))),
-    ),
+    ...sheet.sections.map((section) => drawSection(section, drawing)),
     make('footer', 'cautions', ...sheet.cautions.map((text) => make('p', '', text))),
   ];
+}
+
+/** A table is called as its section is. */
+function drawSection({ title, blocks }: SheetSection, drawing: Drawing): HTMLElement {
+  const drawn = blocks.map((block) => drawBlock(block, drawing));
+  for (const block of drawn) if (block instanceof HTMLTableElement) block.setAttribute('aria-label', title);
+  return make('section', '', make('h2', '', title), ...drawn);
 }
 
 function head(sheet: Sheet, drawing: Drawing, asFiled: () => void): HTMLElement {

@@ -10,6 +10,7 @@ import {
   workspace,
 } from 'vscode';
 import { listIn, recordIn, textIn } from './answers.ts';
+import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
 import { tourStepDone } from './tour.ts';
 
@@ -236,7 +237,7 @@ async function open(made: Readonly<Record<string, unknown>>, folder: string, id:
 
 async function libraryRoot(): Promise<Uri | undefined> {
   const near = nearUri();
-  const found = await workspace.findFiles('**/library.ifu.yaml', undefined, 20);
+  const found = (await ruleFiles()).filter(({ path }) => path.endsWith('/library.ifu.yaml'));
   const roots = found.map((uri) => Uri.joinPath(uri, '..')).sort((a, b) => b.path.length - a.path.length);
   const around = near === undefined ? undefined : roots.find((root) => near.path.startsWith(`${root.path}/`));
   return around ?? roots.at(-1) ?? workspace.workspaceFolders?.[0]?.uri;

@@ -1,4 +1,5 @@
 import { type Disposable, FileType, type Uri, workspace } from 'vscode';
+import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
 
 /** As large as the server takes; larger ones are named, not sent. */
@@ -13,7 +14,7 @@ const pattern = '**/*.ifu.yaml';
 export function sendFolders(server: ServerConnection): readonly Disposable[] {
   const watcher = workspace.createFileSystemWatcher(pattern);
   const send = (uri: Uri): void => void sendFiles(server, [uri]);
-  const sendAll = (): void => void findAll().then((uris) => sendFiles(server, uris));
+  const sendAll = (): void => void ruleFiles().then((uris) => sendFiles(server, uris));
   return [
     watcher,
     watcher.onDidCreate(send),
@@ -22,10 +23,6 @@ export function sendFolders(server: ServerConnection): readonly Disposable[] {
     workspace.onDidChangeWorkspaceFolders(sendAll),
     server.onRunning(sendAll),
   ];
-}
-
-async function findAll(): Promise<readonly Uri[]> {
-  return workspace.findFiles(pattern, '**/{node_modules,.git}/**');
 }
 
 async function sendFiles(server: ServerConnection, uris: readonly Uri[]): Promise<void> {

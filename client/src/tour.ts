@@ -13,6 +13,12 @@ import { textIn } from './answers.ts';
 /** The tour is on the demo department: the file that its places name, and where the tour goes on after the demo was opened. */
 const goesOnIn = 'traywright.tourGoesOnIn';
 
+/**
+ * When a button of the tour was pressed by keyboard, VS Code gives the cursor back to its step as soon as the key is let go and the step has
+ * been moved into sight: what a step opens would lose the cursor again. So it opens after that. Milliseconds.
+ */
+const untilCursorIsFree = 600;
+
 export function registerTour(context: ExtensionContext): readonly Disposable[] {
   const openTour = async () => {
     await commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#traywright.tour`);
@@ -22,13 +28,19 @@ export function registerTour(context: ExtensionContext): readonly Disposable[] {
   void goOn(context, openTour);
   return [
     commands.registerCommand('traywright.openTour', openTour),
-    commands.registerCommand('traywright.tourPlace', (file: unknown, words: unknown) =>
-      showPlace(textIn(file), textIn(words)),
-    ),
-    commands.registerCommand('traywright.tourSheet', (file: unknown, set: unknown) =>
-      showSheet(textIn(file), textIn(set)),
-    ),
+    tourCommand('traywright.tourDemo', () => commands.executeCommand('traywright.openDemo', 'in the tour')),
+    tourCommand('traywright.tourProblems', () => commands.executeCommand('workbench.actions.view.problems')),
+    tourCommand('traywright.tourPlace', (file, words) => showPlace(textIn(file), textIn(words))),
+    tourCommand('traywright.tourSheet', (file, set) => showSheet(textIn(file), textIn(set))),
+    tourCommand('traywright.tourNewFile', () => commands.executeCommand('traywright.newFile')),
   ];
+}
+
+function tourCommand(name: string, show: (...given: readonly unknown[]) => Thenable<unknown>): Disposable {
+  return commands.registerCommand(name, async (...given: readonly unknown[]) => {
+    await new Promise((resolve) => setTimeout(resolve, untilCursorIsFree));
+    await show(...given);
+  });
 }
 
 /** The window is about to be opened anew with this folder: the tour is shown again there. */
@@ -44,10 +56,7 @@ async function goOn({ globalState }: ExtensionContext, openTour: () => Thenable<
   await tourStepDone('demo');
 }
 
-/**
- * Marks a step that ends later than its command begins: marked at once, VS Code would take the cursor back into the tour, away from what the
- * step asks.
- */
+/** Marks a step that ends later than its command begins. */
 export async function tourStepDone(step: 'demo' | 'write'): Promise<void> {
   await commands.executeCommand('setContext', `traywright.tourDone.${step}`, true);
 }
