@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asLines, foundByCommandLine } from './command-line.ts';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
 import { problemsWhen } from './problems.ts';
-import { goToWords, text } from './text.ts';
+import { goTo, goToWords, text } from './text.ts';
 import { until } from './wait.ts';
 import { notifications, openFile, runCommand } from './window.ts';
 
@@ -61,9 +61,21 @@ async function idsIn(file: string): Promise<string> {
   return text(editor);
 }
 
-describe('a rename of an id', () => {
-  const users = [pouch, 'sets/CAMERA-F.ifu.yaml', 'procedures/P08-camera-and-light.ifu.yaml'];
+const users = [pouch, 'sets/CAMERA-F.ifu.yaml', 'procedures/P08-camera-and-light.ifu.yaml'];
 
+describe('where a file is used', () => {
+  it('is shown wherever in it the cursor stands', async () => {
+    await openFile(editor, pouch);
+    await goTo(editor, 1, 1);
+    await runCommand(editor, 'Traywright: Show Where It Is Used');
+    const peek = editor.page.locator('.reference-zone-widget');
+    for (const file of users) await peek.locator('.monaco-list-row', { hasText: path.basename(file) }).waitFor();
+    await editor.page.keyboard.press('Escape');
+    await peek.waitFor({ state: 'hidden' });
+  });
+});
+
+describe('a rename of an id', () => {
   it('is shown before it is done, and then done in every file', async () => {
     await agreesWithCommandLine('the findings');
     await openFile(editor, pouch);

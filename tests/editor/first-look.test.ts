@@ -7,7 +7,7 @@ import { type Problem, problemsWhen, showProblems } from './problems.ts';
 import { hoverAt, openHover, replaceWords, save, typeAt, undo } from './text.ts';
 import { until } from './wait.ts';
 import {
-  answerQuickInput,
+  chooseByName,
   commandsFor,
   focusText,
   notifications,
@@ -126,9 +126,9 @@ describe('explaining a finding', () => {
     await screenshot(editor, 'explanation');
   });
 
-  it('opens the same page on command', async () => {
+  it('opens the same page on command: what is found is offered by its message', async () => {
     await runCommand(editor, 'Traywright: Explain a Finding');
-    await answerQuickInput(editor, 'unknown-field');
+    await chooseByName(editor, 'unknown-field', ({ description }) => description === 'unknown-field');
     await shownPage().locator('h1', { hasText: 'unknown-field' }).waitFor();
   });
 });

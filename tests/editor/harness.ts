@@ -23,12 +23,16 @@ export interface EditorOptions {
   readonly settings?: Settings;
 }
 
-export interface Editor {
+/** VS Code as it is seen, whatever is behind it. */
+export interface EditorWindow {
   readonly name: string;
   readonly page: Page;
-  readonly server: CodeServer;
   /** The copy that is open. */
   readonly folder: string;
+}
+
+export interface Editor extends EditorWindow {
+  readonly server: CodeServer;
   close(): Promise<void>;
 }
 
@@ -57,8 +61,7 @@ export async function startEditor(options: EditorOptions): Promise<Editor> {
     trust: options.trust ?? 'every folder is trusted',
     settings: options.settings ?? {},
   });
-  const browser = await startBrowser(path.join(home, 'browser'), server.address);
-  const page = browser.pages()[0] ?? (await browser.newPage());
+  const { browser, page } = await startBrowser(path.join(home, 'browser'), server.address);
   const editor: Editor = { name: options.name, page, server, folder, close: () => close(browser, server, home) };
   try {
     await openFolder(editor, folder);
@@ -78,7 +81,7 @@ export async function openFolder(editor: Editor, folder: string): Promise<void> 
 }
 
 /** The window is drawn, the folder is listed and the extension host has answered. */
-export async function waitForWorkbench(editor: Editor): Promise<void> {
+export async function waitForWorkbench(editor: EditorWindow): Promise<void> {
   const { page } = editor;
   await page.locator('.monaco-workbench .explorer-folders-view .monaco-list').first().waitFor();
   await page.locator('[id="status.host"]').waitFor();
@@ -86,7 +89,7 @@ export async function waitForWorkbench(editor: Editor): Promise<void> {
 }
 
 /** Saves what the window shows as tests/artefacts/<editor>-<name>.png and gives the file's path. */
-export async function screenshot(editor: Editor, name: string): Promise<string> {
+export async function screenshot(editor: EditorWindow, name: string): Promise<string> {
   mkdirSync(artefacts, { recursive: true });
   const file = path.join(artefacts, `${editor.name}-${name.replaceAll(/[^\w.-]+/g, '-').slice(0, 80)}.png`);
   await editor.page.screenshot({ path: file, animations: 'disabled' });
@@ -94,7 +97,7 @@ export async function screenshot(editor: Editor, name: string): Promise<string> 
 }
 
 /** Does one thing a person does; when it fails, the message says what was tried and names a picture of the window. */
-export async function attempt<T>(editor: Editor, what: string, action: () => Promise<T>): Promise<T> {
+export async function attempt<T>(editor: EditorWindow, what: string, action: () => Promise<T>): Promise<T> {
   try {
     return await action();
   } catch (error) {
@@ -116,7 +119,11 @@ export function findChromium(): string {
   return program;
 }
 
-async function startBrowser(userData: string, address: string): Promise<BrowserContext> {
+/** Chromium with a window of the size that all pictures have. */
+export async function startBrowser(
+  userData: string,
+  address: string,
+): Promise<{ browser: BrowserContext; page: Page }> {
   const browser = await chromium.launchPersistentContext(userData, {
     executablePath: findChromium(),
     args: browserFlags,
@@ -127,7 +134,7 @@ async function startBrowser(userData: string, address: string): Promise<BrowserC
   });
   browser.setDefaultTimeout(30_000);
   browser.on('dialog', (dialog) => void dialog.accept());
-  return browser;
+  return { browser, page: browser.pages()[0] ?? (await browser.newPage()) };
 }
 
 async function close(browser: BrowserContext, server: CodeServer, home: string): Promise<void> {

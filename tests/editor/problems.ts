@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { attempt, type Editor } from './harness.ts';
+import { attempt, type EditorWindow } from './harness.ts';
 import { until } from './wait.ts';
 
 /**
@@ -48,7 +48,7 @@ interface CopiedPlace {
 }
 
 /** What the Problems panel lists now, in its order of files. The panel has the cursor afterwards. */
-export async function problems(editor: Editor): Promise<Problem[]> {
+export async function problems(editor: EditorWindow): Promise<Problem[]> {
   return attempt(editor, 'read the Problems panel', async () => {
     await showProblems(editor);
     const copied = await copyAllRows(editor);
@@ -58,7 +58,7 @@ export async function problems(editor: Editor): Promise<Problem[]> {
 
 /** Reads the Problems panel until what it lists fits, and gives that. `what` says what was waited for. */
 export async function problemsWhen(
-  editor: Editor,
+  editor: EditorWindow,
   what: string,
   satisfied: (listed: Problem[]) => boolean,
 ): Promise<Problem[]> {
@@ -76,7 +76,7 @@ export async function problemsWhen(
 }
 
 /** Brings the Problems panel to the front; the cursor may be in it afterwards. */
-export async function showProblems(editor: Editor): Promise<void> {
+export async function showProblems(editor: EditorWindow): Promise<void> {
   const panel = editor.page.locator('.markers-panel-container');
   if (!(await panel.isVisible())) {
     await editor.page.keyboard.press('Control+Shift+M');
@@ -84,7 +84,7 @@ export async function showProblems(editor: Editor): Promise<void> {
   }
 }
 
-async function copyAllRows(editor: Editor): Promise<CopiedMarker[]> {
+async function copyAllRows(editor: EditorWindow): Promise<CopiedMarker[]> {
   const { page } = editor;
   const rows = page.locator('.markers-panel-container .monaco-list-row');
   const nothing = 'nothing was copied';
@@ -108,7 +108,7 @@ async function copyAllRows(editor: Editor): Promise<CopiedMarker[]> {
   });
 }
 
-function problemOf(editor: Editor, marker: CopiedMarker): Problem {
+function problemOf(editor: EditorWindow, marker: CopiedMarker): Problem {
   const { code } = marker;
   return {
     ...placeOf(editor, marker),
@@ -121,7 +121,7 @@ function problemOf(editor: Editor, marker: CopiedMarker): Problem {
   };
 }
 
-function placeOf(editor: Editor, place: CopiedPlace): RelatedPlace {
+function placeOf(editor: EditorWindow, place: CopiedPlace): RelatedPlace {
   const file = typeof place.resource === 'string' ? place.resource : place.resource.path;
   return {
     file: path.relative(editor.folder, file.startsWith('file:') ? fileURLToPath(file) : file),

@@ -1,17 +1,27 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { git } from '../support/git.ts';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
-import { text } from './text.ts';
+import { colourAlone, nameless, outOfOrder } from './spoken.ts';
+import { replaceWords, text, undo } from './text.ts';
 import { until } from './wait.ts';
-import { notifications, openFile, runCommand, useTheme } from './window.ts';
+import {
+  chooseInMenu,
+  notifications,
+  openFile,
+  openFileLeft,
+  pressUntilFocused,
+  runCommand,
+  useTheme,
+} from './window.ts';
 
 /** The review of a revision in real VS Code: a department whose take-apart scissors have a new instruction, decided on by keyboard. */
 
 const samples = path.resolve(import.meta.dirname, '../../samples');
 const scissors = 'devices/duskwell-lap-scissors-takeapart.ifu.yaml';
+const already = new Set(readdirSync(path.join(samples, 'lanternfield-corrected/sign-offs')));
 const home = mkdtempSync(path.join(tmpdir(), 'review-'));
 let editor: Editor;
 
@@ -26,7 +36,7 @@ beforeAll(async () => {
     name: 'review',
     folder,
     extensions: [packagedExtension],
-    settings: { 'workbench.colorTheme': 'Default Light Modern' },
+    settings: { 'workbench.colorTheme': 'Default Light Modern', 'git.enabled': true },
   });
 });
 afterAll(async () => {
@@ -69,8 +79,30 @@ async function next(): Promise<string> {
 }
 
 function records(): readonly string[] {
-  const folder = path.join(editor.folder, 'sign-offs');
-  return existsSync(folder) ? readdirSync(folder).filter((name) => name.startsWith('SO-DW-REP-077-E')) : [];
+  return readdirSync(path.join(editor.folder, 'sign-offs')).filter((name) => !already.has(name));
+}
+
+async function undone(): Promise<void> {
+  await editor.page.keyboard.press('Control+Z');
+  await until('the records to be taken back', async () => {
+    const agree = editor.page.locator('.monaco-dialog-box .monaco-button').first();
+    if (await agree.isVisible()) await agree.click();
+    return records().length === 0 ? true : undefined;
+  });
+}
+
+/** Nothing is open, so that what a menu opens is new. */
+async function closeAll(): Promise<void> {
+  await runCommand(editor, 'View: Close All Editors');
+  await editor.page.locator('.tab').first().waitFor({ state: 'hidden' });
+}
+
+async function reviewOf(title: string): Promise<void> {
+  await editor.page
+    .locator('.tab', { hasText: `What changed: ${title}` })
+    .first()
+    .waitFor();
+  await counter('All ');
 }
 
 describe('the review of a revision', () => {
@@ -100,6 +132,9 @@ describe('the review of a revision', () => {
     }
     expect(await page().getByRole('button', { name: 'Write the record' }).isDisabled()).toBe(true);
     expect(await page().getByRole('status').textContent()).toContain('6 of 6 not looked at yet');
+    expect(await nameless(page())).toEqual([]);
+    expect(await outOfOrder(page())).toEqual([]);
+    expect(await colourAlone(page(), '.effect, .change > h3')).toEqual([]);
   });
 
   it('shows the old and the new text of a change', async () => {
@@ -148,12 +183,113 @@ describe('the review of a revision', () => {
     expect(file).toMatch(/^reviewer: +# role/m);
     expect(await text(editor)).toContain('kind: sign-off');
     await screenshot(editor, 'record');
-    await editor.page.keyboard.press('Control+Z');
-    await until('the record to be taken back', async () => {
-      const agree = editor.page.locator('.monaco-dialog-box .monaco-button').first();
-      if (await agree.isVisible()) await agree.click();
-      return records().length === 0 ? true : undefined;
-    });
+    await undone();
     expect(await notifications(editor)).toEqual([]);
+  });
+});
+
+describe('a change in a second file, while the review is open', () => {
+  const clamp = 'devices/pellamont-bone-clamp.ifu.yaml';
+
+  it('is there as it is typed, before it is saved', async () => {
+    await closeAll();
+    await runCommand(editor, 'Traywright: Review All Changes since the Last Recorded State');
+    await reviewOf('Lanternfield General');
+    await openFileLeft(editor, clamp);
+    await replaceWords(editor, 55, '30 min', '35 min');
+    await counter('1 of 7 not looked at yet.');
+    await page().locator('h3', { hasText: 'pellamont-bone-clamp' }).waitFor();
+    expect(readFileSync(path.join(editor.folder, clamp), 'utf8')).not.toContain('35 min');
+  });
+
+  it('leaves on show what was there while the text can’t be read', async () => {
+    await closeAll();
+    await openFileLeft(editor, clamp);
+    await runCommand(editor, 'Traywright: Compare with Last Accepted');
+    await counter('1 of 1 not looked at yet.');
+    await replaceWords(editor, 3, 'id:', 'di:');
+    await page()
+      .locator('.waits', { hasText: 'Shown as it was before. This file can’t be read as it is now.' })
+      .waitFor();
+    await counter('1 of 1 not looked at yet');
+    await undo(editor);
+    await page().locator('.waits').waitFor({ state: 'detached' });
+  });
+
+  it('is written down with the first as one edit: one undo takes both records back', async () => {
+    await runCommand(editor, 'Traywright: Review All Changes since the Last Recorded State');
+    await counter('1 of 7 not looked at yet.');
+    await page().locator('[data-keep="next"]').focus();
+    await editor.page.keyboard.press('Enter');
+    await pressUntilOn('Tab', /^decision /);
+    await editor.page.keyboard.press('Space');
+    await counter('All 7 looked at.');
+    await page().locator('[data-keep="write"]').focus();
+    await editor.page.keyboard.press('Enter');
+    await until('both records', () => (records().length === 2 ? true : undefined));
+    await editor.page.locator('.tab.active', { hasText: 'SO-' }).waitFor();
+    await text(editor);
+    await undone();
+  });
+});
+
+describe('the menus', () => {
+  const name = path.basename(scissors);
+
+  it('of a file in the list of files', async () => {
+    await closeAll();
+    await openFile(editor, scissors);
+    await runCommand(editor, 'File: Reveal Active File in Explorer View');
+    await editor.page.locator('.explorer-folders-view .monaco-list-row.focused', { hasText: name }).waitFor();
+    await closeAll();
+    await editor.page.locator('.explorer-folders-view .monaco-list').focus();
+    await chooseInMenu(editor, 'Compare with Last Accepted');
+    await reviewOf(name);
+  });
+
+  it('of a file among the changes, and of the changes as a whole', async () => {
+    await closeAll();
+    await runCommand(editor, 'Source Control: Focus on Changes View');
+    const changes = editor.page.locator('.scm-view .monaco-list[aria-label="Source Control Management"]');
+    await changes.locator('.monaco-list-row', { hasText: name }).waitFor();
+    await changes.focus();
+    await editor.page.keyboard.press('Home');
+    await until('the cursor on the file', async () => {
+      if (await changes.locator('.monaco-list-row.focused', { hasText: name }).isVisible()) return true;
+      await editor.page.keyboard.press('ArrowDown');
+      return undefined;
+    });
+    await chooseInMenu(editor, 'Compare with Last Accepted');
+    await reviewOf(name);
+    await closeAll();
+    await runCommand(editor, 'Source Control: Focus on Changes View');
+    await changes.focus();
+    await editor.page.keyboard.press('Shift+Tab');
+    await pressUntilFocused(editor, 'ArrowRight', 'More Actions');
+    await chooseInMenu(editor, 'Review All Changes since the Last Recorded State', 'Enter');
+    await reviewOf('Lanternfield General');
+    await screenshot(editor, 'from-source-control');
+  });
+
+  it('of an open file: in its text, above it, and on its tab', async () => {
+    const menu = editor.page.locator('.monaco-menu .action-label', { hasText: 'Compare with Last Accepted' });
+    const group = editor.page.locator('.editor-group-container.active');
+    const ways = [
+      () => chooseInMenu(editor, 'Compare with Last Accepted'),
+      async () => {
+        await group.locator('.editor-actions [aria-label="More Actions..."]').click();
+        await menu.click();
+      },
+      async () => {
+        await group.locator('.tab', { hasText: name }).click({ button: 'right' });
+        await menu.click();
+      },
+    ];
+    for (const choose of ways) {
+      await closeAll();
+      await openFile(editor, scissors);
+      await choose();
+      await reviewOf(name);
+    }
   });
 });

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { attempt, type Editor } from './harness.ts';
+import { attempt, type EditorWindow } from './harness.ts';
 import { until } from './wait.ts';
 import { focusText, type PageElement } from './window.ts';
 
@@ -12,7 +12,7 @@ export interface Completion {
 }
 
 /** The whole text of the open file as the editor holds it, saved or not. The cursor ends where it was not. */
-export async function text(editor: Editor): Promise<string> {
+export async function text(editor: EditorWindow): Promise<string> {
   return attempt(editor, 'read the text of the open file', async () => {
     await focusText(editor);
     const mark = `nothing copied ${Math.random()}`;
@@ -27,7 +27,7 @@ export async function text(editor: Editor): Promise<string> {
 }
 
 /** Puts the cursor at a place in the open file. */
-export async function goTo(editor: Editor, line: number, column: number): Promise<void> {
+export async function goTo(editor: EditorWindow, line: number, column: number): Promise<void> {
   await attempt(editor, `go to line ${line}, column ${column}`, async () => {
     await focusText(editor);
     await editor.page.keyboard.press('Control+G');
@@ -42,7 +42,7 @@ export async function goTo(editor: Editor, line: number, column: number): Promis
 }
 
 /** Puts the cursor before the first place where `words` stand in a line. */
-export async function goToWords(editor: Editor, line: number, words: string): Promise<void> {
+export async function goToWords(editor: EditorWindow, line: number, words: string): Promise<void> {
   const found = (await text(editor)).split(/\r?\n/)[line - 1];
   const column = found?.indexOf(words) ?? -1;
   if (column === -1) {
@@ -55,7 +55,7 @@ export async function goToWords(editor: Editor, line: number, words: string): Pr
  * What the hover says at the first place where `words` stand in a line, once it says `expected` among other things: its
  * parts come one after the other. It is closed again.
  */
-export async function hoverAt(editor: Editor, line: number, words: string, expected: string): Promise<string> {
+export async function hoverAt(editor: EditorWindow, line: number, words: string, expected: string): Promise<string> {
   return attempt(editor, `hover over "${words}" in line ${line}`, async () => {
     const said = await openHover(editor, line, words, expected);
     await editor.page.keyboard.press('Escape');
@@ -65,7 +65,7 @@ export async function hoverAt(editor: Editor, line: number, words: string, expec
 }
 
 /** Like `hoverAt`, but leaves the hover open, for a picture. */
-export async function openHover(editor: Editor, line: number, words: string, expected: string): Promise<string> {
+export async function openHover(editor: EditorWindow, line: number, words: string, expected: string): Promise<string> {
   await goToWords(editor, line, words);
   const box = hoverBox(editor);
   let said = '';
@@ -83,7 +83,7 @@ export async function openHover(editor: Editor, line: number, words: string, exp
   );
 }
 
-async function askForHover(editor: Editor): Promise<void> {
+async function askForHover(editor: EditorWindow): Promise<void> {
   await editor.page.keyboard.press('Control+K');
   await editor.page.keyboard.press('Control+I');
   await hoverBox(editor)
@@ -92,7 +92,7 @@ async function askForHover(editor: Editor): Promise<void> {
 }
 
 /** Types at a place key by key, as a person does, so that completion may open and brackets may close themselves. */
-export async function typeAt(editor: Editor, line: number, column: number, typed: string): Promise<void> {
+export async function typeAt(editor: EditorWindow, line: number, column: number, typed: string): Promise<void> {
   await attempt(editor, `type at line ${line}, column ${column}`, async () => {
     await goTo(editor, line, column);
     await editor.page.keyboard.type(typed);
@@ -100,7 +100,7 @@ export async function typeAt(editor: Editor, line: number, column: number, typed
 }
 
 /** Replaces the first place where `words` stand in a line by other words, put in at once. */
-export async function replaceWords(editor: Editor, line: number, words: string, others: string): Promise<void> {
+export async function replaceWords(editor: EditorWindow, line: number, words: string, others: string): Promise<void> {
   await attempt(editor, `replace "${words}" in line ${line}`, async () => {
     await goToWords(editor, line, words);
     for (const _ of words) {
@@ -114,13 +114,13 @@ export async function replaceWords(editor: Editor, line: number, words: string, 
   });
 }
 
-export async function undo(editor: Editor): Promise<void> {
+export async function undo(editor: EditorWindow): Promise<void> {
   await focusText(editor);
   await editor.page.keyboard.press('Control+Z');
 }
 
 /** Saves the open file and waits until the disk has its text. */
-export async function save(editor: Editor): Promise<void> {
+export async function save(editor: EditorWindow): Promise<void> {
   await attempt(editor, 'save', async () => {
     const held = await text(editor);
     await editor.page.keyboard.press('Control+S');
@@ -130,7 +130,7 @@ export async function save(editor: Editor): Promise<void> {
 }
 
 /** What completion offers at the cursor, all of it, in its order; the list is left open for `acceptCompletion`. */
-export async function completions(editor: Editor): Promise<Completion[]> {
+export async function completions(editor: EditorWindow): Promise<Completion[]> {
   return attempt(editor, 'list the completions', async () => {
     await focusText(editor);
     const widget = editor.page.locator('.editor-widget.suggest-widget.visible');
@@ -146,7 +146,7 @@ export async function completions(editor: Editor): Promise<Completion[]> {
 }
 
 /** Takes the completion with this label from the open list, by keyboard. */
-export async function acceptCompletion(editor: Editor, label: string): Promise<void> {
+export async function acceptCompletion(editor: EditorWindow, label: string): Promise<void> {
   await attempt(editor, `take the completion "${label}"`, async () => {
     const focused = editor.page.locator('.suggest-widget .monaco-list-row.focused');
     await until(`"${label}" to be chosen`, async () => {
@@ -162,13 +162,13 @@ export async function acceptCompletion(editor: Editor, label: string): Promise<v
   });
 }
 
-export async function closeCompletions(editor: Editor): Promise<void> {
+export async function closeCompletions(editor: EditorWindow): Promise<void> {
   await editor.page.keyboard.press('Escape');
   await editor.page.locator('.suggest-widget.visible').waitFor({ state: 'hidden' });
 }
 
 /** Path on disk of the file that has the cursor. */
-async function openPath(editor: Editor): Promise<string> {
+async function openPath(editor: EditorWindow): Promise<string> {
   const focused = editor.page.locator('.editor-group-container.active .monaco-editor.focused').first();
   const uri = (await focused.getAttribute('data-uri')) ?? '';
   const [, file] = /^[\w-]+:(?:\/\/[^/]*)?(\/.*)$/.exec(uri) ?? [];
@@ -183,7 +183,7 @@ function withoutMark(written: string): string {
   return written.replace(/^\uFEFF/, '');
 }
 
-function hoverBox(editor: Editor) {
+function hoverBox(editor: EditorWindow) {
   return editor.page.locator('.monaco-resizable-hover .monaco-hover:not(.hidden)').first();
 }
 
@@ -191,7 +191,7 @@ interface DrawnCompletion extends Completion {
   readonly index: number;
 }
 
-async function scrolledCompletions(editor: Editor): Promise<Completion[]> {
+async function scrolledCompletions(editor: EditorWindow): Promise<Completion[]> {
   const found = new Map<number, DrawnCompletion>();
   const rows = editor.page.locator('.suggest-widget .tree .monaco-list-row');
   await rows.first().hover();
@@ -207,7 +207,7 @@ async function scrolledCompletions(editor: Editor): Promise<Completion[]> {
   return [...found.values()].sort((a, b) => a.index - b.index).map(({ label, spoken }) => ({ label, spoken }));
 }
 
-function drawnCompletions(editor: Editor): Promise<DrawnCompletion[]> {
+function drawnCompletions(editor: EditorWindow): Promise<DrawnCompletion[]> {
   return editor.page.locator('.suggest-widget .tree .monaco-list-row').evaluateAll((rows: PageElement[]) =>
     rows.map((row) => ({
       index: Number(row.getAttribute('data-index')),

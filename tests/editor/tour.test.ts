@@ -9,7 +9,9 @@ import { type Problem, problemsWhen } from './problems.ts';
 import { hoverAt, save, text } from './text.ts';
 import { until } from './wait.ts';
 import {
+  chooseByName,
   chooseFolder,
+  fillQuickInput,
   type PageElement,
   pressUntilFocused,
   quickInputQuestion,
@@ -21,14 +23,16 @@ import {
 
 const samples = path.resolve(import.meta.dirname, '../../samples');
 const home = mkdtempSync(path.join(tmpdir(), 'tour-'));
+/** `npm run pictures` runs the tour once in light and once in dark. */
+const isDark = process.env.TOUR_IN === 'dark';
 let editor: Editor;
 
 beforeAll(async () => {
   editor = await startEditor({
-    name: 'tour',
+    name: isDark ? 'tour-dark' : 'tour',
     folder: home,
     extensions: [packagedExtension],
-    settings: { 'workbench.colorTheme': 'Default Light Modern' },
+    settings: { 'workbench.colorTheme': isDark ? 'Default Dark Modern' : 'Default Light Modern' },
   });
 });
 afterAll(async () => {
@@ -62,6 +66,24 @@ async function press(step: string, button: string, effect: Locator): Promise<voi
   });
 }
 
+/** VS Code takes the cursor back into the tour a moment after a key was pressed there: what was opened must have it after that. */
+async function cursorStaysIn(place: string): Promise<void> {
+  await editor.page.waitForTimeout(500);
+  expect(await editor.page.evaluate(`document.activeElement?.closest(${JSON.stringify(place)}) !== null`)).toBe(true);
+}
+
+/** The steps that are not done, by what a screen reader speaks of their boxes. The tour must be in sight. */
+async function stepsOpen(): Promise<readonly string[]> {
+  const boxes = editor.page.locator('[aria-label^="Checkbox for Step"]');
+  const states = await until('five steps', async () => {
+    const all = await boxes.evaluateAll((found: PageElement[]) =>
+      found.map((box) => box.getAttribute('aria-label') ?? ''),
+    );
+    return all.length === 5 ? all : undefined;
+  });
+  return states.filter((state) => !state.endsWith(': Completed'));
+}
+
 function ofTime(found: readonly Problem[]): readonly Problem[] {
   return found.filter(
     ({ file, code }) => file.endsWith('fennoway-knee-system.ifu.yaml') && code === 'quote-bound-changed',
@@ -86,6 +108,7 @@ describe('the tour', () => {
     await until('the question for a folder', async () =>
       (await quickInputQuestion(editor)).includes('Where should the copy') ? true : undefined,
     );
+    await cursorStaysIn('.quick-input-widget');
     await chooseFolder(editor, editor.folder);
     await editor.page.waitForURL(/lanternfield-demo/);
     await waitForWorkbench(editor);
@@ -105,13 +128,14 @@ describe('the tour', () => {
 
   it('is there again when the window has opened with the copy', async () => {
     await editor.page.locator('.getting-started-step').first().waitFor();
-    await screenshot(editor, 'back');
+    await editor.page.locator('[id$="traywright.status"]', { hasText: /\d+ findings/ }).waitFor();
+    await screenshot(editor, 'library');
   });
 
   it('shows what was found: all that the command line finds in the copy, each line leading to its place', async () => {
     const rows = editor.page.locator('.markers-panel-container .monaco-list-row');
     await press('See what was found', 'Show the List', rows.first());
-    await screenshot(editor, 'problems');
+    await cursorStaysIn('.markers-panel');
     const expected = asLines(foundByCommandLine(editor.folder));
     const listed = await problemsWhen(editor, 'all findings', (found) => found.length === expected.length);
     expect(asLines(listed)).toEqual(expected);
@@ -126,6 +150,15 @@ describe('the tour', () => {
   it('leads to a word that was copied wrongly, with its sentence; typed over, the finding goes', async () => {
     const marked = editor.page.locator('[id="status.editor.selection"] >> text=/^Ln 29, Col \\d+ \\(8 selected\\)$/');
     await press('Read the sentence behind a number', 'Go to That Word', marked);
+    const squiggle = editor.page.locator('.editor-group-container.active .squiggly-error').first();
+    await squiggle.waitFor();
+    await screenshot(editor, 'problems');
+    await editor.page.keyboard.press('Control+.');
+    const mends = editor.page.locator('.action-widget .monaco-list-row');
+    await mends.filter({ hasText: 'Change to at most' }).waitFor();
+    await screenshot(editor, 'editor');
+    await editor.page.keyboard.press('Escape');
+    await mends.first().waitFor({ state: 'hidden' });
     await editor.page.keyboard.press('Control+K');
     await editor.page.keyboard.press('Control+I');
     const hover = editor.page.locator('.monaco-resizable-hover .monaco-hover:not(.hidden)').first();
@@ -146,6 +179,8 @@ describe('the tour', () => {
     await sheet.locator('.status', { hasText: 'No route for the set as built' }).waitFor();
     await sheet.locator('blockquote', { hasText: 'Do not use steam.' }).waitFor();
     await sheet.locator('blockquote', { hasText: 'Do not use hydrogen peroxide.' }).waitFor();
+    await cursorStaysIn('iframe');
+    await runCommand(editor, 'View: Hide Panel');
     await screenshot(editor, 'sheet');
     await sheet.locator('h1 button').focus();
     await until('the cursor on the camera head', async () => {
@@ -167,27 +202,39 @@ describe('the tour', () => {
     await until('the first question', async () =>
       (await quickInputQuestion(editor)).includes('What does it describe') ? true : undefined,
     );
+    await cursorStaysIn('.quick-input-widget');
     await screenshot(editor, 'new-file');
     await editor.page.keyboard.press('Escape');
     await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     expect(readdirSync(editor.folder, { recursive: true })).toHaveLength(before);
+    await until('all steps but this one done', async () => {
+      const open = await stepsOpen();
+      return open.length === 1 && open[0]?.includes('of your own') === true ? true : undefined;
+    });
   });
 
-  it('has four steps done then; the last one is done when a file was made', async () => {
-    await runCommand(editor, 'Traywright: Take the Tour');
-    const boxes = editor.page.locator('[aria-label^="Checkbox for Step"]');
-    let states: readonly string[] = [];
-    await until(
-      'four steps done',
-      async () => {
-        states = await boxes.evaluateAll((all: PageElement[]) =>
-          all.map((box) => box.getAttribute('aria-label') ?? ''),
-        );
-        const open = states.filter((state) => !state.endsWith(': Completed'));
-        return states.length === 5 && open.length === 1 && open[0]?.includes('of your own') === true ? true : undefined;
-      },
-      { describe: () => states.join('\n') },
+  it('makes the file when each question is answered or passed over; what is open in it is found', async () => {
+    await press('Write down an instruction of your own', 'New Rule File', editor.page.locator('.quick-input-widget'));
+    await chooseByName(editor, 'document', ({ label }) => label === 'Document');
+    const made = editor.page.locator('.tab.active', { hasText: 'of-the-tour.ifu.yaml' });
+    await until('the file', async () => {
+      if (await made.isVisible()) return true;
+      const question = await quickInputQuestion(editor).catch(() => '');
+      if (question.startsWith('Id (')) await fillQuickInput(editor, 'of-the-tour');
+      if (question !== '') await editor.page.keyboard.press('Enter');
+      return undefined;
+    });
+    const written = await text(editor);
+    expect(written).toMatch(/^kind: document$/m);
+    expect(written).toMatch(/^id: of-the-tour$/m);
+    await problemsWhen(editor, 'what is open in it', (found) =>
+      found.some(({ file, message }) => file.endsWith('of-the-tour.ifu.yaml') && message.includes('is empty')),
     );
+  });
+
+  it('has five steps done then', async () => {
+    await runCommand(editor, 'Traywright: Take the Tour');
+    await until('no step left', async () => ((await stepsOpen()).length === 0 ? true : undefined));
     await screenshot(editor, 'done-light');
     await useTheme(editor, 'dark');
     await screenshot(editor, 'done-dark');

@@ -1,13 +1,14 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, openFolder, packagedExtension, screenshot, startEditor } from './harness.ts';
+import { colourAlone, headless, nameless, outOfOrder } from './spoken.ts';
 import { goToWords, hoverAt, replaceWords, text, undo } from './text.ts';
 import { until } from './wait.ts';
 import {
   focusText,
   notifications,
-  openFile,
+  openFileLeft,
   type PageElement,
   quickList,
   runCommand,
@@ -58,15 +59,8 @@ async function tabTo(what: string): Promise<void> {
   );
 }
 
-/** Opens a file where files are open already: not over the sheet beside them. */
-async function openLeft(file: string): Promise<void> {
-  await editor.page.keyboard.press('Control+1');
-  await editor.page.locator('.editor-group-container.active').first().waitFor();
-  await openFile(editor, file);
-}
-
 async function openSheet(): Promise<void> {
-  await openLeft(set);
+  await openFileLeft(editor, set);
   await runCommand(editor, 'Traywright: Open the Set Sheet');
   await status('No route for the set as built');
 }
@@ -81,6 +75,15 @@ describe('the set sheet', () => {
     await screenshot(editor, 'sheet-light');
   });
 
+  it('has a name for every part, heads for every table, and a word for every sign', async () => {
+    expect(await page().locator('table').count()).toBeGreaterThan(0);
+    expect(await nameless(page())).toEqual([]);
+    expect(await headless(page())).toEqual([]);
+    expect(await outOfOrder(page())).toEqual([]);
+    expect(await page().locator('.sign').count()).toBeGreaterThan(5);
+    expect(await colourAlone(page(), '.status, .marked:has(.sign), .bars .said')).toEqual([]);
+  });
+
   it('imagines a member away, by keyboard, and says so; the file stays as it is', async () => {
     await page().locator('h1 button').focus();
     await tabTo('leave-out/cassivane-camera-head');
@@ -90,16 +93,28 @@ describe('the set sheet', () => {
     await screenshot(editor, 'sheet-imagined');
     await editor.page.keyboard.press('Space');
     await status('No route for the set as built');
-    await openLeft(set);
+    await openFileLeft(editor, set);
     expect(await text(editor)).toContain('{device: cassivane-camera-head, qty: 1}');
   });
 
   it('follows the text as it is typed', async () => {
-    await openLeft(set);
+    await openFileLeft(editor, set);
     await replaceWords(editor, 11, '  - {device: cassivane-camera-head, qty: 1}', '#');
     await status('A provisional route only');
     await undo(editor);
     await status('No route for the set as built');
+  });
+
+  it('follows the text of a device in it, as it is typed and not saved', async () => {
+    const device = 'devices/cassivane-camera-head.ifu.yaml';
+    await openFileLeft(editor, device);
+    const saved = readFileSync(path.join(editor.folder, device), 'utf8');
+    const line = saved.split('\n').findIndex((words) => words.includes('Do not use steam.')) + 1;
+    await replaceWords(editor, line, 'steam', 'soda');
+    await page().locator('blockquote', { hasText: 'Do not use soda.' }).waitFor();
+    expect(readFileSync(path.join(editor.folder, device), 'utf8')).toBe(saved);
+    await undo(editor);
+    await page().locator('blockquote', { hasText: 'Do not use steam.' }).waitFor();
   });
 
   it('leads from a cell to the sentence', async () => {
@@ -136,7 +151,7 @@ describe('[X05] [X06] values that would be markup', () => {
       '  - {device: quillmark-ringed-forceps, qty: 1}',
     ];
     writeFileSync(path.join(editor.folder, 'sets/x06.ifu.yaml'), `${lines.join('\n')}\npackaging: P2-wrap-heavy\n`);
-    await openLeft('sets/x06.ifu.yaml');
+    await openFileLeft(editor, 'sets/x06.ifu.yaml');
     await runCommand(editor, 'Traywright: Open the Set Sheet');
     await page().locator('h1', { hasText: hostile }).waitFor();
     expect(await page().locator('main script, main img, main a').count()).toBe(0);
@@ -191,7 +206,7 @@ describe('the library view', () => {
 
 describe('a second reading', () => {
   it('starts from the quotes alone and is compared field by field', async () => {
-    await openLeft('devices/cassivane-camera-head.ifu.yaml');
+    await openFileLeft(editor, 'devices/cassivane-camera-head.ifu.yaml');
     await runCommand(editor, 'Traywright: Begin a Second Reading');
     await until('the copy', async () =>
       (await text(editor)).includes('# Second reading of device') ? true : undefined,

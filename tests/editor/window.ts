@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import type { Locator } from 'playwright-core';
-import { attempt, type Editor } from './harness.ts';
+import { attempt, type EditorWindow } from './harness.ts';
 import { until } from './wait.ts';
 
 /** The window around the text: commands, files, messages and themes, by keyboard as a person works. */
@@ -43,21 +43,21 @@ const themes: Record<Theme, { readonly listed: string; readonly mark: string }> 
 };
 
 /** Runs a command by the title that the palette shows, for example "View: Focus Problems". */
-export async function runCommand(editor: Editor, title: string): Promise<void> {
+export async function runCommand(editor: EditorWindow, title: string): Promise<void> {
   await attempt(editor, `run the command "${title}"`, () =>
     chooseByName(editor, `>${title}`, (entry) => entry.label === title, 'F1'),
   );
 }
 
 /** What the open list at the top of the window offers, as far as it is drawn, once it offers anything. */
-export async function quickList(editor: Editor): Promise<QuickEntry[]> {
+export async function quickList(editor: EditorWindow): Promise<QuickEntry[]> {
   return attempt(editor, 'read the list at the top of the window', () =>
     until('entries', async () => nonEmpty(await quickEntries(editor))),
   );
 }
 
 /** The titles that the palette offers for what is typed. */
-export async function commandsFor(editor: Editor, typed: string): Promise<string[]> {
+export async function commandsFor(editor: EditorWindow, typed: string): Promise<string[]> {
   return attempt(editor, `list the commands for "${typed}"`, async () => {
     await openPalette(editor);
     await fillQuickInput(editor, `>${typed}`);
@@ -68,7 +68,7 @@ export async function commandsFor(editor: Editor, typed: string): Promise<string
 }
 
 /** Opens a file by its path in the folder, through quick open, and puts the cursor into it. */
-export async function openFile(editor: Editor, file: string): Promise<void> {
+export async function openFile(editor: EditorWindow, file: string): Promise<void> {
   await attempt(editor, `open the file ${file}`, async () => {
     const folder = path.dirname(file);
     await chooseByName(
@@ -83,13 +83,32 @@ export async function openFile(editor: Editor, file: string): Promise<void> {
   });
 }
 
+/** Opens a file where files are open already: not over a panel beside them. */
+export async function openFileLeft(editor: EditorWindow, file: string): Promise<void> {
+  await editor.page.keyboard.press('Control+1');
+  await editor.page.locator('.editor-group-container.active').first().waitFor();
+  await openFile(editor, file);
+}
+
+/** Opens the menu of what has the cursor, by keyboard, and chooses an entry of it. */
+export async function chooseInMenu(editor: EditorWindow, entry: string, opens = 'Shift+F10'): Promise<void> {
+  await attempt(editor, `choose "${entry}" in the menu`, async () => {
+    await editor.page.keyboard.press(opens);
+    const listed = editor.page.locator('.monaco-menu .action-label', { hasText: entry }).first();
+    await listed.waitFor();
+    await pressUntilFocused(editor, 'ArrowDown', entry);
+    await editor.page.keyboard.press('Enter');
+    await listed.waitFor({ state: 'hidden' });
+  });
+}
+
 /**
  * Types into the quick input and chooses the entry whose name fits, wherever it stands in the list. The list is drawn anew while it is
  * being filtered, so an entry that is no longer there when it is clicked is looked for again. With `opens`, a key, the quick input is
  * opened by it, and opened again when something that takes the cursor meanwhile (a file that is being shown, a message) has closed it.
  */
 export async function chooseByName(
-  editor: Editor,
+  editor: EditorWindow,
   typed: string,
   fits: (entry: QuickEntry) => boolean,
   opens?: string,
@@ -143,7 +162,7 @@ async function typeInto(input: Locator, typed: string): Promise<boolean> {
 }
 
 /** Waits for a question at the top of the window (a list or a line to fill) and gives its title and placeholder. */
-export async function quickInputQuestion(editor: Editor): Promise<string> {
+export async function quickInputQuestion(editor: EditorWindow): Promise<string> {
   const widget = editor.page.locator('.quick-input-widget');
   await widget.waitFor();
   const placeholder = (await widget.locator('input').first().getAttribute('placeholder')) ?? '';
@@ -152,7 +171,7 @@ export async function quickInputQuestion(editor: Editor): Promise<string> {
 }
 
 /** Answers a question at the top of the window that asks for a line of text. */
-export async function answerQuickInput(editor: Editor, answer: string): Promise<void> {
+export async function answerQuickInput(editor: EditorWindow, answer: string): Promise<void> {
   await attempt(editor, `answer "${answer}"`, async () => {
     await fillQuickInput(editor, answer);
     await editor.page.keyboard.press('Enter');
@@ -163,7 +182,7 @@ export async function answerQuickInput(editor: Editor, answer: string): Promise<
  * Answers a question for a folder by its path. The dialog goes through the folders on the way; asked too early it takes the folder above,
  * so the answer is given again until it is taken.
  */
-export async function chooseFolder(editor: Editor, folder: string): Promise<void> {
+export async function chooseFolder(editor: EditorWindow, folder: string): Promise<void> {
   const widget = editor.page.locator('.quick-input-widget');
   const input = quickInput(editor);
   const inside = ['..', ...readdirSync(folder).sort()].join();
@@ -185,7 +204,7 @@ export async function chooseFolder(editor: Editor, folder: string): Promise<void
 }
 
 /** Every message that VS Code holds for the user, those that have already faded from sight too. */
-export async function notifications(editor: Editor): Promise<Notification[]> {
+export async function notifications(editor: EditorWindow): Promise<Notification[]> {
   return attempt(editor, 'read the notifications', async () => {
     await runCommand(editor, 'Notifications: Show Notifications');
     const center = editor.page.locator('.notifications-center.visible');
@@ -206,7 +225,7 @@ export async function notifications(editor: Editor): Promise<Notification[]> {
 }
 
 /** Switches the colour theme as a person does, from VS Code's list, and waits until the window has it. */
-export async function useTheme(editor: Editor, theme: Theme): Promise<void> {
+export async function useTheme(editor: EditorWindow, theme: Theme): Promise<void> {
   await attempt(editor, `switch to the ${theme} theme`, async () => {
     const { listed, mark } = themes[theme];
     await runCommand(editor, 'Preferences: Color Theme');
@@ -217,30 +236,32 @@ export async function useTheme(editor: Editor, theme: Theme): Promise<void> {
 }
 
 /** Texts of the status bar, by the names that a screen reader speaks. */
-export async function statusBar(editor: Editor): Promise<string[]> {
+export async function statusBar(editor: EditorWindow): Promise<string[]> {
   return editor.page
     .locator('.statusbar-item')
     .evaluateAll((items: PageElement[]) => items.map((item) => item.getAttribute('aria-label') ?? ''));
 }
 
 /** Puts the cursor back into the text of the open file. */
-export async function focusText(editor: Editor): Promise<void> {
+export async function focusText(editor: EditorWindow): Promise<void> {
   await editor.page.keyboard.press('Control+1');
   await editor.page.locator('.editor-group-container.active .monaco-editor.focused').first().waitFor();
 }
 
 /** What a screen reader speaks of what has the cursor: its name, else its text. A hint that VS Code puts before it is left out. */
-export async function focusedWords(editor: Editor): Promise<string> {
-  const words = await editor.page.evaluate(
-    `(document.activeElement?.getAttribute('aria-label') || document.activeElement?.textContent || '').slice(0, 300)`,
-  );
+export async function focusedWords(editor: EditorWindow): Promise<string> {
+  const words = await editor.page.evaluate(`{
+    let at = document.activeElement;
+    while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+    (at?.getAttribute('aria-label') || at?.textContent || '').slice(0, 300);
+  }`);
   return String(words)
     .replace(/^Inspect this in the accessible view[^\n]*/, '')
     .trim();
 }
 
 /** Goes on with a key until the name of what has the cursor begins as wanted. */
-export async function pressUntilFocused(editor: Editor, key: string, wanted: string): Promise<void> {
+export async function pressUntilFocused(editor: EditorWindow, key: string, wanted: string): Promise<void> {
   const passed: string[] = [];
   await attempt(editor, `go to "${wanted}" with ${key}`, () =>
     until(
@@ -257,14 +278,14 @@ export async function pressUntilFocused(editor: Editor, key: string, wanted: str
   );
 }
 
-function quickInput(editor: Editor): Locator {
+function quickInput(editor: EditorWindow): Locator {
   return editor.page
     .locator('.quick-input-widget .quick-input-filter input, .quick-input-widget input[type="text"]')
     .first();
 }
 
 /** The list of commands. What takes the cursor meanwhile (a file that is just being shown) closes it: then it is opened again. */
-async function openPalette(editor: Editor): Promise<void> {
+async function openPalette(editor: EditorWindow): Promise<void> {
   const line = quickInput(editor);
   await until('the list of commands', async () => {
     await editor.page.keyboard.press('F1');
@@ -275,18 +296,18 @@ async function openPalette(editor: Editor): Promise<void> {
   });
 }
 
-export async function fillQuickInput(editor: Editor, typed: string): Promise<void> {
+export async function fillQuickInput(editor: EditorWindow, typed: string): Promise<void> {
   const input = quickInput(editor);
   await input.waitFor();
   await input.fill(typed);
 }
 
-async function closeQuickInput(editor: Editor): Promise<void> {
+async function closeQuickInput(editor: EditorWindow): Promise<void> {
   await editor.page.keyboard.press('Escape');
   await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
-function quickEntries(editor: Editor): Promise<QuickEntry[]> {
+function quickEntries(editor: EditorWindow): Promise<QuickEntry[]> {
   return editor.page
     .locator('.quick-input-widget .quick-input-list .monaco-list-row')
     .evaluateAll((rows: PageElement[]) =>
