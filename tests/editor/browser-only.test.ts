@@ -86,7 +86,7 @@ describe('in a browser alone, on a folder that lies on no disk', () => {
     });
     expect(await text(editor)).toMatch(/^kind: document$/m);
     await problemsWhen(editor, 'what is open in it', (found) =>
-      found.some(({ file, message }) => file === 'documents/of-the-browser.ifu.yaml' && message.includes('is empty')),
+      found.some(({ file, code }) => file === 'documents/of-the-browser.ifu.yaml' && code === 'still-to-write'),
     );
   });
 });

@@ -228,7 +228,7 @@ describe('the tour', () => {
     expect(written).toMatch(/^kind: document$/m);
     expect(written).toMatch(/^id: of-the-tour$/m);
     await problemsWhen(editor, 'what is open in it', (found) =>
-      found.some(({ file, message }) => file.endsWith('of-the-tour.ifu.yaml') && message.includes('is empty')),
+      found.some(({ file, code }) => file.endsWith('of-the-tour.ifu.yaml') && code === 'still-to-write'),
     );
   });
 
