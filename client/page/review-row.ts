@@ -71,7 +71,9 @@ function drawMiddle(row: ReviewRow): HTMLElement {
 function drawReach({ reach }: ReviewRow): HTMLElement {
   if (reach.length === 0) return make('span', '');
   const list = make('ul', '', ...reach.map((text) => make('li', '', text)));
-  return make('details', '', make('summary', '', 'What it reaches'), list);
+  const details = make('details', '', make('summary', '', 'What it reaches'), list);
+  details.setAttribute('aria-label', 'What it reaches');
+  return details;
 }
 
 function drawDecision(row: ReviewRow, index: number, given: Given | '', acts: RowActs): HTMLElement {

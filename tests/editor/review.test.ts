@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { git } from '../support/git.ts';
-import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
+import { attempt, type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
 import { colourAlone, nameless, outOfOrder } from './spoken.ts';
 import { replaceWords, text, undo } from './text.ts';
 import { until } from './wait.ts';
@@ -36,7 +36,8 @@ beforeAll(async () => {
     name: 'review',
     folder,
     extensions: [packagedExtension],
-    settings: { 'workbench.colorTheme': 'Default Light Modern', 'git.enabled': true },
+    // In a browser VS Code saves by itself unless it is told not to.
+    settings: { 'workbench.colorTheme': 'Default Light Modern', 'git.enabled': true, 'files.autoSave': 'off' },
   });
 });
 afterAll(async () => {
@@ -98,11 +99,13 @@ async function closeAll(): Promise<void> {
 }
 
 async function reviewOf(title: string): Promise<void> {
-  await editor.page
-    .locator('.tab', { hasText: `What changed: ${title}` })
-    .first()
-    .waitFor();
-  await counter('All ');
+  await attempt(editor, `see what changed in ${title}`, async () => {
+    await editor.page
+      .locator('.tab', { hasText: `What changed: ${title}` })
+      .first()
+      .waitFor();
+    await counter('All ');
+  });
 }
 
 describe('the review of a revision', () => {

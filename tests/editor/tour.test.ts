@@ -203,6 +203,8 @@ describe('the tour', () => {
       (await quickInputQuestion(editor)).includes('What does it describe') ? true : undefined,
     );
     await cursorStaysIn('.quick-input-widget');
+    await editor.page.mouse.move(0, 0);
+    await editor.page.locator('.workbench-hover').first().waitFor({ state: 'hidden' });
     await screenshot(editor, 'new-file');
     await editor.page.keyboard.press('Escape');
     await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
@@ -219,9 +221,10 @@ describe('the tour', () => {
     const made = editor.page.locator('.tab.active', { hasText: 'of-the-tour.ifu.yaml' });
     await until('the file', async () => {
       if (await made.isVisible()) return true;
-      const question = await quickInputQuestion(editor).catch(() => '');
+      if (!(await editor.page.locator('.quick-input-widget').isVisible())) return undefined;
+      const question = await quickInputQuestion(editor);
       if (question.startsWith('Id (')) await fillQuickInput(editor, 'of-the-tour');
-      if (question !== '') await editor.page.keyboard.press('Enter');
+      await editor.page.keyboard.press('Enter');
       return undefined;
     });
     const written = await text(editor);
