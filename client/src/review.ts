@@ -64,6 +64,7 @@ class ReviewPanel {
   #review: ServerReview | undefined;
   #why = '';
   #asked = 0;
+  #taken = 0;
   /** Counts what was sent to the page, so that an answer to an older review is passed over. */
   #shown = 0;
 
@@ -107,10 +108,13 @@ class ReviewPanel {
     return textIn(await this.#server.ask('traywright/reviewOldText', { number: Number(query), file: path.slice(1) }));
   }
 
+  /** An answer to another question, or an older one than was taken already, is passed over. */
   async #ask(): Promise<void> {
-    const asked = ++this.#asked;
-    const answer = await this.#server.ask('traywright/review', this.#wanted);
-    if (asked === this.#asked) this.#take(answer);
+    const [asked, wanted] = [++this.#asked, this.#wanted];
+    const answer = await this.#server.ask('traywright/review', wanted);
+    if (wanted !== this.#wanted || asked < this.#taken) return;
+    this.#taken = asked;
+    this.#take(answer);
   }
 
   #forget(): void {
