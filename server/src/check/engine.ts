@@ -144,6 +144,11 @@ export class Engine {
     return this.#answers.given();
   }
 
+  /** Takes in answers that an earlier check gave and that still hold, in words. Only before anything is asked of the engine. */
+  restAnswers(wordsOf: (query: string, argument: string) => string | undefined): void {
+    this.#answers.rest(wordsOf);
+  }
+
   /** The same answers over another library: what would be, if it were ours. Nothing worked out for this one is used. */
   viewOf(library: Library): LibraryView {
     return new LibraryView(library, new Set(), this.#newAnswers());

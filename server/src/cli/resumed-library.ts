@@ -7,6 +7,7 @@ import { markLength } from '../check/state/library-state.ts';
 import type { FilesState, Step } from '../check/state/next-state.ts';
 import { coverageIn, filesState, nextState, nothingReached, pathsKept } from '../check/state/next-state.ts';
 import { RestingFiles } from '../check/state/resting-files.ts';
+import { sameAnswers } from '../check/state/same-answers.ts';
 import { wasOpened } from '../check/state/traits.ts';
 import type { OpenedFile } from '../host/library-files.ts';
 import type { FileRecord } from '../library/file-record.ts';
@@ -53,7 +54,7 @@ export class ResumedLibrary {
     this.#files = isSame ? before : filesState(step);
     const others = documents?.lookAt(isSame ? pathsIn(before) : pathsKept(this.#files), before.about.documents) ?? [];
     this.isAsBefore = isSame && others.length === 0;
-    const reached = this.isAsBefore ? nothingReached : reachedBy(given, comparison, fresh, others);
+    const reached = this.isAsBefore ? nothingReached : reachedBy(begun, given, comparison, fresh, others);
     this.#step = { ...step, reached };
     const coverage = isSame ? before.about.coverage : coverageIn(this.#files);
     this.#about = { coverage, documents: [] };
@@ -132,6 +133,7 @@ function freshRecords(begun: BegunLibrary, { opened }: Resuming, { was }: Compar
 }
 
 function reachedBy(
+  { engine }: BegunLibrary,
   { before }: Resuming,
   { gone }: Comparison,
   fresh: ReadonlyMap<number, Fresh>,
@@ -140,7 +142,7 @@ function reachedBy(
   const records = [...fresh.values()].map(({ record }) => record);
   const changed = new Set(changedHashes(before, gone, records));
   for (const path of documents) changed.add(hashOf(keptKey(path)));
-  return reachedFrom(changed, before);
+  return reachedFrom(changed, before, sameAnswers(before, engine));
 }
 
 function textBefore(before: LibraryState, place: number): Fresh['text'] {

@@ -22,6 +22,11 @@ export function kindKey(kind: Kind): IndexKey {
   return `kind:${kind}` as IndexKey;
 }
 
+/** Procedures that name no device: for everything, or for a trait. */
+export function forManyKey(): IndexKey {
+  return 'for-many:procedure' as IndexKey;
+}
+
 /** The ids of a kind, without content: changes only when an id comes or goes. */
 export function idsKey(kind: Kind): IndexKey {
   return `ids:${kind}` as IndexKey;

@@ -5,7 +5,17 @@ import { isOfKind } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
-import { answerKey, catalogueKey, documentKey, entityKey, idsKey, keptKey, kindKey, usersKey } from './keys.ts';
+import {
+  answerKey,
+  catalogueKey,
+  documentKey,
+  entityKey,
+  forManyKey,
+  idsKey,
+  keptKey,
+  kindKey,
+  usersKey,
+} from './keys.ts';
 import type { Library } from './library.ts';
 import { Readers } from './readers.ts';
 
@@ -89,6 +99,11 @@ export class LibraryView {
     return this.#ofKind(this.#entities(usersKey(kind, id)), of);
   }
 
+  /** Procedures for everything or for a trait: those that name no device. */
+  proceduresForMany(): readonly EntityOf['procedure'][] {
+    return this.#ofKind(this.#entities(forManyKey()), 'procedure');
+  }
+
   /** Registered revisions of a document number. */
   revisions(documentNumber: string): readonly EntityOf['document'][] {
     return this.#ofKind(this.#entities(documentKey(documentNumber)), 'document');
@@ -133,6 +148,16 @@ export class LibraryView {
 export interface Query<Argument extends string, Answer> {
   readonly name: string;
   work(view: LibraryView, argument: Argument): Answer;
+  /**
+   * All that a reader can see of the answer, in few words: where a change leaves them as they were, whoever used the answer need not be
+   * judged again, and from them it is had again without being worked out. Undefined for an answer that holds more.
+   */
+  readonly brief?: Brief<Answer>;
+}
+
+export interface Brief<Answer> {
+  inWords(answer: Answer): string | undefined;
+  fromWords(words: string): Answer;
 }
 
 /** An answer that was worked out, with what it rests on. */
@@ -140,7 +165,12 @@ export interface GivenAnswer {
   readonly answer: unknown;
   readonly key: IndexKey;
   readonly reads: ReadonlySet<IndexKey>;
+  readonly query: string;
+  readonly argument: string;
+  readonly words: string | undefined;
 }
+
+type RestoredAnswer = Pick<GivenAnswer, 'answer' | 'key'>;
 
 /** A query whose answer is worked out by a higher layer than the one that asks: whether a file can be trusted is known to the rules only. */
 export interface SuppliedQuery {
@@ -156,6 +186,8 @@ export class QueryAnswers {
   readonly #readers = new Readers<string>();
   /** Those that were dropped and not asked for since: what they read the last time is still remembered. */
   readonly #dropped = new Set<string>();
+  #wordsOf: ((query: string, argument: string) => string | undefined) | undefined;
+  readonly #resting = new Map<string, RestoredAnswer>();
 
   /** `supplied` stand in for the queries of the same name; their answers must have the same form. */
   constructor(today: IsoDate, supplied: readonly SuppliedQuery[] = []) {
@@ -169,13 +201,14 @@ export class QueryAnswers {
     library: Library,
   ): { answer: Answer; key: IndexKey } {
     const name = `${query.name} ${argument}`;
-    const kept = this.#kept.get(name);
+    const kept = this.#kept.get(name) ?? this.#restored(query, argument, name);
     if (kept !== undefined) return kept as { answer: Answer; key: IndexKey };
     const reads = new Set<IndexKey>();
     const asked = this.#supplied.get(query.name) ?? query;
     const answer = asked.work(new LibraryView(library, reads, this), argument) as Answer;
     const key = answerKey(name);
-    this.#kept.set(name, { answer, key, reads });
+    const words = query.brief?.inWords(answer);
+    this.#kept.set(name, { answer, key, reads, query: query.name, argument, words });
     this.#readers.put(name, reads);
     this.#dropped.delete(name);
     return { answer, key };
@@ -197,6 +230,23 @@ export class QueryAnswers {
     return keys;
   }
 
+  /** Answers worked out before that still hold, in words. Only once, and before anything was asked. */
+  rest(wordsOf: (query: string, argument: string) => string | undefined): void {
+    this.#wordsOf = wordsOf;
+  }
+
+  #restored<Answer>(query: Query<never, Answer>, argument: string, name: string): RestoredAnswer | undefined {
+    if (query.brief === undefined || this.#wordsOf === undefined) return undefined;
+    const known = this.#resting.get(name);
+    if (known !== undefined) return known;
+    const words = this.#wordsOf(query.name, argument);
+    if (words === undefined) return undefined;
+    const restored = { answer: query.brief.fromWords(words), key: answerKey(name) };
+    this.#resting.set(name, restored);
+    return restored;
+  }
+
+  /** Those worked out here; what was had from words is known to whoever gave the words. */
   given(): Iterable<GivenAnswer> {
     return this.#kept.values();
   }

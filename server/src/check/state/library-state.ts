@@ -32,7 +32,11 @@ export const markLength = 32;
 export interface KnownAnswers {
   readonly keys: Uint32Array;
   readonly reads: Rows<Uint32Array>;
+  /** Those of which few words say all. */
+  readonly brief: readonly BriefAnswer[];
 }
+
+export type BriefAnswer = readonly [place: number, query: string, argument: string, words: string];
 
 /** What is looked at even if no file differs. */
 export interface AboutState {
@@ -48,7 +52,7 @@ export interface Details {
   readonly keeps: readonly (readonly [file: string, path: string])[];
 }
 
-const sectionCount = 15;
+const sectionCount = 16;
 
 /** The state as bytes, for a machine that is built alike. */
 export function bytesOfState(state: LibraryState): Uint8Array {
@@ -64,6 +68,7 @@ export function bytesOfState(state: LibraryState): Uint8Array {
     bytesOf(answers.keys),
     jsonBytes(state.about),
     jsonBytes(state.details),
+    jsonBytes(answers.brief),
   ]);
 }
 
@@ -75,6 +80,7 @@ export function stateIn(bytes: Uint8Array): LibraryState | undefined {
   const rows = (at: number) => new Rows(numbersOf(others[at]), numbersOf(others[at + 1]));
   const details = later<Details>(others[10]);
   const idsLater = later<readonly string[]>(ids);
+  const brief = later<readonly BriefAnswer[]>(others[11]);
   const state = {
     files: json<readonly string[]>(files),
     marks: marks ?? new Uint8Array(),
@@ -85,7 +91,13 @@ export function stateIn(bytes: Uint8Array): LibraryState | undefined {
     exports: rows(0),
     reads: rows(2),
     findings: new Rows(numbersOf(others[6]), others[7] ?? new Uint8Array()),
-    answers: { keys: numbersOf(others[8]), reads: rows(4) },
+    answers: {
+      keys: numbersOf(others[8]),
+      reads: rows(4),
+      get brief() {
+        return brief();
+      },
+    },
     about: json<AboutState>(others[9]),
     get details() {
       return details();

@@ -37,7 +37,7 @@ export const nothingKnown: LibraryState = {
   exports: new Rows(new Uint32Array(), new Uint32Array()),
   reads: new Rows(new Uint32Array(), new Uint32Array()),
   findings: new Rows(new Uint32Array(), new Uint8Array()),
-  answers: { keys: new Uint32Array(), reads: new Rows(new Uint32Array(), new Uint32Array()) },
+  answers: { keys: new Uint32Array(), reads: new Rows(new Uint32Array(), new Uint32Array()), brief: [] },
   about: { coverage: { named: 0, encoded: 0, missing: [], unreadable: [] }, documents: [] },
   details: { families: [], keeps: [] },
 };

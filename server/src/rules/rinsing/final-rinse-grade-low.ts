@@ -1,13 +1,9 @@
-import { saysOf } from '../../judge/judgement.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
-import { routineSetting } from '../../judge/setting.ts';
-import { judgeWater } from '../../judge/water.ts';
-import type { LibraryView, Query } from '../../library/view.ts';
+import type { LibraryView } from '../../library/view.ts';
 import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
-import type { FinalRinse } from '../../model/entities/final-rinse.generated.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
-import type { WaterQuality } from '../../model/entities/water-quality.generated.ts';
+import type { WasherCycle } from '../../model/entities/washer.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
@@ -15,12 +11,14 @@ import type { Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
-import { banOf, failsEveryWay, isOutOfScope, waysThrough } from '../support/cleaning-ways.ts';
+import { failsEveryWay, waysThrough } from '../support/cleaning-ways.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, whoAsks } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
+import { byMachine, isRinsedByMachine, isWaterLow, judged } from '../support/last-rinse.ts';
 import { listed } from '../support/lists.ts';
 import { stepInWords, stepsOf } from '../support/steps.ts';
+import { washedAt } from '../support/washer-fits.ts';
 
 type Device = EntityOf['device'];
 
@@ -144,8 +142,6 @@ conductivity: 310 uS/cm
   },
 });
 
-type Quality = WaterQuality | FinalRinse;
-
 /** Only the step that is the last rinse is meant; earlier ones may use plainer water. */
 function checkProcedure(procedure: EntityOf['procedure'], context: RuleContext): void {
   const setting = settingFor({}, context.view);
@@ -168,41 +164,25 @@ function lastRinses(procedure: EntityOf['procedure']): readonly ProcedureStep[] 
 /** A washer takes whatever its rack takes: every item that its instruction sends through a machine counts. */
 function checkWasher(washer: EntityOf['washer'], context: RuleContext): void {
   if (washer.proposed?.on === true) return;
-  const setting = settingFor(washer, context.view);
+  const { view } = context;
+  const setting = settingFor(washer, view);
   for (const cycle of washer.cycles?.items ?? []) {
     if (cycle.final_water === undefined || cycle.withdrawn_on !== undefined) continue;
-    reportLow(
-      cycle.final_water,
-      context.view.ask(rinsedByMachine, ''),
-      `${cycle.id?.text ?? ''} rinses last with ${cycle.final_water.text}`,
-      { setting, judge: byMachine },
-      context,
-    );
+    const does = `${cycle.id?.text ?? ''} rinses last with ${cycle.final_water.text}`;
+    reportLow(cycle.final_water, rinsedIn(washer, cycle, view), does, { setting, judge: byMachine }, context);
   }
 }
 
-const rinsedByMachine: Query<'', readonly Device[]> = {
-  name: 'devices whose instruction asks for a water in the last rinse of a washer',
-  work(view) {
-    const setting = routineSetting(view.today);
-    return view.all('device').filter((device) => {
-      if (isOutOfScope(device) || banOf(device, 'mechanical') !== undefined) return false;
-      return waysThrough(device, 'mechanical', setting).some((way) =>
-        way.some(({ voices }) => voices.some((voice) => voice.final_rinse !== undefined)),
-      );
-    });
-  },
-};
+/** None where the water suits each of them. */
+function rinsedIn(washer: EntityOf['washer'], cycle: WasherCycle, view: LibraryView): readonly Device[] {
+  const rinsed = view.ask(washedAt, washer.site?.text ?? '').filter((id) => view.ask(isRinsedByMachine, id));
+  const isLow = cycle.id === undefined || rinsed.some((id) => view.ask(isWaterLow, `${cycle.id?.text}\n${id}`));
+  return isLow ? rinsed.flatMap((id) => view.claimants('device', id)) : [];
+}
 
 interface Judging {
   readonly setting: Setting;
   readonly judge: (device: Device, water: Text, setting: Setting, view: LibraryView) => Judgement | undefined;
-}
-
-function byMachine(device: Device, water: Text, setting: Setting, view: LibraryView): Judgement | undefined {
-  return failsEveryWay(waysThrough(device, 'mechanical', setting), ({ final_rinse }: CleaningNode) =>
-    judged(device, final_rinse, water, setting, view),
-  );
 }
 
 function byHand(device: Device, water: Text, setting: Setting, view: LibraryView): Judgement | undefined {
@@ -213,34 +193,6 @@ function byHand(device: Device, water: Text, setting: Setting, view: LibraryView
       judged(device, rinse?.final, water, setting, view),
     )
   );
-}
-
-function judged(
-  device: Device,
-  quality: Quality | undefined,
-  water: Text,
-  setting: Setting,
-  view: LibraryView,
-): readonly Judgement[] {
-  if (quality === undefined) return [];
-  const point = view.get('water', water.text);
-  const judgements = judgeWater({
-    by: device,
-    quality,
-    water: point,
-    waterName: water.text,
-    factAt: water.at,
-    setting,
-  });
-  return judgements.map((judgement) => inWordsOfPage(judgement, device, quality));
-}
-
-/** What a grade must be like is the site's to say; that this grade is asked for stands on the page. */
-function inWordsOfPage(judgement: Judgement, device: Device, quality: Quality): Judgement {
-  const { grade } = quality;
-  if (grade === undefined || !judgement.demandedBy.startsWith('site/')) return judgement;
-  const required = `${grade.text} water: ${judgement.required}`;
-  return { ...judgement, required, says: saysOf(device, quality.src), demandAt: grade.at };
 }
 
 function reportLow(

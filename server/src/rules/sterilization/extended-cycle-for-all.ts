@@ -1,15 +1,14 @@
-import type { Query } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Place, Quantity } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
-import { isOutOfScope } from '../support/cleaning-ways.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, named } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
 import { longerThanShown } from '../support/longer-exposures.ts';
+import { devicesShownShorter } from '../support/shorter-devices.ts';
 import { shown } from '../support/shown.ts';
 import { stepInWords, stepsOf } from '../support/steps.ts';
 
@@ -119,12 +118,6 @@ cycles:
   },
 });
 
-const inScope: Query<'', readonly EntityOf['device'][]> = {
-  name: 'devices with steam options',
-  work: (view) =>
-    view.all('device').filter((device) => device.sterilization?.any_of !== undefined && !isOutOfScope(device)),
-};
-
 function checkProcedure(procedure: EntityOf['procedure'], { view, report }: RuleContext): void {
   const isImmediate = procedure.context?.text === 'iuss';
   if (procedure.when !== undefined || isImmediate) return;
@@ -157,7 +150,8 @@ function checkSterilizer(sterilizer: EntityOf['sterilizer'], { view, report }: R
 
 function longerFor(exposure: Quantity | undefined, view: RuleContext['view']): readonly Failure[] {
   if (exposure === undefined || exposure.problem !== undefined) return [];
-  return longerThanShown(view.ask(inScope, ''), exposure, settingFor({}, view));
+  const devices = devicesShownShorter(exposure, view);
+  return devices.length === 0 ? [] : longerThanShown(devices, exposure, settingFor({}, view));
 }
 
 function whoOf(longer: readonly Failure[]): string {

@@ -1,4 +1,4 @@
-import type { LibraryView, Query } from '../../library/view.ts';
+import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
@@ -91,8 +91,7 @@ export function entryPastCleaning(procedure: Procedure): { readonly at: Place; r
 }
 
 /**
- * Procedures for a device: first those that name it or a set it is in, then those for everything or for a trait of it. The second part
- * reads every procedure: stop early where the first part answers.
+ * Procedures for a device: first those that name it or a set it is in, then those for everything or for a trait of it.
  */
 export function* proceduresFor(device: Device, view: LibraryView): Iterable<Procedure> {
   const { id } = rootOfEntity(device);
@@ -101,17 +100,7 @@ export function* proceduresFor(device: Device, view: LibraryView): Iterable<Proc
     for (const procedure of view.users('set', rootOfEntity(set).id, 'procedure')) named.add(procedure);
   }
   yield* named;
-  for (const procedure of view.ask(proceduresForMany, '')) {
+  for (const procedure of view.proceduresForMany()) {
     if (isForAnyLike(device, procedure) && !named.has(procedure)) yield procedure;
   }
 }
-
-const proceduresForMany: Query<'', readonly Procedure[]> = {
-  name: 'procedures for everything or for a trait',
-  work: (view) =>
-    view
-      .all('procedure')
-      .filter(
-        ({ applies_to_all, applies_to_traits }) => applies_to_all?.on === true || applies_to_traits !== undefined,
-      ),
-};

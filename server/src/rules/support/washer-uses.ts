@@ -1,6 +1,5 @@
 import type { StageDemand } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
-import type { WashQuestion } from '../../judge/wash-question.ts';
 import { judgeWash } from '../../judge/washing.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
 import type { WasherCycle } from '../../model/entities/washer.generated.ts';
@@ -66,64 +65,16 @@ function useOf(name: Text | undefined, devices: readonly Device[], view: Library
  * The ways of cleaning that lead through a machine. None for items that their page does not send there: they are no load of a washer,
  * and that they can't go there is another finding.
  */
-function machineWays(device: Device, view: LibraryView): readonly (readonly StageDemand[])[] {
+export function machineWays(device: Device, view: LibraryView): readonly (readonly StageDemand[])[] {
   return view.ask(waysThroughMachine, rootOfEntity(device).id);
 }
 
-const waysThroughMachine: Query<string, readonly (readonly StageDemand[])[]> = {
+export const waysThroughMachine: Query<string, readonly (readonly StageDemand[])[]> = {
   name: 'ways of cleaning a device that lead through a washer',
   work(view, id) {
     const device = view.get('device', id);
     if (device === undefined || isOutOfScope(device) || banOf(device, 'mechanical') !== undefined) return [];
     return waysThrough(device, 'mechanical', settingFor({}, view));
-  },
-};
-
-/** Items that their page sends through a machine and that may come to a site: a washer takes whatever its rack takes. */
-const washedAt: Query<string, readonly Device[]> = {
-  name: 'devices whose instruction sends them through a washer, of one site',
-  work(view, site) {
-    const { known, anywhere } = view.ask(washedBySite, '');
-    const devices = site === '' ? [...known.values()].flat() : (known.get(site) ?? []);
-    return [...new Set([...devices, ...anywhere])].sort((a, b) => (fileOf(a) < fileOf(b) ? -1 : 1));
-  },
-};
-
-function fileOf(device: Device): string {
-  return rootOfEntity(device).file;
-}
-
-interface WashedBySite {
-  readonly known: ReadonlyMap<string, readonly Device[]>;
-  /** In no set, or in one that does not say where it is processed. */
-  readonly anywhere: readonly Device[];
-}
-
-const washedBySite: Query<'', WashedBySite> = {
-  name: 'devices whose instruction sends them through a washer, by the sites of their sets',
-  work(view) {
-    const known = new Map<string, Device[]>();
-    const anywhere: Device[] = [];
-    for (const device of view.all('device')) {
-      if (machineWays(device, view).length === 0) continue;
-      const sites = view.ask(sitesOfDevice, rootOfEntity(device).id);
-      if (sites.length === 0) anywhere.push(device);
-      for (const site of sites) {
-        const there = known.get(site);
-        if (there === undefined) known.set(site, [device]);
-        else there.push(device);
-      }
-    }
-    return { known, anywhere };
-  },
-};
-
-/** Where a device is processed: the sites of all sets that hold it. None where it may be anywhere. */
-const sitesOfDevice: Query<string, readonly string[]> = {
-  name: 'sites at which a device is processed',
-  work(view, id) {
-    const sites = view.users('device', id, 'set').map(({ site }) => site?.text);
-    return sites.includes(undefined) ? [] : [...new Set(sites)].flatMap((site) => site ?? []);
   },
 };
 
@@ -149,7 +100,7 @@ export function allWashFailures(
 }
 
 /** `ways`: what fails in each. */
-function failingInEach(
+export function failingInEach(
   ways: Iterable<readonly Judgement[]>,
   wanted: (judgement: Judgement) => boolean,
 ): readonly Judgement[] {
@@ -181,45 +132,8 @@ export function isInService({ proposed, withdrawn_on }: Pick<Washer, 'proposed' 
   return proposed?.on !== true && withdrawn_on === undefined;
 }
 
-/** One respect in which a washer may not suit an item. */
-export interface Respect {
-  /** The part of the judgement of a wash that is about it. */
-  readonly judge: (question: WashQuestion) => readonly Judgement[];
-  readonly wanted: (judgement: Judgement) => boolean;
-}
-
-/**
- * Items that no cycle of the machine suits in this respect, each with the judgement of the first cycle. Those that a card or a procedure
- * sends into it are told there.
- */
-export function unfitForMachine(machine: Washer, respect: Respect, view: LibraryView): readonly Failure[] {
-  const cycles = isInService(machine)
-    ? (machine.cycles?.items ?? []).filter(({ id, withdrawn_on }) => id !== undefined && withdrawn_on === undefined)
-    : [];
-  if (cycles.length === 0) return [];
-  const setting = settingFor(machine, view);
-  const stock = stockIn(view);
-  const sent = sentTo(cycles, view);
-  const unfit: Failure[] = [];
-  for (const device of view.ask(washedAt, machine.site?.text ?? '')) {
-    const found = cycles.map((cycle) => {
-      const ways = machineWays(device, view).map((way) =>
-        way.flatMap((demand) =>
-          respect
-            .judge({ device, demand, machine, cycle, stock, setting })
-            .filter(({ outcome }) => outcome === 'fails'),
-        ),
-      );
-      return failingInEach(ways, respect.wanted)[0];
-    });
-    const [first] = found;
-    if (first !== undefined && !found.includes(undefined) && !sent.has(device))
-      unfit.push({ device, judgement: first });
-  }
-  return unfit;
-}
-
-function sentTo(cycles: readonly WasherCycle[], view: LibraryView): ReadonlySet<Device> {
+/** Items that cards and procedures send into one of these cycles. */
+export function sentTo(cycles: readonly WasherCycle[], view: LibraryView): ReadonlySet<Device> {
   const devices = new Set<Device>();
   for (const { id } of cycles) {
     if (id === undefined) continue;

@@ -9,7 +9,7 @@ import { sayingsOf } from '../../model/saying.ts';
 import { A0_SCALE, requiredHoldS } from '../../physics/lethality.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
-import { membersOf } from '../support/applies.ts';
+import { a0AskedBy } from '../support/a0-asked.ts';
 import { partsOf } from '../support/entity-parts.ts';
 import { demandOf } from '../support/limits-of.ts';
 import { listed } from '../support/lists.ts';
@@ -149,8 +149,12 @@ function demandsOn(cycle: WasherCycle, site: Site | undefined, view: LibraryView
   const demands: A0Demand[] = [];
   addSiteDemand('a0', site, demands);
   const sets = cycle.id === undefined ? [] : view.users('washer-cycle', cycle.id.text, 'set');
-  for (const device of new Set(sets.flatMap((set) => membersOf(set, view)))) {
-    if (device.class !== undefined) addSiteDemand(`a0_${device.class.text.replaceAll('-', '_')}`, site, demands);
+  const members = sets.flatMap((set) => set.members?.items.flatMap((member) => member.device?.text ?? []) ?? []);
+  for (const id of new Set(members)) {
+    const { class: named, asks } = view.ask(a0AskedBy, id);
+    if (named !== '') addSiteDemand(`a0_${named.replaceAll('-', '_')}`, site, demands);
+    const device = asks ? view.get('device', id) : undefined;
+    if (device === undefined) continue;
     for (const { requirement, src } of partsOf(device).requirements) {
       const lowest = requirement.dimension === 'a0' ? demandOf(requirement)?.lowest : undefined;
       if (lowest === undefined) continue;

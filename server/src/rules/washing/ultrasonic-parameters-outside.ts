@@ -1,25 +1,26 @@
-import type { LibraryView, Query } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { rootOf } from '../../model/node.ts';
-import { routeOfDeviceSomewhere, routeOfSet } from '../../route/route.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
-import { bathFailure, bathOf, bathsInService, inBath } from '../support/bath-uses.ts';
-import { alwaysDemanded } from '../support/cleaning-ways.ts';
-import { undescribedIn } from '../support/department.ts';
+import {
+  bathFailure,
+  bathOf,
+  bathsInService,
+  inBath,
+  isToldByRoute,
+  isValue,
+  suitedByNone,
+} from '../support/bath-uses.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf } from '../support/failures.ts';
-import { settingFor } from '../support/judging.ts';
 import { listed } from '../support/lists.ts';
 import { placeOf, stepInWords, stepsOf } from '../support/steps.ts';
-import { isAbout } from '../support/use-reports.ts';
 
-type Device = EntityOf['device'];
 type Bath = EntityOf['ultrasonic'];
 
 const message = {
@@ -144,8 +145,6 @@ ultrasonic: {use: allowed, time: {at_most: 10 min}}
   },
 });
 
-const isValue = isAbout('ultrasonic', 'heat-limit');
-
 function checkProcedure(procedure: EntityOf['procedure'], { view, report }: RuleContext): void {
   for (const step of stepsOf(procedure)) {
     if (step.stage?.text !== 'ultrasonic' || step.when !== undefined) continue;
@@ -192,54 +191,6 @@ function checkBath(bath: Bath, { view, report }: RuleContext): void {
     const what = baths.length === 1 ? message.step : message.bath;
     report({ at, message: message.outside(what, whatFails(failures)), ...evidenceOf(failures) });
   }
-}
-
-/** An item that no bath in service suits, with what fails in each of them, in their order. */
-interface Unsuited {
-  readonly device: Device;
-  readonly inEach: readonly Failure[];
-}
-
-/** One answer for all baths: each would otherwise look at every item in every bath. */
-const suitedByNone: Query<'', readonly Unsuited[]> = {
-  name: 'devices that no ultrasonic bath suits',
-  work: (view) =>
-    view.all('device').flatMap((device) => {
-      const found = view.ask(unsuited, rootOfEntity(device).id);
-      return found.filter((one) => one.device === device);
-    }),
-};
-
-/** The files that claim the id of a device, as far as no bath suits them. */
-const unsuited: Query<string, readonly Unsuited[]> = {
-  name: 'what fails of a device in every ultrasonic bath',
-  work: (view, id) => view.claimants('device', id).flatMap((device) => unsuitedIn(device, view) ?? []),
-};
-
-function unsuitedIn(device: Device, view: LibraryView): Unsuited | undefined {
-  if (alwaysDemanded(device, 'ultrasonic', settingFor({}, view)) === undefined) return undefined;
-  const inEach: Failure[] = [];
-  for (const bath of bathsInService(view)) {
-    const failure = bathFailure(device, inBath(device, bath, undefined, view), isValue);
-    if (failure === undefined) return undefined;
-    inEach.push(failure);
-  }
-  return isSetByStep(device, view) || isToldByRoute(device, view) ? undefined : { device, inEach };
-}
-
-/** Where no bath here suits it, every set that holds the item is without a route, and says so with this bath beside it. */
-function isToldByRoute(device: Device, view: LibraryView): boolean {
-  const { id } = rootOfEntity(device);
-  if (undescribedIn(view).length > 0) return false;
-  const sets = view.users('device', id, 'set').map((set) => view.ask(routeOfSet, rootOfEntity(set).id)?.status);
-  return sets.length === 0
-    ? view.ask(routeOfDeviceSomewhere, id)?.status === 'none'
-    : sets.every((status) => status === 'none');
-}
-
-function isSetByStep(device: Device, view: LibraryView): boolean {
-  const procedures = view.users('device', rootOfEntity(device).id, 'procedure');
-  return procedures.some((procedure) => stepsOf(procedure).some(({ stage }) => stage?.text === 'ultrasonic'));
 }
 
 function whatFails(failures: readonly Failure[]): string {

@@ -1,5 +1,3 @@
-import { judgeConnectors } from '../../judge/connectors.ts';
-import type { Judgement } from '../../judge/outcome.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
@@ -8,8 +6,8 @@ import { defineRule } from '../rule.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
-import { isAbout } from '../support/use-reports.ts';
-import { unfitForMachine, washerUses, washFailures } from '../support/washer-uses.ts';
+import { isConnector, unfitForMachine } from '../support/washer-fits.ts';
+import { washerUses, washFailures } from '../support/washer-uses.ts';
 
 const message = {
   missing: (what: string, given: string, who: string) =>
@@ -96,10 +94,8 @@ mechanical: {use: allowed}
   },
 });
 
-const isConnector: (judgement: Judgement) => boolean = isAbout('connector');
-
 function checkWasher(washer: EntityOf['washer'], { view, report }: RuleContext): void {
-  const failures = unfitForMachine(washer, { judge: judgeConnectors, wanted: isConnector }, view);
+  const failures = unfitForMachine(washer, 'connectors', view);
   const [first] = failures;
   if (first === undefined) return;
   report({

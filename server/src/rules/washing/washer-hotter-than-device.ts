@@ -1,7 +1,3 @@
-import type { Judgement } from '../../judge/outcome.ts';
-import { judgeWashHeat } from '../../judge/wash-heat.ts';
-import { judgePhases } from '../../judge/wash-phases.ts';
-import type { WashQuestion } from '../../judge/wash-question.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -12,9 +8,8 @@ import { defineRule } from '../rule.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, whoAsks } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
-import { isAbout } from '../support/use-reports.ts';
-import type { Respect } from '../support/washer-uses.ts';
-import { unfitForMachine, washerUses, washFailures } from '../support/washer-uses.ts';
+import { isTooHot, unfitForMachine } from '../support/washer-fits.ts';
+import { washerUses, washFailures } from '../support/washer-uses.ts';
 
 const message = {
   hot: (what: string, given: string, who: string, others: string) =>
@@ -104,20 +99,10 @@ mechanical: {use: forbidden}
   },
 });
 
-const isTooHot = (judgement: Judgement) =>
-  isAbout('heat-limit', 'drying-temperature')(judgement) && judgement.gap?.endsWith('low') !== true;
-
-const heat: Respect = { judge: heatOf, wanted: isTooHot };
-
-/** Limits of heat, and what the page says of drying in the machine. */
-function heatOf(question: WashQuestion): readonly Judgement[] {
-  return [...judgeWashHeat(question), ...question.demand.voices.flatMap((voice) => judgePhases(question, voice))];
-}
-
 /** A machine that takes an item in none of its cycles. */
 function checkWasher(washer: EntityOf['washer'], { view, report }: RuleContext): void {
   const byPlace = new Map<Place, Failure[]>();
-  for (const failure of unfitForMachine(washer, heat, view)) {
+  for (const failure of unfitForMachine(washer, 'heat', view)) {
     const at = failure.judgement.factAt ?? washer.at;
     byPlace.set(at, [...(byPlace.get(at) ?? []), failure]);
   }
