@@ -1,3 +1,4 @@
+import { Remembered } from '../base/remembered.ts';
 import { parseQuantity } from '../quantity/parse.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { findUnit } from '../quantity/units.ts';
@@ -63,7 +64,7 @@ function lowerFlag(tree: ScalarTree, at: Place): Flag | undefined {
 
 function lowerQuantity(tree: ScalarTree, wanted: Dimension | 'any', at: Place): Quantity {
   const dimension = wanted === 'any' ? dimensionOfText(tree.text) : wanted;
-  const parsed = parseQuantity(tree.text, dimension);
+  const parsed = quantitiesIn.of(dimension).of(tree.text);
   if (!('fault' in parsed)) return { node: 'quantity', at, text: tree.text, ...parsed };
   return {
     node: 'quantity',
@@ -77,6 +78,12 @@ function lowerQuantity(tree: ScalarTree, wanted: Dimension | 'any', at: Place): 
     problem: parsed,
   };
 }
+
+/** `4 min` stands in thousands of files. */
+const quantitiesIn = new Remembered(
+  100,
+  (dimension: Dimension) => new Remembered(1000, (text: string) => parseQuantity(text, dimension)),
+);
 
 /** What a bare amount measures, by its unit alone. */
 function dimensionOfText(text: string): Dimension {
