@@ -49,21 +49,21 @@ export function judgeDemand(demand: Demand, fact: Fact, setting: Setting): Judge
     settled: settlingSide(setting, by, requirement),
     answered: needsAnswerOf(requirement) && isAnswered(setting, by, requirement),
   });
-  const judgement: Judgement = {
+  const { given } = fact;
+  return {
     outcome: answer.outcome,
     parameter,
     demandedBy: nameOfDemander(by),
     required: requirementWords(requirement),
-    given: fact.given?.words ?? '',
-    ...(fact.given && { givenRange: { low: fact.given.low, high: fact.given.high } }),
+    given: given?.words ?? '',
+    givenRange: given && { low: given.low, high: given.high },
     reason: `${demand.what ?? rowFor(parameter).title}: ${answer.because}.`,
     settledBy: answer.settledBy,
     says: saysOf(by, requirement.specific?.src ?? requirement.src ?? demand.src),
     demandAt: requirement.at,
-    ...(answer.gap !== undefined && { gap: answer.gap }),
-    ...(fact.at && { factAt: fact.at }),
+    gap: answer.gap,
+    factAt: fact.at,
   };
-  return judgement;
 }
 
 function needsAnswerOf(requirement: Requirement): boolean {
@@ -105,8 +105,8 @@ export function judgeCase<P extends CategoryParameter>(parameter: P, which: Case
     settledBy: cell.settledBy,
     says: saysOf(facts.by, facts.src),
     demandAt: facts.at,
-    ...(facts.gap !== undefined && { gap: facts.gap }),
-    ...(facts.factAt && { factAt: facts.factAt }),
+    gap: facts.gap,
+    factAt: facts.factAt,
   };
 }
 

@@ -23,18 +23,18 @@ export interface Judgement {
   /** What the department's choice gives: `20 min`. Empty when it gives nothing. */
   readonly given: string;
   /** The same in the base unit of what is measured, from lowest to highest, where it is a number. */
-  readonly givenRange?: { readonly low: number; readonly high: number };
+  readonly givenRange?: { readonly low: number; readonly high: number } | undefined;
   /** One sentence: why this outcome. */
   readonly reason: string;
   /** The gap in numbers, when there is one: `10 min short`. */
-  readonly gap?: string;
+  readonly gap?: string | undefined;
   /** Who can settle anything that is not `meets`. */
   readonly settledBy: SettledBy;
   readonly says: readonly Saying[];
   /** Where the demand stands. */
   readonly demandAt: Place;
   /** Where the fact stands. */
-  readonly factAt?: Place;
+  readonly factAt?: Place | undefined;
 }
 
 export type Parameter =
