@@ -74,7 +74,8 @@ function placesFrom(start: number, phrase: Phrase, words: readonly string[]): re
 }
 
 function isWord(word: string | undefined, wanted: string): boolean {
-  if (word === undefined) return false;
+  // Nearly all words part here.
+  if (word === undefined || word.charCodeAt(0) !== wanted.charCodeAt(0)) return false;
   return wanted.endsWith('*') ? word.startsWith(wanted.slice(0, -1)) : word === wanted;
 }
 
