@@ -4,6 +4,7 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { KeptFile } from '../library/kept-file.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
+import type { WhenNoted } from '../library/readers.ts';
 import { Readers } from '../library/readers.ts';
 import { type GivenAnswer, LibraryView, QueryAnswers } from '../library/view.ts';
 import { type AnyEntity, isOfKind, rootOfEntity } from '../model/entity.ts';
@@ -25,6 +26,8 @@ export interface EngineOptions {
   readonly rules: readonly AnyRule[];
   /** Today's date: an input, so that a check gives the same answer whenever it is run for that day. */
   readonly today: IsoDate;
+  /** Set where the library is looked at once: what it would take to follow changes is done only if one comes. */
+  readonly changes?: 'unlikely';
 }
 
 /**
@@ -43,9 +46,12 @@ export class Engine {
   readonly #judged = new Map<FileId, Judged>();
   #changes = 0;
   /** Of a file that must be judged again: what it read the last time. */
-  readonly #readers = new Readers<FileId>();
+  readonly #readers: Readers<FileId>;
+  readonly #noted: WhenNoted;
 
   constructor(options: EngineOptions) {
+    this.#noted = options.changes === 'unlikely' ? 'when-asked' : 'at-once';
+    this.#readers = new Readers(this.#noted);
     this.#rules = options.rules;
     this.#ruleNames = new Set(options.rules.map(({ id }) => id));
     this.#today = options.today;
@@ -160,7 +166,7 @@ export class Engine {
   }
 
   #newAnswers(): QueryAnswers {
-    return new QueryAnswers(this.#today, [openFaultsBy(this.#transcription)]);
+    return new QueryAnswers(this.#today, [openFaultsBy(this.#transcription)], this.#noted);
   }
 
   #changed(file: FileId, keys: ReadonlySet<IndexKey>): readonly FileId[] {

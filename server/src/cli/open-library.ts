@@ -67,14 +67,14 @@ export function openLibrary(found: FoundLibrary, options: OpenOptions): OpenLibr
 /** Reads the library's own file only. */
 export function beginLibrary(found: FoundLibrary, options: OpenOptions): BegunLibrary {
   const { rules, asked, clock, typed } = options;
-  let engine = new Engine({ rules, today: asked ?? clock });
+  let engine = new Engine({ rules, today: asked ?? clock, changes: 'unlikely' });
   const listed = withTyped(ruleFilesOf(found.listing), typed);
   const first = listed.find(({ path }) => path === libraryFileName);
   const settings = first === undefined ? undefined : { listed: first, opened: openFile(found.root, first) };
   if (settings !== undefined) engine.put(recordOf(loadedFrom(settings.opened, typed)));
   const day = asked ?? dayOf(engine.view(), clock);
   if (day !== engine.view().today && settings !== undefined) {
-    engine = new Engine({ rules, today: day });
+    engine = new Engine({ rules, today: day, changes: 'unlikely' });
     engine.put(recordOf(loadedFrom(settings.opened, typed)));
   }
   const folders = leftOutFolders(engine.view());

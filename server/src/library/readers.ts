@@ -3,27 +3,44 @@ import type { IndexKey } from './keys.ts';
 const none: ReadonlySet<never> = new Set();
 
 /**
+ * When a reader is noted under all that it read: at once where keys change while somebody waits, or not before somebody asks where most
+ * likely nobody will.
+ */
+export type WhenNoted = 'at-once' | 'when-asked';
+
+/**
  * Who read which keys. What a reader reads the next time is compared with what it read before: of the thousands of keys that some read,
  * an edit changes few.
  */
 export class Readers<Reader> {
   readonly #readers = new Map<IndexKey, Set<Reader>>();
   readonly #reads = new Map<Reader, ReadonlySet<IndexKey>>();
+  /** Those that are not among `#readers` yet. */
+  readonly #waiting = new Set<Reader>();
+  readonly #noted: WhenNoted;
+
+  constructor(noted: WhenNoted) {
+    this.#noted = noted;
+  }
 
   of(key: IndexKey): Iterable<Reader> {
+    for (const reader of this.#waiting) for (const read of this.#reads.get(reader) ?? none) this.#add(read, reader);
+    this.#waiting.clear();
     return this.#readers.get(key) ?? none;
   }
 
   /** What it read takes the place of what it read before. */
   put(reader: Reader, reads: ReadonlySet<IndexKey>): void {
-    const before = this.#reads.get(reader) ?? none;
+    const before = this.#reads.get(reader);
     this.#reads.set(reader, reads);
-    for (const key of before) if (!reads.has(key)) this.#remove(key, reader);
-    for (const key of reads) if (!before.has(key)) this.#add(key, reader);
+    if (before === undefined && this.#noted === 'when-asked') this.#waiting.add(reader);
+    if (this.#waiting.has(reader)) return;
+    for (const key of before ?? none) if (!reads.has(key)) this.#remove(key, reader);
+    for (const key of reads) if (before?.has(key) !== true) this.#add(key, reader);
   }
 
   forget(reader: Reader): void {
-    for (const key of this.#reads.get(reader) ?? none) this.#remove(key, reader);
+    if (!this.#waiting.delete(reader)) for (const key of this.#reads.get(reader) ?? none) this.#remove(key, reader);
     this.#reads.delete(reader);
   }
 

@@ -17,6 +17,7 @@ import {
   usersKey,
 } from './keys.ts';
 import type { Library } from './library.ts';
+import type { WhenNoted } from './readers.ts';
 import { Readers } from './readers.ts';
 
 export type SterilizerCycle = NonNullable<EntityOf['sterilizer']['cycles']>['items'][number];
@@ -183,15 +184,16 @@ export class QueryAnswers {
   readonly today: IsoDate;
   readonly #supplied: ReadonlyMap<string, SuppliedQuery>;
   readonly #kept = new Map<string, GivenAnswer>();
-  readonly #readers = new Readers<string>();
+  readonly #readers: Readers<string>;
   /** Those that were dropped and not asked for since: what they read the last time is still remembered. */
   readonly #dropped = new Set<string>();
   #wordsOf: ((query: string, argument: string) => string | undefined) | undefined;
   readonly #resting = new Map<string, RestoredAnswer>();
 
   /** `supplied` stand in for the queries of the same name; their answers must have the same form. */
-  constructor(today: IsoDate, supplied: readonly SuppliedQuery[] = []) {
+  constructor(today: IsoDate, supplied: readonly SuppliedQuery[] = [], noted: WhenNoted = 'at-once') {
     this.today = today;
+    this.#readers = new Readers(noted);
     this.#supplied = new Map(supplied.map((query) => [query.name, query]));
   }
 
