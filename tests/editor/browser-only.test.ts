@@ -7,8 +7,7 @@ import { asLines, foundByCommandLine } from './command-line.ts';
 import { type EditorWindow, packagedExtension, screenshot, startBrowser } from './harness.ts';
 import { problemsWhen } from './problems.ts';
 import { replaceWords, text, undo } from './text.ts';
-import { until } from './wait.ts';
-import { chooseByName, fillQuickInput, quickInputQuestion, runCommand } from './window.ts';
+import { answerQuestions, chooseByName, runCommand } from './window.ts';
 
 /**
  * The extension in VS Code as a page that has no server, on a folder that lies on no disk: what VS Code searches and watches elsewhere is
@@ -79,14 +78,7 @@ describe('in a browser alone, on a folder that lies on no disk', () => {
     await runCommand(editor, 'Traywright: New Rule File');
     await chooseByName(editor, 'document', ({ label }) => label === 'Document');
     const made = editor.page.locator('.tab.active', { hasText: 'of-the-browser.ifu.yaml' });
-    await until('the file', async () => {
-      if (await made.isVisible()) return true;
-      if (!(await editor.page.locator('.quick-input-widget').isVisible())) return undefined;
-      const question = await quickInputQuestion(editor);
-      if (question.startsWith('Id (')) await fillQuickInput(editor, 'of-the-browser');
-      await editor.page.keyboard.press('Enter');
-      return undefined;
-    });
+    await answerQuestions(editor, { 'Id (': 'of-the-browser' }, made);
     expect(await text(editor)).toMatch(/^kind: document$/m);
     await problemsWhen(editor, 'what is open in it', (found) =>
       found.some(({ file, code }) => file === 'documents/of-the-browser.ifu.yaml' && code === 'still-to-write'),

@@ -9,6 +9,8 @@ import { type Problem, problemsWhen } from './problems.ts';
 import { hoverAt, save, text } from './text.ts';
 import { until } from './wait.ts';
 import {
+  answerQuestions,
+  chooseByName,
   chooseFolder,
   type PageElement,
   pressUntilFocused,
@@ -213,9 +215,22 @@ describe('the tour', () => {
     });
   });
 
-  it('has four steps done then; the last one is done when a file was made', async () => {
+  it('makes the file when each question is answered or passed over; what is open in it is found', async () => {
+    await press('Write down an instruction of your own', 'New Rule File', editor.page.locator('.quick-input-widget'));
+    await chooseByName(editor, 'document', ({ label }) => label === 'Document');
+    const made = editor.page.locator('.tab.active', { hasText: 'of-the-tour.ifu.yaml' });
+    await answerQuestions(editor, { 'Id (': 'of-the-tour' }, made);
+    const written = await text(editor);
+    expect(written).toMatch(/^kind: document$/m);
+    expect(written).toMatch(/^id: of-the-tour$/m);
+    await problemsWhen(editor, 'what is open in it', (found) =>
+      found.some(({ file, code }) => file.endsWith('of-the-tour.ifu.yaml') && code === 'still-to-write'),
+    );
+  });
+
+  it('has five steps done then', async () => {
     await runCommand(editor, 'Traywright: Take the Tour');
-    expect(await stepsOpen()).toHaveLength(1);
+    await until('no step left', async () => ((await stepsOpen()).length === 0 ? true : undefined));
     await screenshot(editor, 'done-light');
     await useTheme(editor, 'dark');
     await screenshot(editor, 'done-dark');

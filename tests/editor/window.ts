@@ -170,6 +170,39 @@ export async function quickInputQuestion(editor: EditorWindow): Promise<string> 
   return [...titles, placeholder].filter((text) => text.trim() !== '').join(' ');
 }
 
+/** A list that has just opened may pass over a key: then it is pressed again. Milliseconds. */
+const untilAskedAgain = 2_000;
+
+/**
+ * Answers or passes over one question after the other until `end` is there. Each is answered and then waited for: between two of them the
+ * cursor is where it was before the first, and Enter would do something there.
+ */
+export async function answerQuestions(
+  editor: EditorWindow,
+  answers: Readonly<Record<string, string>>,
+  end: Locator,
+): Promise<void> {
+  const widget = editor.page.locator('.quick-input-widget');
+  let [answered, at] = ['', 0];
+  await attempt(editor, 'answer the questions', () =>
+    until(
+      'the end of the questions',
+      async () => {
+        if (await end.isVisible()) return true;
+        if (!(await widget.isVisible())) return undefined;
+        const question = await quickInputQuestion(editor);
+        if (question === answered && Date.now() - at < untilAskedAgain) return undefined;
+        const [about] = Object.keys(answers).filter((words) => question.startsWith(words));
+        if (about !== undefined) await fillQuickInput(editor, answers[about] ?? '');
+        [answered, at] = [question, Date.now()];
+        await quickInput(editor).press('Enter');
+        return undefined;
+      },
+      { describe: () => answered },
+    ),
+  );
+}
+
 /** Answers a question at the top of the window that asks for a line of text. */
 export async function answerQuickInput(editor: EditorWindow, answer: string): Promise<void> {
   await attempt(editor, `answer "${answer}"`, async () => {

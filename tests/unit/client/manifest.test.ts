@@ -34,16 +34,18 @@ describe('the extension as declared', () => {
     for (const file of paths) expect(existsSync(path.join(root, file)), file).toBe(true);
   });
 
-  it('tours in five steps, each with a picture of its own that can be described in words', () => {
+  it('tours in five steps, each with pictures of its own, light and dark, that can be described in words', () => {
     const [{ steps }] = manifest.contributes.walkthroughs;
     expect(steps).toHaveLength(5);
     const pictures = new Set<string>();
     for (const { media, description } of steps) {
       expect(media.altText).not.toBe('');
       expect(description).toContain('](command:');
-      pictures.add(readFileSync(path.join(root, media.image), 'base64'));
+      const { light, dark, hcLight, hc } = media.image;
+      expect([hcLight, hc]).toEqual([light, dark]);
+      for (const picture of [light, dark]) pictures.add(readFileSync(path.join(root, picture), 'base64'));
     }
-    expect(pictures.size).toBe(5);
+    expect(pictures.size).toBe(10);
   });
 
   it('can be loaded by a page: it takes the form of modules from the ending of "main", and asks for files that end in .js', () => {
