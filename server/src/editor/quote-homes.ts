@@ -16,6 +16,8 @@ export interface Group {
   readonly unlessStage?: readonly StageWord[];
   /** Only in sentences that name this stage as well, or stand under a heading that does. */
   readonly besideStage?: StageWord;
+  /** Only where its stage is named after that one. */
+  readonly follows?: true;
   /** What a new step of a list does. */
   readonly does?: string;
   readonly fields: readonly Home[];
@@ -26,13 +28,18 @@ export interface Home {
   readonly field: string;
   readonly dimension: Dimension;
   readonly near: readonly string[];
-  /** A word of `near` at the head of the sentence counts for each number in it: `Prewash 20 °C, 2 min`. */
-  readonly leads?: true;
   /** Only where the sentence has a number of this kind as well. */
   readonly beside?: Dimension;
+  /** Not where the sentence has a number of this kind as well. */
+  readonly unlessAlso?: Dimension;
+  /** Its word may stand before a number of another kind. */
+  readonly reaches?: true;
   /** What is counted, where the page prints a bare number. */
   readonly counted?: string;
 }
+
+/** For numbers that the sentence has for something without a field: they are told to the reader. */
+export const elsewhere = '';
 
 const sterilizing: readonly StageWord[] = [
   'steam',
@@ -45,10 +52,24 @@ const sterilizing: readonly StageWord[] = [
   'dry-heat',
 ];
 const sterilizingWords = ['sterili', 'stérili', 'exposure', 'autoclav', 'dampf', 'vapeur', 'vacuum', 'vakuum'];
+const aerating = [
+  'aerat',
+  'degas',
+  'preheat',
+  'pre-heat',
+  'conditioning',
+  'belüft',
+  'ausgas',
+  'entgas',
+  'aérat',
+  'désorp',
+];
 const cycleFields: readonly Home[] = [
   { field: 'temp', dimension: 'temperature', near: [] },
   { field: 'exposure', dimension: 'time', near: [] },
   { field: 'dry', dimension: 'time', near: ['dry', 'trock', 'séch'] },
+  { field: elsewhere, dimension: 'time', near: [...aerating, 'takes'] },
+  { field: elsewhere, dimension: 'temperature', near: [...aerating, 'fall below'], reaches: true },
 ];
 
 const tooHot = ['exceed', 'heat above', 'temperatures above', 'hotter than', 'überschreit', 'dépass'];
@@ -100,6 +121,7 @@ const manualSteps: readonly Group[] = [
     path: 'manual.steps[]',
     stages: [],
     words: moving,
+    unlessStage: ['lubrication'],
     fields: [{ field: 'times', dimension: 'count', near: moving }],
   },
 ];
@@ -122,8 +144,8 @@ function phase(path: string, words: readonly string[], stages: readonly StageWor
     words,
     besideStage: 'mechanical',
     fields: [
-      { field: 'time', dimension: 'time', near: words, leads: true },
-      { field: 'temp', dimension: 'temperature', near: words, leads: true },
+      { field: 'time', dimension: 'time', near: words },
+      { field: 'temp', dimension: 'temperature', near: words },
     ],
   };
 }
@@ -154,7 +176,8 @@ const device: readonly Group[] = [
     path: 'limits',
     stages: [],
     words: ['ph'],
-    fields: [{ field: 'ph', dimension: 'ph', near: ['ph'] }],
+    unlessStage: ['ultrasonic', 'manual', 'mechanical', 'soak', 'flush', 'disinfection'],
+    fields: [{ field: 'ph', dimension: 'ph', near: ['ph'], unlessAlso: 'time' }],
   },
   {
     path: 'point_of_use',
@@ -181,7 +204,7 @@ const device: readonly Group[] = [
     fields: [
       { field: 'ph', dimension: 'ph', near: ['ph'] },
       { field: 'dose', dimension: 'dose', near: [] },
-      { field: 'temp', dimension: 'temperature', near: ['detergent', 'solution', 'reiniger', 'lösung'] },
+      { field: 'temp', dimension: 'temperature', near: ['detergent', 'solution', 'reiniger', 'lösung'], reaches: true },
     ],
   },
   {
@@ -204,7 +227,14 @@ const device: readonly Group[] = [
   phase('mechanical.neutralise', neutralWords),
   phase('mechanical.final_rinse', lastRinseWords, ['rinse']),
   { path: 'mechanical.rinse', stages: ['rinse'], words: [], besideStage: 'mechanical', fields: rinseFields },
-  { path: 'ultrasonic.rinse', stages: ['rinse'], words: [], besideStage: 'ultrasonic', fields: rinseFields },
+  {
+    path: 'ultrasonic.rinse',
+    stages: ['rinse'],
+    words: [],
+    besideStage: 'ultrasonic',
+    follows: true,
+    fields: rinseFields,
+  },
   {
     path: 'mechanical.wash',
     stages: ['mechanical'],
@@ -297,7 +327,7 @@ const device: readonly Group[] = [
     words: ['cool', 'abkühl', 'refroid'],
     fields: [
       { field: 'time', dimension: 'time', near: ['cool', 'abkühl', 'refroid'] },
-      { field: 'temp', dimension: 'temperature', near: ['cool', 'abkühl', 'refroid'] },
+      { field: 'temp', dimension: 'temperature', near: ['cool', 'abkühl', 'refroid'], reaches: true },
     ],
   },
   {

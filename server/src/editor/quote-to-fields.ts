@@ -71,7 +71,7 @@ export function quoteToFields(
   const lang =
     statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
   const reading = stepsMeant(readQuote(statement.quote, lang));
-  const section = way === undefined ? sectionOf(statement.section, lang) : toldSection(way);
+  const section = way === undefined ? sectionOf(statement.section, lang ?? reading.language) : toldSection(way);
   const matched = matchNumbers(reading, kind, section);
   const src = asValue(statement.id.text);
   const facts = matched.placed.length === 0 ? factsOf(reading, kind, src, section) : [];

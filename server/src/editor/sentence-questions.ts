@@ -40,7 +40,7 @@ export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { r
 /** Whether the sentence fits more than one way of cleaning, and nothing says which. */
 function isWayOpen({ kind }: FileRecord, { section, quote }: Sentence, reading: QuoteReading): boolean {
   if (kind !== 'device') return false;
-  const above = sectionOf(section, undefined);
+  const above = sectionOf(section, reading.language);
   const named = [...above.stages, ...reading.stages.map(({ stage }) => stage)];
   if (wayOf(above) !== undefined || named.some((stage) => ways.some((way) => way === stage))) return false;
   const isRinsed = reading.stages.some(({ stage }) => stage === 'rinse') && !above.stages.includes('rinse');
@@ -214,8 +214,8 @@ const workWords =
   /clean|wash|water|detergent|agent|solution|steril|temperature|heat|dry|pack|store|cool|inspect|check|test|remov|apart|replac|discard|must|only|never|not\b|reinig|wasser|temperatur|prüf|nur\b|nicht\b|nettoy|eau\b|stéril|seulement/i;
 
 /** No number, no step, nothing forbidden, and no heading that asks for something. */
-function isGeneral({ numbers, stages, negations }: QuoteReading, { quote, section }: Sentence): boolean {
-  const above = sectionOf(section, undefined);
+function isGeneral({ numbers, stages, negations, language }: QuoteReading, { quote, section }: Sentence): boolean {
+  const above = sectionOf(section, language);
   if (numbers.length + stages.length + negations.length + above.stages.length > 0) return false;
   return !workWords.test(quote);
 }

@@ -38,11 +38,22 @@ export function bindBounds(text: ReadingText, drafts: readonly NumberDraft[]): R
   const used = new Set<Hit>();
   for (const hit of text.hits) {
     if (isInsideRange(drafts, hit)) continue;
-    if (hit.meaning.role === 'bound') bindWord(text, drafts, hit, hit.meaning);
+    const joined = comparisonIn(text, drafts, hit);
+    if (joined !== undefined) bindComparison(text, drafts, hit, joined, used);
+    else if (hit.meaning.role === 'bound') bindWord(text, drafts, hit, hit.meaning);
     else if (hit.meaning.role === 'compare') bindComparison(text, drafts, hit, hit.meaning, used);
   }
   spreadBounds(drafts);
   return used;
+}
+
+/** `below 25 °C and below 70 %`: with a number right behind it the phrase says nothing of the number before it. */
+function comparisonIn(text: ReadingText, drafts: readonly NumberDraft[], hit: Hit): CompareMeaning | undefined {
+  const { meaning } = hit;
+  if (meaning.role !== 'bound' || meaning.place !== 'after-number') return undefined;
+  if (!/^(?:above|over|below|under)$/.test(tokenText(text, hit.last))) return undefined;
+  if (!drafts.some((draft) => draft.first === hit.last + 1 && !draft.isReference)) return undefined;
+  return { role: 'compare', side: meaning.bound === 'at_least' ? 'over' : 'under', place: 'word' };
 }
 
 /** The `bis zu` of `3 bis zu 18 min` joins the range and bounds nothing. */
@@ -164,7 +175,28 @@ function bindComparison(
   const isOver = meaning.side === 'over';
   const bound = isOver === (negation === undefined) ? 'at_least' : 'at_most';
   setBound(text, target, bound, hit, negation?.hit);
+  if (meaning.place === 'verb' && target.first > hit.last)
+    for (const other of listedWith(text, drafts, target)) setBound(text, other, bound, hit, negation?.hit);
 }
+
+/** `do not exceed 140 °C, 100 uses or pH 11`: the verb holds for a list that `or` ends. */
+function listedWith(text: ReadingText, drafts: readonly NumberDraft[], target: NumberDraft): readonly NumberDraft[] {
+  const listed: NumberDraft[] = [];
+  let [last, isEnded] = [target, false];
+  for (const draft of drafts.slice(drafts.indexOf(target) + 1)) {
+    const between = Array.from({ length: draft.first - last.last - 1 }, (_none, at) =>
+      tokenText(text, last.last + 1 + at),
+    );
+    const joins = between.filter((word) => listJoins.has(word));
+    if (joins.length === 0 || between.length > 3 || draft.sentence !== target.sentence || isEnded) break;
+    isEnded = joins.some((word) => word !== ',');
+    listed.push(draft);
+    last = draft;
+  }
+  return isEnded ? listed : [];
+}
+
+const listJoins: ReadonlySet<string> = new Set([',', 'or', 'nor', 'oder', 'noch', 'ou', 'ni']);
 
 function numberCompared(
   text: ReadingText,

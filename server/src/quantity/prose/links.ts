@@ -51,10 +51,15 @@ export function unitsBefore(text: ReadingText, drafts: readonly NumberDraft[]): 
   for (const [index, draft] of drafts.entries()) {
     if (draft.unitFrom !== 'none' || draft.isReference || draft.written === 'word') continue;
     const word = wordBefore(text, drafts, index);
-    if (word === undefined) continue;
+    if (word === undefined || isRangeOfOther(text, draft, drafts[index + 1])) continue;
     draft.units = unitsOf(word === 'ph' ? 'ph' : 'a0').slice(0, 1);
     draft.unitFrom = 'printed';
   }
+}
+
+/** `pH 8 - 9, 20 - 45 °C`: the second range has a unit of its own. */
+function isRangeOfOther(text: ReadingText, draft: NumberDraft, next: NumberDraft | undefined): boolean {
+  return next?.unitFrom === 'printed' && next.units.length > 0 && wordsBetween(text, draft, next) === '-';
 }
 
 function wordBefore(text: ReadingText, drafts: readonly NumberDraft[], index: number): string | undefined {

@@ -1,0 +1,72 @@
+import type { Span } from '../base/span.ts';
+import { span } from '../base/span.ts';
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+
+/** Where the words of a sentence part its numbers from each other: brackets, clauses, rows and phases. */
+
+/** The quote in small letters; `dry heat` and `washer-disinfector` are names, and no drying or disinfecting is read out of them. */
+export function withoutNames({ quote, stages }: QuoteReading): string {
+  let text = quote.toLowerCase();
+  for (const { stage, span: name } of stages)
+    if (stage === 'dry-heat' || stage === 'mechanical')
+      text = text.slice(0, name.start) + '·'.repeat(name.end - name.start) + text.slice(name.end);
+  return text;
+}
+
+/** Where the bracket around a place begins; nothing outside brackets. */
+export function bracketAt(quote: string, at: number): number | undefined {
+  const open = quote.lastIndexOf('(', at);
+  return open < 0 || quote.slice(open, at).includes(')') ? undefined : open;
+}
+
+/** `3 min (18 min permitted)`: a bracket that gives a further value of the same kind says when that one holds, and is for the reader. */
+export function isAside(mention: NumberMention, own: readonly NumberMention[], { quote }: QuoteReading): boolean {
+  if (bracketAt(quote, mention.span.start) === undefined) return false;
+  return own.some(
+    (other) =>
+      other.sentence === mention.sentence &&
+      other.span.end <= mention.span.start &&
+      bracketAt(quote, other.span.start) === undefined &&
+      isAlike(other, mention),
+  );
+}
+
+/** Both measure the same. */
+export function isAlike(a: NumberMention, b: NumberMention): boolean {
+  return a.quantities.some(({ dimension }) => b.quantities.some((other) => other.dimension === dimension));
+}
+
+/** Words that part a number from a word of a field before it: `drying after 4 min`. */
+export const partsBefore =
+  /[,;]|(?<!\p{L})(?:and|then|after|following|before|und|dann|nach|vor|et|puis|après|avant)(?!\p{L})/u;
+
+/** Marks and words at which what belongs to the number before them ends: `4 minutes and dry`. */
+export const partsBehind =
+  /[,;.:(]|\s(?:and|then|und|dann|oder|et|puis|ou|or(?!\s(?:more|longer|less|above|below|higher|lower)))\s/;
+
+/** The stretch between two partings of rows around a number: `121 °C for 20 min or [134 °C for 3 min]`. */
+export function rowAround({ quote }: QuoteReading, { span: own }: NumberMention): Span {
+  const parting = /[,;](?!\d)|\.\s|\s(?:or|then|and|oder|dann|und|ou|puis|et)\s/g;
+  const start = Math.max(0, ...[...quote.slice(0, own.start).matchAll(parting)].map(({ index }) => index));
+  const end = quote.slice(own.end).search(parting);
+  return span(start, end < 0 ? quote.length : own.end + end);
+}
+
+const phases: readonly (readonly [string, RegExp])[] = [
+  ['mechanical.prewash', /pre-?wash|pre-?rins|vorspül|vorwasch|prélav|prérinç/g],
+  ['mechanical.final_rinse', /final (?:water )?rins|last rins|schlussspül|letzte spül|rinçage final/g],
+  ['mechanical.neutralise', /neutralis|neutraliz/g],
+  ['mechanical.thermal', /disinf|desinf|désinf/g],
+  ['mechanical.dry', /(?<!\p{L})dr(?:y|ie)|trock|séch/gu],
+  ['mechanical.rinse', /(?<!pre-?|final |water |last )rins|(?<!vor|schluss|letzte )spül|(?<!pré)rinç(?!age final)/g],
+  ['mechanical.wash', /(?<!pre-?)(?<!\p{L})wash(?!er)|(?<!\p{L})clean|reinig(?!er)|(?<!pré)lavage|nettoy/gu],
+];
+
+/** The phase of a machine that was named last before a number: `wash 10 min` in a sentence that begins with a prewash. */
+export function phaseBefore(text: string, mention: NumberMention): string | undefined {
+  const before = text.slice(0, mention.span.start);
+  let [last, found]: [number, string | undefined] = [-1, undefined];
+  for (const [path, words] of phases)
+    for (const { index } of before.matchAll(words)) if (index > last) [last, found] = [index, path];
+  return found;
+}
