@@ -133,7 +133,7 @@ interface NaivePacking {
 
 function packingOf(view: LibraryView, set: EntityOf['set']): NaivePacking {
   const lines = linesOf(view, set);
-  const setting = routineSetting(view.today, view.site(), view.all('response'));
+  const setting = routineSetting(view.today, view.site(), view.answersOfMakers());
   return { view, set, lines, contents: contentsOf(view, set, lines), setting };
 }
 

@@ -12,11 +12,11 @@ export function isUsable(response: EntityOf['response'], today: string): boolean
 
 /** Does a usable answer of the maker speak of this field, or of the question that is open on it? */
 export function isAnswered(setting: Setting, by: AnyEntity, requirement: Requirement): boolean {
-  if (setting.responses.length === 0) return false;
   const { id } = rootOf(by.at);
-  const path = pathOf(requirement.at);
-  for (const response of setting.responses) {
-    if (response.about?.text !== id || !isUsable(response, setting.today)) continue;
+  const responses = setting.responses(id);
+  const path = responses.length === 0 ? '' : pathOf(requirement.at);
+  for (const response of responses) {
+    if (!isUsable(response, setting.today)) continue;
     if (response.field?.text === path) return true;
     if (
       requirement.ask !== undefined &&
@@ -29,9 +29,9 @@ export function isAnswered(setting: Setting, by: AnyEntity, requirement: Require
 
 /** Of two statements that differ, the one that cites a usable answer of the maker. Undefined when none does, or more than one. */
 export function settlingSide(setting: Setting, by: AnyEntity, requirement: Requirement): Requirement | undefined {
-  if (requirement.conflict === undefined || setting.responses.length === 0) return undefined;
+  if (requirement.conflict === undefined) return undefined;
   const { id } = rootOf(by.at);
-  const usable = setting.responses.filter((one) => one.about?.text === id && isUsable(one, setting.today));
+  const usable = setting.responses(id).filter((one) => isUsable(one, setting.today));
   const names = new Set(usable.map((one) => rootOf(one.at).id as string));
   const sides = requirement.conflict.items.filter(
     (side) => names.has(side.doc?.text ?? '') || names.has(side.src?.inline?.doc?.text ?? ''),

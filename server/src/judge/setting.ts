@@ -10,8 +10,11 @@ export interface Setting {
   /** Situations that hold, such as `prion-suspected`. None for routine work. */
   readonly situations: ReadonlySet<string>;
   /** Answers of manufacturers known to the library. */
-  readonly responses: readonly EntityOf['response'][];
+  readonly responses: Responses;
 }
+
+/** By the id of what they are about. */
+export type Responses = (id: string) => readonly EntityOf['response'][];
 
 /** What the department keeps, by id; undefined when nothing is known under the id. */
 export interface Stock {
@@ -19,11 +22,7 @@ export interface Stock {
   readonly water: (id: string) => EntityOf['water'] | undefined;
 }
 
-export function routineSetting(
-  today: string,
-  site?: EntityOf['site'],
-  responses: readonly EntityOf['response'][] = [],
-): Setting {
+export function routineSetting(today: string, site?: EntityOf['site'], responses: Responses = () => []): Setting {
   return { today, situations: new Set(), responses, ...(site && { site }) };
 }
 

@@ -5,7 +5,7 @@ import { eachNode } from '../model/walk.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
 import type { IndexKey } from './keys.ts';
-import { catalogueKey, documentKey, entityKey, forManyKey, kindKey, usersKey } from './keys.ts';
+import { answersKey, catalogueKey, documentKey, entityKey, forManyKey, kindKey, usersKey } from './keys.ts';
 
 /** Every key under which readers can come upon this entity. */
 export function exportsOf(entity: AnyEntity): ReadonlySet<IndexKey> {
@@ -21,6 +21,7 @@ export function exportsOf(entity: AnyEntity): ReadonlySet<IndexKey> {
     addCycle('washer-cycle', cycle.id, keys);
   if (isOfKind(entity, 'procedure') && (entity.applies_to_all?.on === true || entity.applies_to_traits !== undefined))
     keys.add(forManyKey());
+  if (isOfKind(entity, 'response') && entity.about !== undefined) keys.add(answersKey(entity.about.text));
   if (isOfKind(entity, 'waiver')) addWaived(entity.fingerprint, keys);
   return keys;
 }

@@ -27,6 +27,11 @@ export function forManyKey(): IndexKey {
   return 'for-many:procedure' as IndexKey;
 }
 
+/** Answers of makers about what has this id. */
+export function answersKey(id: string): IndexKey {
+  return `about:${id}` as IndexKey;
+}
+
 /** The ids of a kind, without content: changes only when an id comes or goes. */
 export function idsKey(kind: Kind): IndexKey {
   return `ids:${kind}` as IndexKey;

@@ -1,11 +1,13 @@
 import type { FileId } from '../base/brand.ts';
 import type { AnyEntity } from '../model/entity.ts';
+import { isOfKind } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
+import { kinds } from '../schema/kinds.ts';
 import type { FileRecord } from './file-record.ts';
 import { readRuleFile } from './file-record.ts';
 import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
-import { idsKey, keptKey, kindKey } from './keys.ts';
+import { entityKey, idsKey, keptKey, kindKey } from './keys.ts';
 import type { UnreadFiles } from './unread-files.ts';
 
 /** All files of one library, and who exports what. Changing it returns the keys whose readers must be judged again. */
@@ -44,7 +46,7 @@ export class Library {
       this.#sorted = undefined;
       this.#take(record);
     } else this.#replace(old, record);
-    return changedKeys(old, record);
+    return new Set([...changedKeys(old, record), ...this.#answered(old), ...this.#answered(record)]);
   }
 
   delete(file: FileId): ReadonlySet<IndexKey> {
@@ -54,7 +56,24 @@ export class Library {
     this.#records.delete(file);
     this.#deleted.add(file);
     this.#sorted = undefined;
-    return changedKeys(old, undefined);
+    return new Set([...changedKeys(old, undefined), ...this.#answered(old)]);
+  }
+
+  /**
+   * An answer of a maker changes what it is about. That is read anew, since what was worked out about it is remembered by its entity.
+   */
+  #answered(response: FileRecord | undefined): ReadonlySet<IndexKey> {
+    const changed = new Set<IndexKey>();
+    if (response?.entity === undefined || !isOfKind(response.entity, 'response')) return changed;
+    const id = response.entity.about?.text ?? '';
+    for (const key of kinds.map((kind) => entityKey(kind, id))) {
+      for (const record of this.exporters(key)) {
+        for (const one of record.exports) changed.add(one);
+        const isInUse = [...record.exports].some((one) => this.#entities.has(one));
+        if (isInUse && record.file !== response.file) this.#replace(record, readRuleFile(record.file, record.text));
+      }
+    }
+    return changed;
   }
 
   /** Notes what was found in a file that rule files name. `undefined`: it has not been looked at, or no longer. */

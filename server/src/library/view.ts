@@ -7,6 +7,7 @@ import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
 import {
   answerKey,
+  answersKey,
   catalogueKey,
   documentKey,
   entityKey,
@@ -103,6 +104,14 @@ export class LibraryView {
   /** Procedures for everything or for a trait: those that name no device. */
   proceduresForMany(): readonly EntityOf['procedure'][] {
     return this.#ofKind(this.#entities(forManyKey()), 'procedure');
+  }
+
+  /**
+   * Answers of makers, by the id of what they are about. Not written down, and so good for as long as the library: an answer that changes
+   * changes what it is about, which whoever judges that has read.
+   */
+  answersOfMakers(): (id: string) => readonly EntityOf['response'][] {
+    return (id) => this.#ofKind(this.#library.entities(answersKey(id)), 'response');
   }
 
   /** Registered revisions of a document number. */

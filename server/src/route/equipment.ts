@@ -41,7 +41,7 @@ export const departmentOf: Query<string, Department> = {
   name: 'department',
   work: (view, siteId) => {
     const site = siteId === '' ? view.site() : (view.get('site', siteId) ?? view.site());
-    const setting = routineSetting(view.today, site, view.all('response'));
+    const setting = routineSetting(view.today, site, view.answersOfMakers());
     // What a file names is found wherever it is used; only what nobody named is looked for here alone.
     const { packagings, packagingById, chemistry, chemistryById } = view.ask(suppliesOf, '');
     const water = byId(here(view.all('water'), siteId));

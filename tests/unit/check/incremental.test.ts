@@ -67,4 +67,22 @@ describe('a library kept checked', () => {
       { numRuns: 16, seed: 20250303 },
     );
   }, 300_000);
+
+  it('judges again what an answer of a maker is about when the answer goes, comes back and changes', () => {
+    const corrected = readSample('lanternfield-corrected');
+    const answers = [...corrected].filter(([file]) => file.startsWith('responses/'));
+    expect(answers.length).toBeGreaterThan(1);
+    const engine = new Engine({ rules: allRules, today: testDay });
+    for (const [file, text] of corrected) engine.set(file, text);
+    const before = everything(engine);
+    for (const [file, text] of answers) {
+      engine.delete(file);
+      expect(everything(engine)).toEqual(fromScratch(new Map([...corrected].filter(([other]) => other !== file))));
+      const unchecked = text.replace(/^status: .*$/m, 'status: unverified');
+      engine.set(file, unchecked);
+      expect(everything(engine)).toEqual(fromScratch(new Map([...corrected, [file, unchecked]])));
+      engine.set(file, text);
+    }
+    expect(everything(engine)).toEqual(before);
+  });
 });

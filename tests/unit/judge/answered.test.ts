@@ -11,7 +11,7 @@ describe('a written answer of the maker', () => {
   );
   const judged = (response: string) => {
     const answer = entityOf('response', 'r-7', `about: d\n${response}`);
-    return sterilized(torn, 'S1-pv132-4-30', undefined, 0, { setting: routineSetting(today, site, [answer]) });
+    return sterilized(torn, 'S1-pv132-4-30', undefined, 0, { setting: routineSetting(today, site, () => [answer]) });
   };
   test('settles a conflict when its side cites it, and only when it may be relied on', () => {
     expect(sterilized(torn, 'S1-pv132-4-30')).toEqual(['needs-answer steam-dry']);
@@ -33,7 +33,7 @@ describe('a written answer of the maker', () => {
         device: unclear,
         option,
         ...cycleOf('S1-pv132-4-30'),
-        setting: routineSetting(today, site, [answer]),
+        setting: routineSetting(today, site, () => [answer]),
       });
       return all.find((one) => one.parameter === 'steam-dry');
     };

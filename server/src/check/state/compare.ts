@@ -1,6 +1,6 @@
 import type { FileId } from '../../base/brand.ts';
 import type { FileRecord } from '../../library/file-record.ts';
-import { idsKey } from '../../library/keys.ts';
+import { answersKey, idsKey } from '../../library/keys.ts';
 import { hashOf } from './key-hash.ts';
 import type { LibraryState } from './library-state.ts';
 import { markLength } from './library-state.ts';
@@ -53,9 +53,28 @@ export function changedHashes(
     if (kindIn(before.traits[place] ?? 0) === kind && (before.ids[place] ?? '') === (id ?? '')) names.delete(file);
     else if (kind !== undefined) hashes.add(hashOf(idsKey(kind)));
   }
+  addAnswered(hashes, before, gone, fresh);
   for (const place of names.values()) {
     const kind = kindIn(before.traits[place] ?? 0);
     if (kind !== undefined) hashes.add(hashOf(idsKey(kind)));
   }
   return hashes;
+}
+
+/** An answer of a maker changes what it is about. */
+function addAnswered(
+  hashes: Set<number>,
+  before: LibraryState,
+  gone: readonly number[],
+  fresh: readonly FileRecord[],
+): void {
+  const ofResponses = new Set<number>();
+  for (const place of gone)
+    if (kindIn(before.traits[place] ?? 0) === 'response')
+      for (const hash of before.exports.row(place)) ofResponses.add(hash);
+  for (const { kind, exports } of fresh)
+    if (kind === 'response') for (const key of exports) ofResponses.add(hashOf(key));
+  if (ofResponses.size === 0) return;
+  for (const [place, id] of before.ids.entries())
+    if (ofResponses.has(hashOf(answersKey(id)))) for (const hash of before.exports.row(place)) hashes.add(hash);
 }

@@ -13,7 +13,7 @@ const settingOfSite: Query<string, Setting> = {
   name: 'routine setting of a site',
   work(view, id) {
     const site = (id === '' ? undefined : view.get('site', id)) ?? view.site();
-    return routineSetting(view.today, site, view.all('response'));
+    return routineSetting(view.today, site, view.answersOfMakers());
   },
 };
 
