@@ -2,7 +2,8 @@
  * Measures speed and memory against floors that run beside it. Usage: npm run bench [-- MODE [PART...]]. Writes server/docs/bench.md and
  * .json: rows measured anew take the place of those of the same name. MODE: "full" (unless given); "once", one round each, for a busy
  * machine; "small", the same for 100 and 1,000 files only; "quick", a few rounds for these two, which writes nothing. PART: cold, reading, warm,
- * one, keystrokes, completions, latency; all unless given.
+ * one, keystrokes, completions, latency; all of these unless given. "size", which takes long, is measured only when it is named: the cost of
+ * a file in libraries of up to 50,000.
  */
 import {
   appendFileSync,
@@ -53,10 +54,11 @@ try {
     keystrokes: () => keystrokeRows(programs),
     completions: () => completionRows(programs),
     latency: () => latencyRows(programs, join(folder, String(largest)), mode, root),
+    size: () => sizeRows(),
   };
   const rows: Row[] = [];
   for (const [part, measure] of Object.entries(measures)) {
-    if (parts.length > 0 && !parts.includes(part)) continue;
+    if (parts.length > 0 ? !parts.includes(part) : part === 'size') continue;
     rows.push(...measure());
     if (mode !== 'quick') keep(rows);
   }
@@ -140,6 +142,27 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
     row('peak memory', check.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
     ...(kept === undefined ? [] : [row('peak memory', check.peakMb, kept.peakMb, 'MB', 'parse-only, documents kept')]),
   ];
+}
+
+/** What a file costs against the size of its library, beside what one costs among a thousand. */
+function sizeRows(): readonly Row[] {
+  const templates = templatesOf(corrected());
+  const all = mode === 'full' || mode === 'once' ? [100, 1_000, 10_000, 20_000, 50_000] : [100, 1_000, 3_000];
+  const programs = all.map((size): Program => {
+    const library = join(folder, `size-${size}`);
+    write(library, generateLibrary(templates, size));
+    const args = ['check', library, ...today, '--no-cache'];
+    return { name: String(size), file: 'dist/traywright.cjs', args };
+  });
+  const uses = interleaved(programs, rounds(3), root);
+  const costs = all.map((size) => ({ size, each: (uses.get(String(size))?.cpuMs ?? Number.NaN) / size }));
+  const floor = costs.find(({ size }) => size === 1_000)?.each ?? Number.NaN;
+  return costs.map(({ size, each }) => ({
+    what: `cost a file, cold check of ${size.toLocaleString('en')} files`,
+    ratio: each / floor,
+    floor: 'a file of 1,000',
+    measured: `${each.toFixed(2)} ms a file`,
+  }));
 }
 
 /** What is left of a check when nothing is judged. */
