@@ -56,13 +56,20 @@ export function isUnfinished(line: string): boolean {
   return goesOn.test(line);
 }
 
+export interface PageMark {
+  readonly page: number;
+  /** How many pages there are, where the mark says so. */
+  readonly of: number | undefined;
+}
+
 /** `Page 2`, `Seite 2 von 4`, `- 2 -`, also at the end of a running head such as `RF-2210 Rev. C   Page 1 of 2`. */
-export function pageIn(line: string): number | undefined {
+export function pageIn(line: string): PageMark | undefined {
   const [, alone] = /^\s*[-–—]\s*(\d{1,3})\s*[-–—]\s*$/.exec(line) ?? [];
-  if (alone !== undefined) return Number(alone);
-  const [, before = '', named] =
-    /^(.*?)\b(?:page|seite|p\.)\s*(\d{1,3})(?:\s*(?:of|von|sur|\/)\s*\d{1,3})?\s*$/i.exec(line) ?? [];
+  if (alone !== undefined) return { page: Number(alone), of: undefined };
+  const [, before = '', named, of] =
+    /^(.*?)\b(?:page|seite|p\.)\s*(\d{1,3})(?:\s*(?:of|von|sur|\/)\s*(\d{1,3}))?\s*$/i.exec(line) ?? [];
   const isSentence =
     before.trim().split(/\s+/).length > 8 || /[.!?:;,]\s*$/.test(before) || /\b(?:see|siehe|voir|on)\s*$/i.test(before);
-  return named === undefined || isSentence ? undefined : Number(named);
+  if (named === undefined || isSentence) return undefined;
+  return { page: Number(named), of: of === undefined ? undefined : Number(of) };
 }

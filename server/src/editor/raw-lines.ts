@@ -1,5 +1,5 @@
 import { type Span, span } from '../base/span.ts';
-import { headingIn, isUnfinished, pageIn } from './headings.ts';
+import { headingIn, isUnfinished, type PageMark, pageIn } from './headings.ts';
 
 /** Lines that follow each other and are no statements. */
 export interface RawRun {
@@ -11,7 +11,7 @@ export interface RawRun {
 export type Passage =
   | { readonly is: 'paragraph'; readonly text: string }
   | { readonly is: 'heading'; readonly text: string }
-  | { readonly is: 'page'; readonly page: number };
+  | ({ readonly is: 'page' } & PageMark);
 
 export interface RawBlock {
   readonly span: Span;
@@ -135,15 +135,22 @@ function passagesOf(lines: readonly Line[]): readonly Passage[] {
 /** A row of a table: short, begins with a name, holds a number, and is no sentence. */
 const row = /^\s*\p{Lu}[^.!?]{0,60}\d[^!?]{0,30}[^.!?]$/u;
 
-/** Rows that follow each other, or the first below a line that announces them, are paragraphs of their own. */
+/** Wide gaps part the columns of a table, and of its head. */
+const columns = /\S\s{3,}\S/;
+
+/**
+ * Rows that follow each other, or the first below a line that announces them, are paragraphs of their own; so is what stands in columns,
+ * and what begins below it.
+ */
 function isNextRow(before: string, text: string): boolean {
+  if (columns.test(text) || (columns.test(before) && /^\s*\p{Lu}/u.test(text))) return !isUnfinished(before);
   return row.test(text) && (/:\s*$/.test(before) || (row.test(before) && !isUnfinished(before)));
 }
 
 /** `before`: the line of the same paragraph that stands above. */
 function specialIn(text: string, before: string | undefined): Passage | undefined {
   const page = pageIn(text);
-  if (page !== undefined) return { is: 'page', page };
+  if (page !== undefined) return { is: 'page', ...page };
   const heading = before !== undefined && isUnfinished(before) ? undefined : headingIn(text);
   return heading === undefined ? undefined : { is: 'heading', text: heading };
 }

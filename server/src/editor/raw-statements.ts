@@ -9,6 +9,7 @@ import { fileForm } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
+import type { PageMark } from './headings.ts';
 import { type Passage, type RawBlock, rawBlock } from './raw-lines.ts';
 
 /**
@@ -98,17 +99,37 @@ function quotedIn(passages: readonly Passage[], document: string): readonly Quot
 const longestSection = 120;
 
 /**
- * The page of each passage. A mark behind the last sentence shows that marks stand at the foot of their pages, else they stand at the
- * head; what comes before a first head of page 2 stands on page 1.
+ * The page of each passage. Where marks stand at the head, what comes before a first head of page 2 stands on page 1. What follows the last
+ * foot stands on the last page where the mark tells how many there are. A page that this leaves in doubt stays open.
  */
 function pagesOf(passages: readonly Passage[]): readonly (number | undefined)[] {
-  const isFoot = passages.at(-1)?.is === 'page';
-  const marks = passages.flatMap((passage, at) => (passage.is === 'page' ? [{ at, page: passage.page }] : []));
-  return passages.map((_passage, at) => {
-    if (isFoot) return marks.find((mark) => mark.at >= at)?.page;
-    const last = marks.findLast((mark) => mark.at <= at);
-    return last?.page ?? (marks[0]?.page === 2 ? 1 : undefined);
-  });
+  const marks = passages.flatMap((passage, at) => (passage.is === 'page' ? [{ ...passage, at }] : []));
+  const [first, end] = [marks[0], marks.at(-1)];
+  if (first === undefined || end === undefined) return [];
+  switch (placeOfMarks(passages, first, end)) {
+    case 'foot': {
+      const afterEnd = end.of === end.page + 1 ? end.of : undefined;
+      return passages.map((_passage, at) => marks.find((mark) => mark.at >= at)?.page ?? afterEnd);
+    }
+    case 'head': {
+      const beforeFirst = first.page === 2 ? 1 : undefined;
+      return passages.map((_passage, at) => marks.findLast((mark) => mark.at <= at)?.page ?? beforeFirst);
+    }
+    case 'unclear':
+      return [];
+  }
+}
+
+type PlacedMark = PageMark & { readonly at: number };
+
+/** Above the head of a first page stands a title at most: a section there, and more so several, shows that the mark is a foot. */
+function placeOfMarks(passages: readonly Passage[], first: PlacedMark, end: PlacedMark): 'head' | 'foot' | 'unclear' {
+  if (passages.at(-1)?.is === 'page') return 'foot';
+  const sections = passages.filter(
+    ({ is }, at) => is === 'heading' && at < first.at && passages[at + 1]?.is === 'paragraph',
+  ).length;
+  if (first.page !== 1 || sections === 0) return 'head';
+  return sections > 1 && end.page !== end.of ? 'foot' : 'unclear';
 }
 
 /** A line that says nothing but number and revision of the document. */

@@ -55,6 +55,26 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
     'statements:\nSection 3. Automated method\nParameters:\nWash 60 °C, 5 min\nRinse 40 °C, 1 min\n\nDry it at\n60 °C.\n',
     'statements:\n  s1: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Parameters:"}\n  s2: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Wash 60 °C, 5 min"}\n  s3: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Rinse 40 °C, 1 min"}\n  s4: {doc: D-1, rev: "02", page: , section: Automated method, quote: "Dry it at 60 °C."}\n',
   ],
+  [
+    'a mark of the first page below its sections is a foot; the last page has none',
+    'statements:\nWARNINGS\nDo not soak.\n\nCLEANING\nRinse it.\n     page 1 of 2\nSTERILIZATION\nSteam.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, section: WARNINGS, quote: "Do not soak."}\n  s2: {doc: D-1, rev: "02", page: 1, section: CLEANING, quote: "Rinse it."}\n  s3: {doc: D-1, rev: "02", page: 2, section: STERILIZATION, quote: "Steam."}\n',
+  ],
+  [
+    'of more pages than one behind the last foot, none is told',
+    'statements:\nWARNINGS\nDo not soak.\n\nCLEANING\nRinse it.\nPage 1 of 3\nDry it.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, section: WARNINGS, quote: "Do not soak."}\n  s2: {doc: D-1, rev: "02", page: 1, section: CLEANING, quote: "Rinse it."}\n  s3: {doc: D-1, rev: "02", page: , section: CLEANING, quote: "Dry it."}\n',
+  ],
+  [
+    'a mark below one section may be either, and no page is told',
+    'statements:\nCLEANING\nRinse it.\nPage 1 of 2\nDry it.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , section: CLEANING, quote: "Rinse it."}\n  s2: {doc: D-1, rev: "02", page: , section: CLEANING, quote: "Dry it."}\n',
+  ],
+  [
+    'the head of a table, its rows and what begins below them stay apart; a row goes on behind a word that wants it',
+    'statements:\n             Temperature   Time     Drying\nPre-vacuum   134 °C        3 min    25 min\nGravity: not permitted.\n\nDry it at\n60   °C.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Temperature Time Drying"}\n  s2: {doc: D-1, rev: "02", page: , quote: "Pre-vacuum 134 °C 3 min 25 min"}\n  s3: {doc: D-1, rev: "02", page: , quote: "Gravity: not permitted."}\n  s4: {doc: D-1, rev: "02", page: , quote: "Dry it at 60 °C."}\n',
+  ],
   ['nothing pasted', 'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n\n# done\n', undefined],
   ['a statement whose fields stand too far left', 'statements:\n  s1:\n  doc: D-1\n  quote: "A b."\n', undefined],
 ];
