@@ -69,7 +69,7 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   const quote = reading.quote.toLowerCase();
   const last = lastRinse([...stages.keys()], quote, src);
   if (last !== undefined) return [last];
-  const beside = [...forbiddenMethods(reading, src), ...keptMoist(quote, src)];
+  const beside = [...forbiddenMethods(reading, src, section), ...keptMoist(quote, src)];
   if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
   if (beside.length > 0) return beside;
   if (all.length > 1 && !all.every(({ forbidden }) => forbidden)) return [];
@@ -176,32 +176,48 @@ const methodNames: Partial<Record<StageWord, string>> = {
   'dry-heat': 'dry-heat',
 };
 
-function forbiddenMethods(reading: QuoteReading, src: string): readonly Fact[] {
+/** `Gravity displacement: not permitted.`: a name and the prohibition, with nothing that narrows it. */
+const onlyForbidden = /^[^:.;,()]{1,60}:\s*(?:not|nicht|non)\s\p{L}+\.?$/iu;
+
+function forbiddenMethods(reading: QuoteReading, src: string, section: Section): readonly Fact[] {
   // What was not tried out is not therefore forbidden.
   const isUntried = /\b(?:tested|validated|evaluated|geprüft|validiert|testée?|validée?)\b/i.test(reading.quote);
-  const isSterilizing = /sterili|stérili|autoclav/i.test(reading.quote) && !isUntried;
-  const forbidden = reading.stages.filter((mention) => isSterilizing && isForbidden(mention, reading));
-  return forbidden.flatMap((mention) => {
+  const isSterilizing = /sterili|stérili|autoclav/i.test(`${section.text} ${reading.quote}`) && !isUntried;
+  const isAll = onlyForbidden.test(reading.quote) && reading.negations.some(({ kind }) => kind === 'prohibition');
+  const forbidden = reading.stages.filter((mention) => isSterilizing && (isAll || isForbidden(mention, reading)));
+  const whats = forbidden.flatMap((mention) => {
     const what = methodNames[mention.stage];
-    const isNarrowed = what === undefined || conditionOf(mention, reading) !== undefined;
-    return isNarrowed ? [] : [{ path: 'not[]', value: `{what: ${what}, src: ${src}}` }];
+    return what === undefined || conditionOf(mention, reading) !== undefined ? [] : [what];
   });
+  // A method may be named by two words: `hydrogen peroxide plasma`.
+  return [...new Set(whats)].map((what) => ({ path: 'not[]', value: `{what: ${what}, src: ${src}}` }));
 }
 
 function keptMoist(quote: string, src: string): readonly Fact[] {
-  const isKept = /\b(?:keep|kept)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
-    quote,
-  );
+  const isKept =
+    /\b(?:keep|kept|transport(?:ed)?)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
+      quote,
+    );
   return isKept && !/\b(?:not|never|nicht|pas)\b/.test(quote)
     ? [{ path: 'point_of_use.keep_moist', value: `{use: ${useChoice('required')}, src: ${src}}` }]
     : [];
 }
 
+/** What is taken off before cleaning and is no part. */
+const noPart =
+  /\b(?:soil|blood|debris|residue|tissue|matter|cement|contamina|dirt|fluid|label|packag|wrap|schmutz|blut|rückst|gewebe|verschmutz|souill|sang|résidu)/;
+
+/** `Remove the obturator from the cannula before any cleaning step`. */
+const takenFrom =
+  /^(?:always )?(?:pull|remove|unscrew|detach|withdraw|take)\s.{2,40}\s(?:from|out of|off)\s.{2,40}\sbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/u;
+
 /** `Pull off the cap before cleaning`, under a heading that speaks of taking apart. */
 function apart({ stages }: Section, quote: string, src: string): readonly Fact[] {
+  const isTakenFrom = takenFrom.test(quote) && !noPart.test(quote);
   const isMeant =
-    stages.includes('disassembly') &&
-    /\b(?:apart|pull|remove|unscrew|detach|abnehmen|abziehen|abschrauben|retire)/.test(quote);
+    isTakenFrom ||
+    (stages.includes('disassembly') &&
+      /\b(?:apart|pull|remove|unscrew|detach|abnehmen|abziehen|abschrauben|retire)/.test(quote));
   return isMeant
     ? takenApart(quote).map((inside) => ({ path: 'disassembly.assembled_for', value: `{${inside}, src: ${src}}` }))
     : [];

@@ -250,6 +250,8 @@ describe('a quote becomes fields', () => {
     );
     expect(madeFrom('Store in a dry place.')).toBe('');
     expect(madeFrom('Open the flush port before cleaning.')).toBe('');
+    expect(madeFrom('Suction water through the cannula before soil dries.')).toBe('');
+    expect(madeFrom('Do not allow blood to dry on the device.')).toBe('');
     expect(madeFrom('Flush for at least 30 seconds, then dry for 20 minutes.')).toContain('do: flush');
   });
 
@@ -291,10 +293,20 @@ describe('a quote becomes fields', () => {
     ['Automated cleaning', 'Dry with air.', 'mechanical:\n  dry: {use: required, src: s5}'],
     ['Ultrasonic cleaning', 'Then rinse for 1 minute.', 'ultrasonic:\n  rinse: {time: {stated: 1 min, src: s5}}'],
     ['Point of use', 'Keep the device moist.', 'point_of_use:\n  keep_moist: {use: required, src: s5}'],
+    ['Point of use', 'Transport moist in a closed container.', 'point_of_use:\n  keep_moist: {use: required, src: s5}'],
+    [
+      'Warnings',
+      'Remove the obturator from the cannula before any cleaning step.',
+      'disassembly:\n  assembled_for: {cleaning: false, src: s5}',
+    ],
+    ['Warnings', 'Remove dried soil from the lumen before cleaning.', ''],
     ['Disassembly', 'Remove both seals before cleaning.', 'disassembly:\n  assembled_for: {cleaning: false, src: s5}'],
     ['Storage', 'Keep dry, at 15 to 30 °C.', 'storage:\n  temp: {between: [15 °C, 30 °C], src: s5}'],
     ['Sterilization', 'Do not sterilize with ethylene oxide.', 'not:\n  - {what: eo, src: s5}'],
     ['Sterilization', 'Sterilization with ethylene oxide was not tested.', ''],
+    ['Sterilization', 'Gravity displacement: not permitted.', 'not:\n  - {what: steam-gravity, src: s5}'],
+    ['Sterilization', 'Gravity displacement: not permitted for lumens.', ''],
+    ['', 'Not suitable for sterilization with hydrogen peroxide plasma.', 'not:\n  - {what: vh2o2, src: s5}'],
     [
       'Warnings',
       'Do not exceed 284 °F (140 °C).',
