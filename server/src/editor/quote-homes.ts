@@ -126,7 +126,10 @@ const manualSteps: readonly Group[] = [
   },
 ];
 
+const acting = ['contact time', 'einwirk', 'temps de contact'];
 const rinseFields: readonly Home[] = [
+  { field: elsewhere, dimension: 'time', near: acting },
+  { field: elsewhere, dimension: 'temperature', near: acting },
   { field: 'time', dimension: 'time', near: [] },
   { field: 'times', dimension: 'count', near: [] },
   { field: 'temp', dimension: 'temperature', near: [] },
@@ -162,7 +165,7 @@ const device: readonly Group[] = [
     stages: [],
     words: [...tooHot],
     unlessStage: ['ultrasonic', 'manual', 'mechanical', 'soak', 'flush', 'rinse', 'disinfection', 'dry'],
-    fields: [{ field: 'temp', dimension: 'temperature', near: tooHot }],
+    fields: [{ field: 'temp', dimension: 'temperature', near: tooHot, unlessAlso: 'time' }],
   },
   {
     path: 'limits',
@@ -215,6 +218,7 @@ const device: readonly Group[] = [
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },
       { field: 'frequency', dimension: 'frequency', near: [] },
+      { field: elsewhere, dimension: 'time', near: aerating },
     ],
   },
   {
@@ -294,7 +298,7 @@ const device: readonly Group[] = [
   {
     path: 'drying.air',
     stages: ['dry'],
-    words: ['medical air', 'compressed air', 'druckluft', 'air comprimé', 'air médical'],
+    words: ['medical air', 'filtered air', 'compressed air', 'druckluft', 'air comprimé', 'air médical'],
     fields: [
       { field: 'pressure', dimension: 'pressure', near: [] },
       { field: 'time', dimension: 'time', near: [], beside: 'pressure' },

@@ -174,9 +174,16 @@ function homesFor(mention: NumberMention, sought: Sought, groups: readonly Group
     for (const home of group.fields) {
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
       if (!fits || !isBeside(home, mention, sought)) continue;
-      const near = nearness(home, mention, sought) ?? (group.path === phase ? underPhase : undefined);
+      const near =
+        nearness(home, mention, sought) ?? (group.path === phase && home.field !== elsewhere ? underPhase : undefined);
       if (near === undefined || (near <= underPhase && isOtherPhase(group, phase, reading))) continue;
-      found.push({ mention, group, home, near, score: context + near + governed - later });
+      found.push({
+        mention,
+        group,
+        home,
+        near,
+        score: context + near + governed - later + (home.beside === undefined ? 0 : 1),
+      });
     }
   }
   return found;
@@ -265,10 +272,28 @@ function stageBefore({ span, sentence }: NumberMention, reading: QuoteReading): 
   const stages = reading.stages.filter((one) => [undefined, bracket].includes(bracketAt(quote, one.span.start)));
   const start = Math.max(0, ...numbers.filter((one) => one.sentence < sentence).map((one) => one.span.end));
   const before = stages.filter((one) => one.span.start >= start && one.span.end <= span.start);
+  const behind = verbBehind(span, reading, stages);
+  if (behind !== undefined) return behind;
   const [last, other] = [before.at(-1), before.at(-2)];
   if (last?.stage !== 'mechanical' || (other?.stage !== 'disinfection' && other?.stage !== 'dry')) return last?.stage;
   const isBetween = numbers.some((one) => one.span.start > other.span.end && one.span.end < last.span.start);
   return isBetween ? last.stage : other.stage;
+}
+
+/** `danach mit 20 ml durchspülen`: in German the step stands at the end of its clause. */
+function verbBehind(
+  own: Span,
+  { quote, language }: QuoteReading,
+  stages: QuoteReading['stages'],
+): StageWord | undefined {
+  if (language !== 'de') return undefined;
+  const start = Math.max(quote.lastIndexOf(', ', own.start), quote.lastIndexOf('; ', own.start), 0);
+  const length = quote.slice(own.end).search(/[,;:.(](?!\d)/);
+  const end = length < 0 ? quote.length : own.end + length;
+  const clause = stages.filter(
+    (one) => one.span.start >= start && one.span.end <= end && one.span.end > one.span.start,
+  );
+  return clause.some((one) => one.span.end <= own.start) ? undefined : clause[0]?.stage;
 }
 
 const farthest = 60;

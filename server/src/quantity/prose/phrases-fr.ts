@@ -3,18 +3,18 @@ import type { PhraseList } from './meaning.ts';
 export const frenchPhrases: PhraseList = [
   [
     { role: 'bound', bound: 'at_least', place: 'before-number' },
-    `au moins, d' au moins, minimum de, un minimum de, à partir de, au minimum, supérieur ou égal à, supérieure ou
+    `d' au moins, minimum de, un minimum de, à partir de, supérieur ou égal à, supérieure ou
     égale à, supérieures ou égales à, minimale de, minimal de, pas avant`,
   ],
   [
     { role: 'bound', bound: 'at_most', place: 'before-number' },
-    `au plus, tout au plus,
-    ne dépassant pas, ne dépasse pas, ne dépassent pas, ne dépassera pas, n' excédant pas, n' excède pas, n' excédera pas, jusqu' à, jusqu' a, maximum de, un maximum de, au maximum, dans les, dans un délai de, au
+    `tout au plus,
+    ne dépassant pas, ne dépasse pas, ne dépassent pas, ne dépassera pas, n' excédant pas, n' excède pas, n' excédera pas, jusqu' à, jusqu' a, maximum de, un maximum de, dans les, dans un délai de, au
     plus tard, inférieur ou égal à, inférieure ou égale à, limité à, limitée à, maximale de, maximal de, jusqu' à un
     maximum de`,
   ],
-  [{ role: 'bound', bound: 'at_least', place: 'either' }, 'min, minimale, minimal, minimales'],
-  [{ role: 'bound', bound: 'at_most', place: 'either' }, 'maximale, maximal, maximales'],
+  [{ role: 'bound', bound: 'at_least', place: 'either' }, 'min, minimale, minimal, minimales, au moins, au minimum'],
+  [{ role: 'bound', bound: 'at_most', place: 'either' }, 'maximale, maximal, maximales, au plus, au maximum'],
   [
     { role: 'bound', bound: 'at_least', place: 'after-number' },
     'ou plus, et plus, ou davantage, et au delà, ou au delà',
