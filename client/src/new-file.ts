@@ -12,7 +12,7 @@ import {
 import { listIn, recordIn, textIn } from './answers.ts';
 import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
-import { tourStepDone } from './tour.ts';
+import { cursorLeavesTour, tourStepDone } from './tour.ts';
 
 /** Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made. */
 export function registerNewFile(server: ServerConnection): Disposable {
@@ -20,6 +20,7 @@ export function registerNewFile(server: ServerConnection): Disposable {
 }
 
 async function newFile(server: ServerConnection, given: string): Promise<void> {
+  await cursorLeavesTour();
   const kind = given === '' ? await askKind(server) : given;
   if (kind === undefined) return;
   const near = nearText(server);

@@ -32,7 +32,7 @@ export function registerTour(context: ExtensionContext): readonly Disposable[] {
     tourCommand('traywright.tourProblems', () => commands.executeCommand('workbench.actions.view.problems')),
     tourCommand('traywright.tourPlace', (file, words) => showPlace(textIn(file), textIn(words))),
     tourCommand('traywright.tourSheet', (file, set) => showSheet(textIn(file), textIn(set))),
-    tourCommand('traywright.tourNewFile', () => commands.executeCommand('traywright.newFile')),
+    commands.registerCommand('traywright.tourNewFile', () => commands.executeCommand('traywright.newFile')),
   ];
 }
 
@@ -41,6 +41,18 @@ function tourCommand(name: string, show: (...given: readonly unknown[]) => Thena
     await new Promise((resolve) => setTimeout(resolve, untilCursorIsFree));
     await show(...given);
   });
+}
+
+/**
+ * Before questions that follow each other: when one closes, VS Code gives the cursor back to where it was, and a tour takes it away again
+ * from the next question, so that what is typed there is lost. So the cursor leaves the tour first, for the side bar.
+ */
+export async function cursorLeavesTour(): Promise<void> {
+  const tab = window.tabGroups.activeTabGroup.activeTab;
+  // A walkthrough is a tab that no extension is told the kind of.
+  if (tab === undefined || tab.input !== undefined) return;
+  await new Promise((resolve) => setTimeout(resolve, untilCursorIsFree));
+  await commands.executeCommand('workbench.action.focusSideBar');
 }
 
 /** The window is about to be opened anew with this folder: the tour is shown again there. */

@@ -218,6 +218,10 @@ describe('the tour', () => {
   it('makes the file when each question is answered or passed over; what is open in it is found', async () => {
     await press('Write down an instruction of your own', 'New Rule File', editor.page.locator('.quick-input-widget'));
     await chooseByName(editor, 'document', ({ label }) => label === 'Document');
+    await until('the next question', async () =>
+      (await quickInputQuestion(editor)).includes('What does it describe') ? undefined : true,
+    );
+    await cursorStaysIn('.quick-input-widget');
     const made = editor.page.locator('.tab.active', { hasText: 'of-the-tour.ifu.yaml' });
     await answerQuestions(editor, { 'Id (': 'of-the-tour' }, made);
     const written = await text(editor);
