@@ -34,6 +34,8 @@ export interface Home {
   readonly unlessAlso?: Dimension;
   /** Its word may stand before a number of another kind. */
   readonly reaches?: true;
+  /** Only in sentences that name one of these stages. */
+  readonly ofStage?: readonly StageWord[];
   /** What is counted, where the page prints a bare number. */
   readonly counted?: string;
 }
@@ -52,24 +54,22 @@ const sterilizing: readonly StageWord[] = [
   'dry-heat',
 ];
 const sterilizingWords = ['sterili', 'stérili', 'exposure', 'autoclav', 'dampf', 'vapeur', 'vacuum', 'vakuum'];
-const aerating = [
-  'aerat',
-  'degas',
-  'preheat',
-  'pre-heat',
-  'conditioning',
-  'belüft',
-  'ausgas',
-  'entgas',
-  'aérat',
-  'désorp',
-];
+const aerating = ['aerat', 'belüft', 'ausgas', 'aérat', 'désorp'];
+const preparing = ['degas', 'preheat', 'pre-heat', 'conditioning', 'entgas'];
+const gases: readonly StageWord[] = ['eo', 'formaldehyde'];
 const cycleFields: readonly Home[] = [
   { field: 'temp', dimension: 'temperature', near: [] },
   { field: 'exposure', dimension: 'time', near: [] },
   { field: 'dry', dimension: 'time', near: ['dry', 'trock', 'séch'] },
-  { field: elsewhere, dimension: 'time', near: [...aerating, 'takes'] },
-  { field: elsewhere, dimension: 'temperature', near: [...aerating, 'fall below'], reaches: true },
+  { field: elsewhere, dimension: 'time', near: [...preparing, 'takes'] },
+  { field: elsewhere, dimension: 'temperature', near: [...preparing, 'fall below'], reaches: true },
+];
+/** What a cycle with gas has besides. */
+const gasFields: readonly Home[] = [
+  { field: 'aeration.time', dimension: 'time', near: aerating },
+  { field: 'aeration.temp', dimension: 'temperature', near: aerating, reaches: true },
+  { field: 'concentration', dimension: 'concentration', near: [], ofStage: gases },
+  { field: 'humidity', dimension: 'percentage', near: ['humid', 'feucht', '% rh', '%rh'], ofStage: gases },
 ];
 
 const tooHot = ['exceed', 'heat above', 'temperatures above', 'hotter than', 'überschreit', 'dépass'];
@@ -158,7 +158,11 @@ const device: readonly Group[] = [
     path: 'sterilization.any_of[]',
     stages: sterilizing,
     words: sterilizingWords,
-    fields: [...cycleFields, { field: 'pulses', dimension: 'count', near: ['pulse', 'fraktion', 'impuls'] }],
+    fields: [
+      ...cycleFields,
+      ...gasFields,
+      { field: 'pulses', dimension: 'count', near: ['pulse', 'fraktion', 'impuls'] },
+    ],
   },
   {
     path: 'limits',
@@ -218,7 +222,7 @@ const device: readonly Group[] = [
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },
       { field: 'frequency', dimension: 'frequency', near: [] },
-      { field: elsewhere, dimension: 'time', near: aerating },
+      { field: elsewhere, dimension: 'time', near: preparing },
     ],
   },
   {
@@ -320,10 +324,15 @@ const device: readonly Group[] = [
     path: 'packaging',
     stages: ['packaging', 'container', 'wrap', 'pouch'],
     words: ['weigh', 'wieg', 'pèse'],
-    fields: [
-      { field: 'max_mass', dimension: 'mass', near: [] },
-      { field: 'layers', dimension: 'count', near: ['layer', 'lage', 'couche'] },
-    ],
+    fields: [{ field: 'max_mass', dimension: 'mass', near: [] }],
+  },
+  // Layers of a wrap beside a pouch as another way say nothing of the packaging as a whole.
+  {
+    path: 'packaging',
+    stages: ['packaging', 'wrap'],
+    words: ['wrap'],
+    unlessStage: ['pouch'],
+    fields: [{ field: 'layers', dimension: 'count', near: ['layer', 'lage', 'couche'] }],
   },
   {
     path: 'cooling',

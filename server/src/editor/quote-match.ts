@@ -172,6 +172,7 @@ function homesFor(mention: NumberMention, sought: Sought, groups: readonly Group
     const governed = governing !== undefined && group.stages.includes(governing) ? governs + besides(group) : 0;
     const later = governing !== undefined && governed === 0 && isNamedLater(group, mention, reading) ? isLater : 0;
     for (const home of group.fields) {
+      if (home.ofStage !== undefined && !reading.stages.some(({ stage }) => home.ofStage?.includes(stage))) continue;
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
       if (!fits || !isBeside(home, mention, sought)) continue;
       const near =
