@@ -46,6 +46,7 @@ export class StatusReporter {
       await slices.pause();
     }
     this.#running = false;
+    for (const library of this.#workbench.libraries.all()) library.rest();
     this.#tell();
   }
 
