@@ -42,7 +42,8 @@ async function quoteToFields(server: ServerConnection, given: unknown, statement
   edit.set(uri, edits);
   await workspace.applyEdit(edit);
   const left = textsIn(answer.left);
-  if (left.length > 0) void window.showInformationMessage(`Traywright: left for you: ${left.join('; ')}.`);
+  const told = [...(left.length === 0 ? [] : [`left for you: ${left.join('; ')}.`]), textIn(answer.caution)];
+  void window.showInformationMessage(`Traywright: ${told.join(' ').trim()}`);
 }
 
 function snippetEdit(insertion: unknown): SnippetTextEdit[] {

@@ -81,6 +81,7 @@ export function quoteToFields(
   const left = [
     ...inside.left,
     ...matched.left.map((number) => `${number} (no field found)`),
+    ...packagesUnsaid(reading, fields).map((words) => `no field for: "${words}"`),
     ...facts.flatMap(({ condition }) =>
       condition === undefined
         ? []
@@ -98,6 +99,14 @@ export function quoteToFields(
       .filter(({ path }) => !there.includes(path))
       .flatMap(readable),
   };
+}
+
+const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'container']);
+
+/** `132 °C, 4 min, double wrapped`: packages that the sentence names and that no field of it holds. */
+function packagesUnsaid({ quote, stages }: QuoteReading, fields: readonly NewField[]): readonly string[] {
+  if (fields.length === 0 || fields.some(({ path }) => path.startsWith('packaging'))) return [];
+  return stages.filter(({ stage }) => packages.has(stage)).map(({ span }) => quote.slice(span.start, span.end));
 }
 
 /** `manual, steps: rinse, time at least 2 min`. */

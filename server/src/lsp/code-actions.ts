@@ -9,6 +9,7 @@ import { asPlain } from '../editor/offer.ts';
 import { sentencesOf } from '../editor/open-sentences.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
 import { statementsFromRaw } from '../editor/raw-statements.ts';
+import { leftUnclear } from '../editor/sentence-notes.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { DocumentAt } from './document-places.ts';
@@ -34,7 +35,8 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const isAsked = here.some(({ fixes }) => fixes.some(({ setsAside }) => setsAside === true));
   const kind = isAsked && wanted(CodeActionKind.QuickFix) ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite;
   const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
-  if (!wanted(CodeActionKind.QuickFix)) return [...fields];
+  const unclear = wanted(CodeActionKind.RefactorRewrite) ? unclearActions(at, start, parts) : [];
+  if (!wanted(CodeActionKind.QuickFix)) return [...fields, ...unclear];
   const all = sentencesActions(at, { start, end }, parts);
   const fixes = [
     ...all.pasted,
@@ -43,7 +45,7 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
     ...all.made,
   ];
   // Before a number is set aside, its field is offered.
-  return isAsked ? [...fields, ...fixes] : [...fixes, ...fields];
+  return isAsked ? [...fields, ...fixes, ...unclear] : [...fixes, ...fields, ...unclear];
 }
 
 function fixActions(
@@ -162,6 +164,20 @@ function sentencesActions(
   const action: CodeAction = { title, kind: CodeActionKind.QuickFix, command };
   if (isPasted) return { ...none, pasted: [action] };
   return isStatement && open.length > 1 ? { ...none, made: [action] } : none;
+}
+
+/** The field that an open sentence is about, with the sentence as what the page leaves unclear. */
+function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): readonly CodeAction[] {
+  const tree = treeOf(at.record);
+  const id = tree === undefined ? undefined : statementAt(tree, offset)?.id.text;
+  const sentence = tree === undefined ? undefined : sentencesOf(tree).find((one) => one.id === id);
+  if (tree === undefined || sentence?.state !== 'open') return [];
+  const [field] = quoteToFields(at.record, tree, offset)?.made ?? [];
+  const edits = leftUnclear(at.record, tree, sentence, field);
+  if (edits === undefined) return [];
+  const title = `The page leaves it unclear: write that down for ${field?.replaceAll('.', ', ').replaceAll('_', ' ')}`;
+  const edit = workspaceEdit(at, new Map([[at.home.file, edits]]), parts);
+  return [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
 }
 
 export const fieldsTitle = 'Turn the quote into fields';

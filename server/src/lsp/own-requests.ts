@@ -5,6 +5,7 @@ import { asSnippet } from '../editor/offer.ts';
 import { pasteInto } from '../editor/paste.ts';
 import type { FieldsFromQuote } from '../editor/quote-to-fields.ts';
 import { quoteToFields } from '../editor/quote-to-fields.ts';
+import { caution } from '../editor/walk-choice.ts';
 import type { CleanPaste } from '../quantity/prose/clean-paste.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
 import type { Kind } from '../schema/kinds.ts';
@@ -88,6 +89,7 @@ async function fields(
     })),
     made: found.made,
     left: found.left,
+    caution,
   };
 }
 

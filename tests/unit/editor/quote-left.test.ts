@@ -44,6 +44,12 @@ describe('what a quote says beside its fields', () => {
     expect(from('Brush the lumen with 5 passes.').left).toEqual(['5 passes (no field found)']);
   });
 
+  it('packages that are named beside a cycle have no field of it, and are told', () => {
+    const { left } = from('Pre-vacuum steam 132 °C, at least 4 minutes, in a double wrap or a peel pouch.');
+    expect(left).toEqual(['no field for: "double wrap"', 'no field for: "pouch"']);
+    expect(from('Pre-vacuum steam 132 °C, at least 4 minutes.').left).toEqual([]);
+  });
+
   it('the pH of a bath and of a washer go to their own detergents, beside the limit of the device', () => {
     const limit = 'limits:\n  ph: {between: [6, 11], src: s1}\n';
     expect(madeFrom('Soak in a detergent of pH 6 to 8.', limit)).toContain(

@@ -78,7 +78,11 @@ describe('writing over the protocol', () => {
     expect(actions.map(({ title, kind, isPreferred }) => [title, kind, isPreferred])).toEqual([
       ['Turn the quote into fields', 'quickfix', undefined],
       ['Note 140 °C as not needed (then write the reason)', 'quickfix', undefined],
+      ['The page leaves it unclear: write that down for limits, temp', 'refactor.rewrite', undefined],
     ]);
+    expect(actions[2]?.edit?.documentChanges?.[0]).toMatchObject({
+      edits: [{ newText: expect.stringContaining('temp: {ambiguous: "Do not exceed 140 °C.", src: s1}') }],
+    });
   });
 
   it('where all is there already, the action stays and says why', async () => {

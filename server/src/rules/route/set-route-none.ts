@@ -1,6 +1,8 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import type { Place } from '../../model/node.ts';
+import { rootOf } from '../../model/node.ts';
 import { gapOfDevice, gapOfSet, type RouteGap } from '../../route/explanation.ts';
 import { routeOfDeviceSomewhere, routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
@@ -18,8 +20,7 @@ export const rule = defineRule({
   check(entity: AnyEntity, { view, report }) {
     const gap = withoutRoute(entity, view);
     if (gap === undefined) return;
-    const device = isOfKind(entity, 'device') ? (entity.sterilization ?? entity.cleaning) : undefined;
-    report({ at: device?.at ?? gap.route.at, ...clashReport(gap) });
+    report({ at: causeIn(entity, gap) ?? gap.route.at, ...clashReport(gap) });
   },
   examples: {
     bad: [
@@ -70,9 +71,9 @@ kind: device
 id: pressure-probe
 manual: {use: required}
 sterilization:
-^^^^^^^^^^^^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
   any_of:
     - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
+                           ^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
 statements:
   s1: {doc: PP-4, rev: B, page: 6, quote: "Ethylene oxide: 55 °C, 60 minutes."}
 === packaging/wrap.ifu.yaml
@@ -122,6 +123,13 @@ manual: {use: required}
     ],
   },
 });
+
+/** In a device the demand of its own page that stands in the way first. */
+function causeIn(entity: AnyEntity, { clashes }: RouteGap): Place | undefined {
+  if (!isOfKind(entity, 'device')) return undefined;
+  const own = clashes.flatMap(({ atoms }) => atoms).find(({ at }) => rootOf(at) === rootOfEntity(entity));
+  return own?.at ?? (entity.sterilization ?? entity.cleaning)?.at;
+}
 
 /** A device is judged alone where no set holds it; else the set says it. */
 function withoutRoute(entity: AnyEntity, view: LibraryView): RouteGap | undefined {
