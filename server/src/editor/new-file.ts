@@ -128,11 +128,17 @@ export function proposedId(kind: Kind, answers: Answers): string {
   const parts = kind === 'document' ? [answers.doc, answers.rev] : [answers.maker, answers.name ?? answers.title];
   const words = parts.flatMap((part) => part ?? []).join('-');
   const plain = words.normalize('NFD').replace(/\p{Mn}/gu, '');
-  const id = plain
-    .replace(/[^A-Za-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, 64);
+  const id = wholeWords(plain.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, ''));
   return kind === 'document' ? id : id.toLowerCase();
+}
+
+const longestId = 64;
+
+/** As many of the words as an id may hold: a word cut in two reads as a slip of somebody's hand. */
+function wholeWords(id: string): string {
+  if (id.length <= longestId) return id;
+  const end = id.lastIndexOf('-', longestId);
+  return id.slice(0, end > 0 ? end : longestId);
 }
 
 /**

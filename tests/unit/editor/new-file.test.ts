@@ -66,6 +66,9 @@ describe('a new file', () => {
 
   it('has what was answered in the order of the work, and what is mandatory as empty lines', () => {
     expect(proposedId('device', scissors)).toBe('duskwell-take-apart-scissors');
+    const long = { maker: ['Thornwaithe Surgical Craft'], name: ['TW Curved Suction Cannula with Obturator'] };
+    expect(proposedId('device', long)).toBe('thornwaithe-surgical-craft-tw-curved-suction-cannula-with');
+    expect(proposedId('device', { name: ['x'.repeat(70)] })).toBe('x'.repeat(64));
     expect(newFileText('device', 'duskwell-scissors', scissors)).toMatchInlineSnapshot(`
       "kind: device
       id: duskwell-scissors
