@@ -24,7 +24,9 @@ const lightWords: ReadonlySet<string> = new Set(
   ),
 );
 const measureNouns: ReadonlySet<string> = new Set(
-  'magnification pressure temperature vergrößerung druck temperatur grossissement pression température'.split(' '),
+  'magnification pressure temperature drying exposure vergrößerung druck temperatur trocknung grossissement pression température séchage'.split(
+    ' ',
+  ),
 );
 /** A bound word reaches over so many words to its number: `minimum dry time in the chamber 30 minutes`. */
 const reachOfBound = 6;

@@ -32,13 +32,13 @@ export const germanPhrases: PhraseList = [
   [{ role: 'bound', bound: 'exactly', place: 'either' }, 'genau, exakt, präzise'],
   [
     { role: 'compare', side: 'over', place: 'word' },
-    'mehr als, über, oberhalb von, oberhalb, größer als, öfter als, größer',
+    'mehr als, über, oberhalb von, oberhalb, größer als, schwerer als, öfter als, größer',
   ],
   [{ role: 'compare', side: 'over', place: 'word', fits: 'time' }, 'länger als'],
   [{ role: 'compare', side: 'over', place: 'word', fits: 'temperature' }, 'höher als, heißer als, wärmer als'],
   [
     { role: 'compare', side: 'under', place: 'word' },
-    'weniger als, unter, unterhalb von, unterhalb, kleiner als, niedriger als, geringer als',
+    'weniger als, leichter als, unter, unterhalb von, unterhalb, kleiner als, niedriger als, geringer als',
   ],
   [{ role: 'compare', side: 'under', place: 'word', fits: 'time' }, 'kürzer als'],
   [{ role: 'compare', side: 'under', place: 'word', fits: 'temperature' }, 'kälter als'],

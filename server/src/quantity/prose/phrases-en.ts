@@ -39,11 +39,14 @@ export const englishPhrases: PhraseList = [
   [{ role: 'bound', bound: 'exactly', place: 'either' }, 'exactly, precisely, neither more nor less than'],
   [
     { role: 'compare', side: 'over', place: 'word' },
-    'more than, greater than, over, above, in excess of, beyond, more often than',
+    'more than, greater than, over, above, in excess of, beyond, more often than, heavier than',
   ],
   [{ role: 'compare', side: 'over', place: 'word', fits: 'time' }, 'longer than'],
   [{ role: 'compare', side: 'over', place: 'word', fits: 'temperature' }, 'higher than, hotter than, warmer than'],
-  [{ role: 'compare', side: 'under', place: 'word' }, 'less than, fewer than, below, under, lower than, smaller than'],
+  [
+    { role: 'compare', side: 'under', place: 'word' },
+    'less than, fewer than, below, under, lower than, smaller than, lighter than',
+  ],
   [{ role: 'compare', side: 'under', place: 'word', fits: 'time' }, 'shorter than'],
   [{ role: 'compare', side: 'under', place: 'word', fits: 'temperature' }, 'cooler than, colder than'],
   [{ role: 'compare', side: 'over', place: 'verb' }, 'exceed, exceeds, exceeded, exceeding, surpass, surpassed'],
