@@ -1,8 +1,6 @@
-import type { FileRecord } from '../library/file-record.ts';
-import { isReadable, KnownOfRecords } from '../library/resting-record.ts';
 import type { LibraryView } from '../library/view.ts';
-import type { AnyEntity } from '../model/entity.ts';
-import { eachNode } from '../model/walk.ts';
+import type { EntityOf } from '../model/entities.generated.ts';
+import { nodesIn } from '../model/walk.ts';
 
 /** How much of what the department puts into its sets has been encoded at all. Ids are in code-unit order. */
 export interface Coverage {
@@ -27,10 +25,9 @@ export type Encoding = 'encoded' | 'unreadable' | 'missing';
 
 /** "No finding" means little for a library that holds few of its devices; so this is printed beside it. */
 export function coverageOf(view: LibraryView): Coverage {
-  return coverageBy(view.records('set').map(familiesOf), (family) => {
-    const devices = view.claims('device', family);
-    if (devices.some(isReadable)) return 'encoded';
-    return devices.length > 0 ? 'unreadable' : 'missing';
+  return coverageBy(view.all('set').map(familiesIn), (family) => {
+    if (view.get('device', family) !== undefined) return 'encoded';
+    return view.exists('device', family) ? 'unreadable' : 'missing';
   });
 }
 
@@ -51,18 +48,12 @@ export function coverageBy(sets: Iterable<FamiliesOfSet>, encodingOf: (family: s
   return { named: families.size, encoded: families.size - missing.length - unreadable.length, missing, unreadable };
 }
 
-const families = new KnownOfRecords<FamiliesOfSet>(familiesIn, { named: [], perhaps: [] });
-
-export function familiesOf(set: FileRecord): FamiliesOfSet {
-  return families.of(set);
-}
-
-function familiesIn(set: AnyEntity): FamiliesOfSet {
+export function familiesIn(set: EntityOf['set']): FamiliesOfSet {
   const named = new Set<string>();
   const perhaps = new Set<string>();
-  eachNode(set, (node) => {
-    if (node.node !== 'text' || node.refers?.includes('device') !== true) return;
+  for (const node of nodesIn(set)) {
+    if (node.node !== 'text' || node.refers?.includes('device') !== true) continue;
     (node.open === true ? perhaps : named).add(node.text);
-  });
+  }
   return { named: [...named], perhaps: [...perhaps] };
 }

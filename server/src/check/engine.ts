@@ -4,7 +4,6 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { KeptFile } from '../library/kept-file.ts';
 import type { IndexKey } from '../library/keys.ts';
 import { Library } from '../library/library.ts';
-import type { LoadedFile } from '../library/loaded-file.ts';
 import type { WhenNoted } from '../library/readers.ts';
 import { Readers } from '../library/readers.ts';
 import { type GivenAnswer, LibraryView, QueryAnswers } from '../library/view.ts';
@@ -63,11 +62,6 @@ export class Engine {
 
   set(file: FileId, text: string): readonly FileId[] {
     return this.#changed(file, this.library.set(file, text));
-  }
-
-  /** The file as it was opened: its text, or none. */
-  load(loaded: LoadedFile): readonly FileId[] {
-    return this.#changed(loaded.file, this.library.load(loaded));
   }
 
   put(record: FileRecord): readonly FileId[] {
@@ -187,16 +181,6 @@ export class Engine {
     for (const key of this.#answers.forget(keys))
       for (const reader of this.#readers.of(key)) if (this.#judged.delete(reader)) affected.push(reader);
     return affected;
-  }
-
-  /**
-   * Lets go of what can be made again from the texts: entities, and answers that hold them. Findings stay, and what they rest on. A
-   * judgement that was begun begins anew.
-   */
-  letGo(): void {
-    this.library.letGo();
-    this.#answers.letGo();
-    this.#changes++;
   }
 
   *#judge(record: FileRecord): Generator<void, Judged> {

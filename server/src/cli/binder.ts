@@ -6,6 +6,7 @@ import { filesAtRevision } from '../host/git.ts';
 import { standingAt } from '../host/git-log.ts';
 import { findLibraries } from '../host/library-search.ts';
 import { outputFolder } from '../host/output-folder.ts';
+import { recordOf } from '../library/loaded-file.ts';
 import { printingOf } from '../print/amounts.ts';
 import { binder, sheetsOfSections } from '../print/binder/binder.ts';
 import type { BinderContent, BinderFinding, BinderOrigin } from '../print/binder/content.ts';
@@ -81,7 +82,7 @@ function recorded(root: string, revision: string, day: IsoDate): Source | { read
   const state = filesAtRevision(root, revision);
   if ('why' in state) return state;
   const engine = new Engine({ rules: allRules, today: day });
-  for (const file of state.files) engine.load(file);
+  for (const file of state.files) engine.put(recordOf(file));
   return { engine, origin: { day, version, commit: state.commit, state: 'as-recorded', files: state.files.length } };
 }
 

@@ -5,6 +5,7 @@ import { documentsChangedSince } from '../host/git-documents.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { keptPathsIn } from '../library/kept-paths.ts';
 import { fileIdOf, libraryFileName } from '../library/listed-files.ts';
+import { recordOf } from '../library/loaded-file.ts';
 import { allRules } from '../rules/all.generated.ts';
 
 /**
@@ -20,7 +21,7 @@ export function changedFiles(
   const before = filesSince(found.root, revision);
   if ('why' in before) return before;
   const engine = new Engine({ rules: allRules, today: now.view().today });
-  for (const loaded of before.files) engine.load(loaded);
+  for (const loaded of before.files) engine.put(recordOf(loaded));
   for (const file of engine.library.files()) engine.findings(file);
   // The library's own file has a say in everything: settings, the day, folders left out.
   if (differs(fileIdOf(libraryFileName), engine, now)) return { files: new Set(now.library.files()) };

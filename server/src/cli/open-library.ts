@@ -8,6 +8,7 @@ import { isBelow, leftOutFolders } from '../library/left-out.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { libraryFileName, ruleFilesOf } from '../library/listed-files.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
+import { recordOf } from '../library/loaded-file.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { Progress } from './progress.ts';
 import { takeDocuments } from './take-documents.ts';
@@ -70,11 +71,11 @@ export function beginLibrary(found: FoundLibrary, options: OpenOptions): BegunLi
   const listed = withTyped(ruleFilesOf(found.listing), typed);
   const first = listed.find(({ path }) => path === libraryFileName);
   const settings = first === undefined ? undefined : { listed: first, opened: openFile(found.root, first) };
-  if (settings !== undefined) engine.load(loadedFrom(settings.opened, typed));
+  if (settings !== undefined) engine.put(recordOf(loadedFrom(settings.opened, typed)));
   const day = asked ?? dayOf(engine.view(), clock);
   if (day !== engine.view().today && settings !== undefined) {
     engine = new Engine({ rules, today: day, changes: 'unlikely' });
-    engine.load(loadedFrom(settings.opened, typed));
+    engine.put(recordOf(loadedFrom(settings.opened, typed)));
   }
   const folders = leftOutFolders(engine.view());
   const files = listed.filter(({ path }) => path === libraryFileName || !isBelow(path, folders));
@@ -94,7 +95,7 @@ export function finishLibrary(begun: BegunLibrary, opened: (listed: ListedFile) 
   for (const [index, listed] of files.entries()) {
     const loaded = loadedFrom(opened(listed), typed);
     if (loaded.text === undefined) unread.add(listed.file);
-    if (listed !== settings?.listed) engine.load(loaded);
+    if (listed !== settings?.listed) engine.put(recordOf(loaded));
     progress.step(index + 1, files.length);
   }
   if (pdfReader !== undefined) takeDocuments(engine, found.root, { program: pdfReader, texts: pdfTexts }, progress);

@@ -12,6 +12,7 @@ import { wasOpened } from '../check/state/traits.ts';
 import type { OpenedFile } from '../host/library-files.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { keptKey } from '../library/keys.ts';
+import { recordOf } from '../library/loaded-file.ts';
 import type { JudgedFile, JudgedLibrary } from './judged-library.ts';
 import { aboutOf, judgedBy } from './judged-library.ts';
 import type { KeptDocuments } from './kept-documents.ts';
@@ -102,7 +103,7 @@ function restingIn(begun: BegunLibrary, { before, opened, documents }: Resuming,
     read: (place) => {
       const one = opened[places.get(place) ?? -1];
       if (one === undefined) throw new RangeError(`no file rests at ${place}`);
-      return loadedFrom(one, begun.options.typed);
+      return recordOf(loadedFrom(one, begun.options.typed));
     },
     keptFile: (path) => documents?.read(path),
   });
@@ -122,9 +123,9 @@ function freshRecords(begun: BegunLibrary, { opened }: Resuming, { was }: Compar
     if (was[at] !== undefined || one === undefined) continue;
     opened[at] = undefined;
     const loaded = loadedFrom(one, options.typed);
-    if (listed !== settings?.listed) engine.load(loaded);
-    const record = engine.library.record(listed.file);
-    if (record === undefined) continue;
+    const known = listed === settings?.listed ? engine.library.record(listed.file) : undefined;
+    const record = known ?? recordOf(loaded);
+    if (known === undefined) engine.put(record);
     fresh.set(at, { record, text: loaded.text === undefined ? 'not-opened' : 'opened' });
     options.progress.step(at + 1, files.length);
   }

@@ -1,7 +1,6 @@
 import type { FileId } from '../base/brand.ts';
 import type { Span } from '../base/span.ts';
 import type { Library } from '../library/library.ts';
-import { KnownOfRecords } from '../library/resting-record.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import { fieldOf } from '../model/walk.ts';
@@ -26,10 +25,10 @@ export function symbolsFor(typed: string, library: Library): readonly LibrarySym
   const begins: LibrarySymbol[] = [];
   const holds: LibrarySymbol[] = [];
   for (const file of library.files()) {
-    const record = library.record(file);
-    const matched = record && words.of(record).find((text) => text.toLowerCase().includes(wanted));
-    const entity = matched === undefined ? undefined : record?.entity;
-    if (matched === undefined || entity === undefined) continue;
+    const entity = library.record(file)?.entity;
+    if (entity === undefined) continue;
+    const matched = numbersOf(entity).find((text) => text.toLowerCase().includes(wanted));
+    if (matched === undefined) continue;
     (matched.toLowerCase().startsWith(wanted) ? begins : holds).push(symbolOf(entity, matched));
     if (begins.length >= mostFound) break;
   }
@@ -43,8 +42,6 @@ function symbolOf(entity: AnyEntity, matched: string): LibrarySymbol {
   const detail = shown.toLowerCase().includes(matched.toLowerCase()) ? kind : `${kind}, ${matched}`;
   return { name: shown, detail, kind, file, span: entity.id?.at.span ?? entity.at.span };
 }
-
-const words = new KnownOfRecords<readonly string[]>(numbersOf, []);
 
 /** Everything by which a person may look for it. */
 function numbersOf(entity: AnyEntity): readonly string[] {

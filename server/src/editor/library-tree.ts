@@ -5,7 +5,6 @@ import { coverageOf } from '../check/coverage.ts';
 import type { Finding } from '../check/finding.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { Library } from '../library/library.ts';
-import { KnownOfRecords } from '../library/resting-record.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { fieldOf } from '../model/walk.ts';
@@ -100,15 +99,12 @@ function stageOf({ kind }: FileRecord): string {
   return stages.find(({ kinds }) => kinds.includes(kind))?.id ?? unreadable.id;
 }
 
-function fileIn(record: FileRecord, checked: CheckedLibrary): TreeFile {
-  const { file, kind, id } = record;
+function fileIn({ file, kind, id, entity }: FileRecord, checked: CheckedLibrary): TreeFile {
   const findings = checked.findings(file);
-  const label = namesOf.of(record) || id || file;
+  const label = (entity === undefined ? '' : nameIn(entity)) || id || file;
   const detail = kind === undefined ? file : `${shapeOf(kind).title} ${id ?? ''}`.trim();
   return { file, label, detail, counts: countsOf(findings), overdue: findings.some(isLateReview) };
 }
-
-const namesOf = new KnownOfRecords(nameIn, '');
 
 function nameIn(entity: AnyEntity): string {
   for (const key of ['name', 'title']) {

@@ -3,7 +3,6 @@ import { entityId } from '../base/brand.ts';
 import { LineIndex } from '../base/line-index.ts';
 import type { Problem } from '../base/problem.ts';
 import type { AnyEntity } from '../model/entity.ts';
-import { rootOfEntity } from '../model/entity.ts';
 import { lower } from '../model/lower.ts';
 import { inspect } from '../schema/inspect.ts';
 import type { Kind } from '../schema/kinds.ts';
@@ -20,10 +19,10 @@ import type { IndexKey } from './keys.ts';
 export interface FileRecord {
   readonly file: FileId;
   readonly text: string;
-  readonly kind?: Kind | undefined;
+  readonly kind?: Kind;
   /** Kept even when the rest can't be read, so that an unreadable file causes no false "unknown id" elsewhere. */
-  readonly id?: EntityId | undefined;
-  readonly entity?: AnyEntity | undefined;
+  readonly id?: EntityId;
+  readonly entity?: AnyEntity;
   /** What is wrong with the file by itself: syntax and schema. */
   readonly problems: readonly Problem[];
   readonly exports: ReadonlySet<IndexKey>;
@@ -32,31 +31,14 @@ export interface FileRecord {
 export function readRuleFile(file: FileId, text: string): FileRecord {
   const { tree, problems } = readTree(text);
   if (tree === undefined || tree.node !== 'map') return unreadableFile(file, text, problems);
-  const ofForm = inspect(tree).map((problem) => asToDo(problem, text));
-  const all = [...problems, ...withoutEchoes(ofForm, problems, text)];
-  const entity = entityOf(tree, file);
-  if (entity === undefined) return unreadableFile(file, text, all);
-  const { kind, id } = rootOfEntity(entity);
-  return { file, text, kind, id, entity, problems: all, exports: exportsOf(entity) };
-}
-
-/** The entity that `readRuleFile` finds, for whoever knows already what is wrong with the file. */
-export function entityIn(file: FileId, text: string): AnyEntity | undefined {
-  const { tree } = readTree(text);
-  return tree?.node === 'map' ? entityOf(tree, file) : undefined;
-}
-
-function entityOf(tree: MapTree, file: FileId): AnyEntity | undefined {
   const kind = textUnder(tree, 'kind');
   const id = textUnder(tree, 'id');
-  if (kind === undefined || !isKind(kind) || id === undefined) return undefined;
-  return lower(tree, shapeOf(kind), { file, kind, id: entityId(id) }) as AnyEntity;
-}
-
-/** The record as if its file said something else: that can't be read from its text. */
-export function withEntity({ file, text, problems }: FileRecord, entity: AnyEntity): FileRecord {
-  const { kind, id } = rootOfEntity(entity);
-  return { file, text, kind, id, entity, problems, exports: exportsOf(entity) };
+  const ofForm = inspect(tree).map((problem) => asToDo(problem, text));
+  const all = [...problems, ...withoutEchoes(ofForm, problems, text)];
+  if (kind === undefined || !isKind(kind) || id === undefined) return unreadableFile(file, text, all);
+  const root = { file, kind, id: entityId(id) };
+  const entity = lower(tree, shapeOf(kind), root) as AnyEntity;
+  return { file, text, kind, id: root.id, entity, problems: all, exports: exportsOf(entity) };
 }
 
 /** A broken line misleads everything that is read from it: what the schema says about the same line is an echo. */

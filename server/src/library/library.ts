@@ -8,9 +8,6 @@ import { readRuleFile } from './file-record.ts';
 import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
 import { entityKey, idsKey, keptKey, kindKey } from './keys.ts';
-import type { LoadedFile } from './loaded-file.ts';
-import { recordOf } from './loaded-file.ts';
-import { HeldRecords, RestingRecord } from './resting-record.ts';
 import type { UnreadFiles } from './unread-files.ts';
 
 /** All files of one library, and who exports what. Changing it returns the keys whose readers must be judged again. */
@@ -18,7 +15,6 @@ export class Library {
   readonly #records = new Map<FileId, FileRecord>();
   readonly #exporters = new Map<IndexKey, Map<FileId, FileRecord>>();
   /** Lists made from `#exporters`, each until one of its files changes. */
-  readonly #lists = new Map<IndexKey, readonly FileRecord[]>();
   readonly #entities = new Map<IndexKey, readonly AnyEntity[]>();
   readonly #ids = new Map<IndexKey, ReadonlySet<string>>();
   /** Documents and the like, by their paths: facts from outside, put here by whoever can open files. */
@@ -27,23 +23,10 @@ export class Library {
   /** Files that belong to the library though nobody may have asked for their records yet; each is in `#records` from then on. */
   #unread: UnreadFiles | undefined;
   readonly #deleted = new Set<FileId>();
-  readonly #held = new HeldRecords();
-
-  /** How many entities can be let go. */
-  get held(): number {
-    return this.#held.count;
-  }
-
-  /** Lets all entities go: each is made again when somebody asks. Only while nobody is at work with some, who would mix old with new. */
-  letGo(): void {
-    this.#held.letGo();
-    this.#entities.clear();
-  }
 
   /** Takes in files that are read when somebody asks for them. Only once, and for a library of which no reader remembers anything. */
   rest(unread: UnreadFiles): void {
     this.#unread = unread;
-    this.#lists.clear();
     this.#entities.clear();
     this.#ids.clear();
     this.#sorted = undefined;
@@ -53,21 +36,11 @@ export class Library {
   set(file: FileId, text: string): ReadonlySet<IndexKey> {
     const old = this.record(file);
     if (old?.kind !== undefined && old.text === text) return new Set();
-    return this.load({ file, text, problems: [] });
+    return this.put(readRuleFile(file, text));
   }
 
-  /** Reads the file, or what there is of it, and adds it or puts it in the place of the one before. */
-  load(loaded: LoadedFile): ReadonlySet<IndexKey> {
-    return this.put(this.#read(loaded));
-  }
-
-  #read(loaded: LoadedFile): RestingRecord {
-    return new RestingRecord(recordOf(loaded), this.#held);
-  }
-
-  /** Adds or replaces a record of another library, or one that was never a text. */
-  put(given: FileRecord): ReadonlySet<IndexKey> {
-    const record = given instanceof RestingRecord ? given.in(this.#held) : given;
+  /** Adds or replaces a record that was read elsewhere (a worker, a cache). */
+  put(record: FileRecord): ReadonlySet<IndexKey> {
     const old = this.record(record.file);
     if (old === undefined) {
       this.#sorted = undefined;
@@ -81,7 +54,6 @@ export class Library {
     if (old === undefined) return new Set();
     for (const key of old.exports) this.#unexport(key, old);
     this.#records.delete(file);
-    this.#held.remove(old);
     this.#deleted.add(file);
     this.#sorted = undefined;
     return new Set([...changedKeys(old, undefined), ...this.#answered(old)]);
@@ -98,8 +70,7 @@ export class Library {
       for (const record of this.exporters(key)) {
         for (const one of record.exports) changed.add(one);
         const isInUse = [...record.exports].some((one) => this.#entities.has(one));
-        if (isInUse && record.file !== response.file)
-          this.#replace(record, new RestingRecord(readRuleFile(record.file, record.text), this.#held));
+        if (isInUse && record.file !== response.file) this.#replace(record, readRuleFile(record.file, record.text));
       }
     }
     return changed;
@@ -130,10 +101,8 @@ export class Library {
   record(file: FileId): FileRecord | undefined {
     const known = this.#records.get(file);
     if (known !== undefined || !this.#isUnread(file)) return known;
-    const loaded = this.#unread?.read(file);
-    if (loaded === undefined) return undefined;
-    const record = this.#read(loaded);
-    this.#take(record);
+    const record = this.#unread?.read(file);
+    if (record !== undefined) this.#take(record);
     return record;
   }
 
@@ -146,13 +115,9 @@ export class Library {
   /** The files that export `key`, in the order of `files()`. */
   exporters(key: IndexKey): readonly FileRecord[] {
     for (const file of this.#unread?.exporters(key) ?? []) this.record(file);
-    const known = this.#lists.get(key);
-    if (known !== undefined) return known;
-    const files = [...(this.#exporters.get(key)?.values() ?? [])];
-    if (files.length < 2) return files;
-    const sorted = files.sort((a, b) => (a.file < b.file ? -1 : 1));
-    this.#lists.set(key, sorted);
-    return sorted;
+    const files = this.#exporters.get(key);
+    if (files === undefined) return [];
+    return files.size === 1 ? [...files.values()] : [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
   }
 
   /** The readable entities that export `key`, in the order of `files()`. */
@@ -186,13 +151,11 @@ export class Library {
   }
 
   #take(record: FileRecord): void {
-    this.#held.add(record);
     this.#records.set(record.file, record);
     for (const key of record.exports) this.#export(key, record);
   }
 
   #forgetLists(key: IndexKey): void {
-    this.#lists.delete(key);
     this.#entities.delete(key);
     this.#ids.delete(key);
   }
@@ -207,12 +170,10 @@ export class Library {
   /** Most edits leave the keys as they are; then the lists of thousands stay too, with the one entity in its place. */
   #replace(old: FileRecord, record: FileRecord): void {
     for (const key of old.exports) if (!record.exports.has(key)) this.#unexport(key, old);
-    this.#held.remove(old);
-    this.#held.add(record);
     this.#records.set(record.file, record);
     for (const key of record.exports) {
       const list = this.#entities.get(key);
-      const place = list === undefined || old.entity === undefined ? -1 : list.indexOf(old.entity);
+      const place = old.entity === undefined ? -1 : (list?.indexOf(old.entity) ?? -1);
       const ids = this.#ids.get(key);
       this.#export(key, record);
       if (list !== undefined && place >= 0 && record.entity !== undefined)

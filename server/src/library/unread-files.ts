@@ -1,8 +1,8 @@
 import type { FileId } from '../base/brand.ts';
 import type { Kind } from '../schema/kinds.ts';
+import type { FileRecord } from './file-record.ts';
 import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
-import type { LoadedFile } from './loaded-file.ts';
 
 /**
  * Files whose texts are what they were when somebody read them, and have not been read again: what is known of each answers who might
@@ -15,6 +15,6 @@ export interface UnreadFiles {
   exporters(key: IndexKey): Iterable<FileId>;
   /** The files of the kind that have an id, with it. */
   idsOf(kind: Kind): Iterable<readonly [FileId, string]>;
-  read(file: FileId): LoadedFile;
+  read(file: FileId): FileRecord;
   keptFile(path: string): KeptFile | undefined;
 }

@@ -3,7 +3,6 @@ import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
-import type { FileRecord } from './file-record.ts';
 import type { KeptFile } from './kept-file.ts';
 import type { IndexKey } from './keys.ts';
 import {
@@ -62,20 +61,6 @@ export class LibraryView {
     return this.#entities(kindKey(kind)) as unknown as readonly EntityOf[K][];
   }
 
-  /** The records of all files of a kind, for whoever keeps none of their entities in memory. */
-  records(kind: Kind): readonly FileRecord[] {
-    const key = kindKey(kind);
-    this.#reads.add(key);
-    return this.#library.exporters(key);
-  }
-
-  /** The records of all files that claim this id, be they readable or not. */
-  claims(kind: Kind, id: string): readonly FileRecord[] {
-    const key = entityKey(kind, id);
-    this.#reads.add(key);
-    return this.#library.exporters(key);
-  }
-
   /** The ids of a kind, those of unreadable files included. */
   ids(kind: Kind): ReadonlySet<string> {
     this.#reads.add(idsKey(kind));
@@ -84,7 +69,9 @@ export class LibraryView {
 
   /** True also when the file that holds the id can't be read. */
   exists(kind: Kind, id: string): boolean {
-    return this.claims(kind, id).length > 0;
+    const key = entityKey(kind, id);
+    this.#reads.add(key);
+    return this.#library.exporters(key).length > 0;
   }
 
   /** The sterilizer that has a cycle of this id, with the cycle. */
@@ -183,7 +170,7 @@ export interface Brief<Answer> {
   fromWords(words: string): Answer;
 }
 
-/** What an answer that was worked out rests on. */
+/** An answer that was worked out, with what it rests on. */
 export interface GivenAnswer {
   readonly answer: unknown;
   readonly key: IndexKey;
@@ -225,8 +212,7 @@ export class QueryAnswers {
     library: Library,
   ): { answer: Answer; key: IndexKey } {
     const name = `${query.name} ${argument}`;
-    const before = this.#kept.get(name);
-    const kept = before?.answer === gone ? undefined : (before ?? this.#restored(query, argument, name));
+    const kept = this.#kept.get(name) ?? this.#restored(query, argument, name);
     if (kept !== undefined) return kept as { answer: Answer; key: IndexKey };
     const reads = new Set<IndexKey>();
     const asked = this.#supplied.get(query.name) ?? query;
@@ -253,11 +239,6 @@ export class QueryAnswers {
     }
     this.#forgetDropped();
     return keys;
-  }
-
-  /** Lets answers go, with all the entities that they hold; what they rest on is still known. */
-  letGo(): void {
-    for (const [name, kept] of this.#kept) this.#kept.set(name, { ...kept, answer: gone });
   }
 
   /** Answers worked out before that still hold, in words. Only once, and before anything was asked. */
@@ -290,6 +271,3 @@ export class QueryAnswers {
 }
 
 const mostDropped = 1_000;
-
-/** In place of an answer that was let go: the next who asks works it out again. */
-const gone = Symbol('let go');

@@ -7,6 +7,7 @@ import { keptPathsIn } from '../library/kept-paths.ts';
 import { kindKey } from '../library/keys.ts';
 import { isBelow, leftOutFolders } from '../library/left-out.ts';
 import type { LoadedFile } from '../library/loaded-file.ts';
+import { recordOf } from '../library/loaded-file.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { Disk, FileOnDisk, LibraryOnDisk } from './disk.ts';
 import { Slices } from './turns.ts';
@@ -138,11 +139,6 @@ export class OpenLibrary {
     return touched;
   }
 
-  /** Everything has been judged: of a large library only the texts stay in memory, and what the next edits look at. */
-  rest(): void {
-    if (this.#engine.library.held > mostHeld) this.#engine.letGo();
-  }
-
   /** The text of an open document stands before that of the disk. */
   open(file: FileId, text: string): readonly FileId[] {
     this.#openTexts.set(file, text);
@@ -161,7 +157,7 @@ export class OpenLibrary {
 
   /** Documents that the library keeps and nobody has asked for yet. Costs nothing until a document's file changes. */
   newKeptPaths(): readonly string[] {
-    const documents = this.#engine.library.exporters(kindKey('document'));
+    const documents = this.#engine.library.entities(kindKey('document'));
     if (documents === this.#keptFor) return [];
     this.#keptFor = documents;
     const fresh = keptPathsIn(this.#engine.view()).filter((path) => !this.#kept.has(path));
@@ -199,7 +195,7 @@ export class OpenLibrary {
     if (plain && !this.#odd.has(file) && this.#engine.library.record(file)?.text === text) return [];
     if (plain) this.#odd.delete(file);
     else this.#odd.add(file);
-    const affected = this.#engine.load(loaded);
+    const affected = this.#engine.put(recordOf(loaded));
     return file === settingsFile ? [...affected, ...this.useDay(this.#today), ...this.#useSettings()] : affected;
   }
 
@@ -227,9 +223,6 @@ export class OpenLibrary {
     for (const affected of this.#engine.delete(file)) touched.add(affected);
   }
 }
-
-/** Files whose entities are worth their place in memory while nobody looks at them. */
-const mostHeld = 2_000;
 
 /** What is said about the other files depends on it from the first one on. */
 function settingsFirst(files: readonly FileOnDisk[]): readonly FileOnDisk[] {

@@ -46,7 +46,6 @@ export class StatusReporter {
       await slices.pause();
     }
     this.#running = false;
-    for (const library of this.#workbench.libraries.all()) library.rest();
     this.#tell();
   }
 

@@ -1,6 +1,6 @@
 import type { IsoDate } from '../base/brand.ts';
+import { exportsOf } from '../library/exports.ts';
 import type { FileRecord } from '../library/file-record.ts';
-import { withEntity } from '../library/file-record.ts';
 import { entityKey } from '../library/keys.ts';
 import type { Library } from '../library/library.ts';
 import { LibraryView, QueryAnswers } from '../library/view.ts';
@@ -42,7 +42,7 @@ export class Trials {
   #exchange({ old, now }: Exchange): () => void {
     const record = old === undefined ? undefined : this.#recordOf(old);
     if (record !== undefined && now !== undefined) {
-      this.#library.put(withEntity(record, now));
+      this.#library.put({ ...record, entity: now, exports: exportsOf(now), ...idOf(now) });
       return () => this.#library.put(record);
     }
     if (record !== undefined) {
@@ -52,7 +52,7 @@ export class Trials {
     if (now === undefined) return () => undefined;
     const { file } = rootOfEntity(now);
     const shadowed = this.#library.record(file);
-    this.#library.put(withEntity({ file, text: '', problems: [], exports: new Set() }, now));
+    this.#library.put({ file, text: '', problems: [], entity: now, exports: exportsOf(now), ...idOf(now) });
     return () => (shadowed === undefined ? this.#library.delete(file) : this.#library.put(shadowed));
   }
 
@@ -65,4 +65,9 @@ export class Trials {
 export interface Exchange {
   readonly old?: AnyEntity | undefined;
   readonly now?: AnyEntity | undefined;
+}
+
+function idOf(entity: AnyEntity): Pick<FileRecord, 'kind' | 'id'> {
+  const { kind, id } = rootOfEntity(entity);
+  return { kind, id };
 }

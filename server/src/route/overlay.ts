@@ -1,5 +1,6 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
-import { type FileRecord, readRuleFile, withEntity } from '../library/file-record.ts';
+import { exportsOf } from '../library/exports.ts';
+import { type FileRecord, readRuleFile } from '../library/file-record.ts';
 import { entityKey } from '../library/keys.ts';
 import type { Library } from '../library/library.ts';
 import type { AnyEntity } from '../model/entity.ts';
@@ -76,7 +77,7 @@ function addCycles(library: Library, { file, text }: OverlayFile, problems: stri
   const merged = old?.entity === undefined ? undefined : withCycles(old.entity, entity);
   if (old === undefined || merged === undefined)
     problems.push(`${file}: there is no machine "${id}" to add cycles to.`);
-  else library.put(withEntity(old, merged));
+  else library.put({ ...old, entity: merged, exports: exportsOf(merged) });
 }
 
 function withCycles(old: AnyEntity, added: AnyEntity): AnyEntity | undefined {
@@ -122,7 +123,7 @@ function edit(
   const [record] = library.exporters(key);
   const changed = record?.entity === undefined ? undefined : change(record.entity);
   if (record === undefined || changed === undefined) return false;
-  library.put(withEntity(record, changed));
+  library.put({ ...record, entity: changed, exports: exportsOf(changed) });
   return true;
 }
 

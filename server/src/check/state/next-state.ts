@@ -1,15 +1,15 @@
 import type { FileId } from '../../base/brand.ts';
 import type { FileRecord } from '../../library/file-record.ts';
-import { pathKeptBy } from '../../library/kept-paths.ts';
-import { isReadable } from '../../library/resting-record.ts';
-import { type Coverage, coverageBy, type Encoding, familiesOf } from '../coverage.ts';
+import { keptPath } from '../../library/kept-file.ts';
+import { isOfKind } from '../../model/entity.ts';
+import { type Coverage, coverageBy, type Encoding, familiesIn } from '../coverage.ts';
 import type { Engine } from '../engine.ts';
 import type { Reached } from './affected.ts';
 import { KeyHashes } from './key-hash.ts';
 import type { AboutState, Details, LibraryState } from './library-state.ts';
 import { nextAnswers } from './next-answers.ts';
 import { Rows, RowsWriter } from './rows.ts';
-import { kindIn, traitsOf, wasReadable } from './traits.ts';
+import { isReadable, kindIn, traitsOf } from './traits.ts';
 
 /** One file of the library as it is now. */
 export interface FileNow {
@@ -71,10 +71,10 @@ function detailsOf(
   const families = before.details.families.filter(([file]) => same.has(file));
   const keeps = before.details.keeps.filter(([file]) => same.has(file));
   for (const record of records) {
-    if (record === undefined) continue;
-    if (isReadable(record) && record.kind === 'set') families.push([record.file, familiesOf(record)]);
-    const path = pathKeptBy(record);
-    if (path !== undefined) keeps.push([record.file, path]);
+    if (record?.entity === undefined) continue;
+    if (isOfKind(record.entity, 'set')) families.push([record.file, familiesIn(record.entity)]);
+    const path = isOfKind(record.entity, 'document') && record.entity.file && keptPath(record.entity.file);
+    if (typeof path === 'string') keeps.push([record.file, path]);
   }
   return { families, keeps };
 }
@@ -89,7 +89,7 @@ export function coverageIn({ traits, ids, details }: FilesState): Coverage {
   for (const [at, id] of ids.entries()) {
     const trait = traits[at] ?? 0;
     if (kindIn(trait) !== 'device' || devices.get(id) === 'encoded') continue;
-    devices.set(id, wasReadable(trait) ? 'encoded' : 'unreadable');
+    devices.set(id, isReadable(trait) ? 'encoded' : 'unreadable');
   }
   const sets = details.families.map(([, families]) => families);
   return coverageBy(sets, (family) => devices.get(family) ?? 'missing');

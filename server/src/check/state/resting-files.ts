@@ -1,7 +1,7 @@
 import type { FileId } from '../../base/brand.ts';
+import type { FileRecord } from '../../library/file-record.ts';
 import type { KeptFile } from '../../library/kept-file.ts';
 import type { IndexKey } from '../../library/keys.ts';
-import type { LoadedFile } from '../../library/loaded-file.ts';
 import type { UnreadFiles } from '../../library/unread-files.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import { hashOf } from './key-hash.ts';
@@ -10,7 +10,7 @@ import { kindIn } from './traits.ts';
 
 /** How to open what rests, by its place in the state. */
 export interface Opening {
-  read(place: number): LoadedFile;
+  read(place: number): FileRecord;
   keptFile(path: string): KeptFile | undefined;
 }
 
@@ -51,7 +51,7 @@ export class RestingFiles implements UnreadFiles {
     }
   }
 
-  read(file: FileId): LoadedFile {
+  read(file: FileId): FileRecord {
     return this.#opening.read(this.#places.get(file) ?? -1);
   }
 

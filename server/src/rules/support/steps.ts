@@ -90,7 +90,9 @@ export function entryPastCleaning(procedure: Procedure): { readonly at: Place; r
   return undefined;
 }
 
-/** Procedures for a device: first those that name it or a set it is in, then those for everything or for a trait of it. */
+/**
+ * Procedures for a device: first those that name it or a set it is in, then those for everything or for a trait of it.
+ */
 export function* proceduresFor(device: Device, view: LibraryView): Iterable<Procedure> {
   const { id } = rootOfEntity(device);
   const named = new Set(view.users('device', id, 'procedure'));
