@@ -257,15 +257,30 @@ export async function notifications(editor: EditorWindow): Promise<Notification[
   });
 }
 
-/** Switches the colour theme as a person does, from VS Code's list, and waits until the window has it. */
+/**
+ * Switches the colour theme as a person does, from VS Code's list, and waits until the window has it. A tour that has just opened takes the
+ * cursor, and the list is gone with it: then it is opened again.
+ */
 export async function useTheme(editor: EditorWindow, theme: Theme): Promise<void> {
-  await attempt(editor, `switch to the ${theme} theme`, async () => {
-    const { listed, mark } = themes[theme];
-    await runCommand(editor, 'Preferences: Color Theme');
-    await quickInputQuestion(editor);
-    await chooseByName(editor, listed, (entry) => entry.label === listed);
-    await editor.page.locator(`.monaco-workbench.${mark}`).waitFor();
-  });
+  const { listed, mark } = themes[theme];
+  const marked = editor.page.locator(`.monaco-workbench.${mark}`);
+  const widget = editor.page.locator('.quick-input-widget');
+  await attempt(editor, `switch to the ${theme} theme`, () =>
+    until('the theme', async () => {
+      await runCommand(editor, 'Preferences: Color Theme');
+      if (!(await isShownWithin(widget, 3_000))) return undefined;
+      await chooseByName(editor, listed, (entry) => entry.label === listed);
+      return (await isShownWithin(marked, 10_000)) ? true : undefined;
+    }),
+  );
+}
+
+/** `within`: milliseconds. */
+async function isShownWithin(shown: Locator, within: number): Promise<boolean> {
+  return shown.waitFor({ timeout: within }).then(
+    () => true,
+    () => false,
+  );
 }
 
 /** Texts of the status bar, by the names that a screen reader speaks. */
@@ -275,10 +290,13 @@ export async function statusBar(editor: EditorWindow): Promise<string[]> {
     .evaluateAll((items: PageElement[]) => items.map((item) => item.getAttribute('aria-label') ?? ''));
 }
 
-/** Puts the cursor back into the text of the open file. */
+/** Puts the cursor back into the text of the open file. A panel that has just opened takes it once more: then the key is pressed again. */
 export async function focusText(editor: EditorWindow): Promise<void> {
-  await editor.page.keyboard.press('Control+1');
-  await editor.page.locator('.editor-group-container.active .monaco-editor.focused').first().waitFor();
+  const focused = editor.page.locator('.editor-group-container.active .monaco-editor.focused').first();
+  await until('the cursor in the text', async () => {
+    await editor.page.keyboard.press('Control+1');
+    return (await isShownWithin(focused, 2_000)) ? true : undefined;
+  });
 }
 
 /** What a screen reader speaks of what has the cursor: its name, else its text. A hint that VS Code puts before it is left out. */
