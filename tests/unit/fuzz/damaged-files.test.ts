@@ -8,7 +8,7 @@ import { Typist } from '../../bench/typist.ts';
 import { oddDocument } from '../../support/odd-documents.ts';
 import { oddPlains, pieces } from '../../support/odd-pieces.ts';
 import { readSample } from '../../support/samples.ts';
-import { runs } from './runs.ts';
+import { runs, shareOf } from './runs.ts';
 
 const files = [...readSample('lanternfield-corrected').values(), ...readSample('saltmere-eye-clinic').values()];
 
@@ -37,18 +37,12 @@ function damaged(text: string, seeded: Seeded): string {
 
 it('damaged files that are read in parts are read as they would be as a whole', () => {
   const seeded = new Seeded(20250304);
-  let inParts = 0;
-  const trials = runs(3_000);
-  for (let left = trials; left > 0; left--) if (readInParts(damaged(seeded.pick(files), seeded))) inParts++;
-  expect(inParts / trials).toBeGreaterThan(0.2);
+  expect(shareOf(runs(3_000), () => readInParts(damaged(seeded.pick(files), seeded)))).toBeGreaterThan(0.2);
 }, 36_000_000);
 
 it('odd documents that are read in parts are read as they would be as a whole', () => {
   const seeded = new Seeded(20261129);
-  let inParts = 0;
-  const trials = runs(20_000);
-  for (let left = trials; left > 0; left--) if (readInParts(oddDocument(seeded, files))) inParts++;
-  expect(inParts / trials).toBeGreaterThan(0.05);
+  expect(shareOf(runs(20_000), () => readInParts(oddDocument(seeded, files)))).toBeGreaterThan(0.05);
 }, 36_000_000);
 
 it('a bracket that a comment keeps open reaches beyond the block it stands in', () => {

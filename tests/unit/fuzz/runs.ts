@@ -3,3 +3,10 @@ export function runs(quick: number): number {
   const times = Number(process.env.FUZZ_TIMES ?? '1');
   return Math.round(quick * (Number.isFinite(times) && times > 0 ? times : 1));
 }
+
+/** The share of the trials that succeed, so that a trial which never does what it is there for is seen. */
+export function shareOf(trials: number, succeeds: () => boolean): number {
+  let succeeded = 0;
+  for (let left = trials; left > 0; left--) if (succeeds()) succeeded++;
+  return succeeded / trials;
+}
