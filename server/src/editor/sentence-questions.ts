@@ -56,7 +56,7 @@ const wayWords: Readonly<Record<(typeof ways)[number], string>> = {
 };
 
 function whichWay(told: Told): Question {
-  const choices = ways.map((way): WalkChoice => ({ ...asking(wayWords[way], { ...told, way }) }));
+  const choices = ways.map((way) => asking(wayWords[way], { ...told, way }));
   return {
     asks: 'Which step is it about? The sentence and its heading do not say.',
     choices: [leaveOpen(), ...choices, asking('None of these: a step by itself', { ...told, way: '' }), ...ends],
@@ -159,19 +159,9 @@ function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading,
   const nothing = asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason');
   const general = isGeneral(reading, sentence) ? noted(record, sentence, 'general advice') : undefined;
   const unclear = leftUnclear(record, tree, sentence, made?.made[0]);
-  const first: readonly WalkChoice[] =
-    made !== undefined
-      ? [{ label: taken(made, told), detail: detailOf(made, tree), does: 'fields', edits }]
-      : general !== undefined
-        ? [
-            {
-              label: 'Nothing to encode here: general advice',
-              detail: 'noted as not needed',
-              does: 'nothing',
-              edits: general,
-            },
-          ]
-        : [];
+  const first: WalkChoice[] = [];
+  if (made !== undefined) first.push({ label: taken(made, told), detail: detailOf(made, tree), does: 'fields', edits });
+  else if (general !== undefined) first.push({ ...generalAdvice, edits: general });
   const hasChoice = holesOf(made).some(({ hole }) => hole.choices !== undefined);
   return {
     asks: made === undefined ? 'No field is read from this sentence.' : caution,
@@ -187,6 +177,12 @@ function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading,
     ],
   };
 }
+
+const generalAdvice = {
+  label: 'Nothing to encode here: general advice',
+  detail: 'noted as not needed',
+  does: 'nothing',
+} as const;
 
 /** The fields in words, with the words that somebody chose. */
 function taken(found: FieldsFromQuote, { words }: Told): string {

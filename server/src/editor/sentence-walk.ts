@@ -67,10 +67,7 @@ function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, tol
     is: 'sentence',
     statement: sentence.id,
     offset: sentence.offset,
-    title: [
-      `Sentence ${all.indexOf(all.find(({ id }) => id === sentence.id) ?? sentence) + 1} of ${all.length}`,
-      ...place,
-    ].join(' · '),
+    title: [`Sentence ${all.findIndex(({ id }) => id === sentence.id) + 1} of ${all.length}`, ...place].join(' · '),
     quote: sentence.quote,
     asks,
     choices,
