@@ -11,18 +11,32 @@ export interface Completion {
   readonly spoken: string;
 }
 
-/** The whole text of the open file as the editor holds it, saved or not. The cursor ends where it was not. */
+/**
+ * The whole text of the open file as the editor holds it, saved or not. The cursor ends where it was not. It is copied
+ * until two copies are the same: a file that has only just opened is given its cursor while the keys are pressed, and
+ * then only the line of the cursor is copied.
+ */
 export async function text(editor: EditorWindow): Promise<string> {
   return attempt(editor, 'read the text of the open file', async () => {
-    await focusText(editor);
-    const mark = `nothing copied ${Math.random()}`;
-    await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(mark)})`);
-    await editor.page.keyboard.press('Control+A');
-    await editor.page.keyboard.press('Control+C');
-    return until('the copied text', async () => {
-      const copied = await editor.page.evaluate('navigator.clipboard.readText()');
-      return typeof copied === 'string' && copied !== mark ? copied : undefined;
+    let before: string | undefined;
+    return until('the text to stay as it is', async () => {
+      await focusText(editor);
+      const copied = await copyAll(editor);
+      if (copied === before) return copied;
+      before = copied;
+      return undefined;
     });
+  });
+}
+
+async function copyAll(editor: EditorWindow): Promise<string> {
+  const mark = `nothing copied ${Math.random()}`;
+  await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(mark)})`);
+  await editor.page.keyboard.press('Control+A');
+  await editor.page.keyboard.press('Control+C');
+  return until('the copied text', async () => {
+    const copied = await editor.page.evaluate('navigator.clipboard.readText()');
+    return typeof copied === 'string' && copied !== mark ? copied : undefined;
   });
 }
 
