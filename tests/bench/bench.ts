@@ -21,10 +21,11 @@ import { build } from 'esbuild';
 import { allRules } from '../../server/src/rules/all.generated.ts';
 import type { Completions } from './completions.ts';
 import { generateLibrary } from './generate-library.ts';
+import { growthPlot } from './growth-plot.ts';
 import type { Keystrokes } from './keystrokes.ts';
 import { latencyRows } from './latency-rows.ts';
 import type { Results, Row } from './results.ts';
-import { merged, page } from './results.ts';
+import { growthRow, merged, page } from './results.ts';
 import type { Program } from './runs.ts';
 import { interleaved, quantile, runOnce } from './runs.ts';
 import { templatesOf } from './templates.ts';
@@ -144,7 +145,7 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
   ];
 }
 
-/** What a file costs against the size of its library, beside what one costs among a thousand. */
+/** What a file costs against the size of its library, beside what one costs among ten thousand; and a plot of it. */
 function sizeRows(): readonly Row[] {
   const templates = templatesOf(corrected());
   const all = mode === 'full' || mode === 'once' ? [100, 1_000, 10_000, 20_000, 50_000] : [100, 1_000, 3_000];
@@ -155,13 +156,15 @@ function sizeRows(): readonly Row[] {
     return { name: String(size), file: 'dist/traywright.cjs', args };
   });
   const uses = interleaved(programs, rounds(3), root);
-  const costs = all.map((size) => ({ size, each: (uses.get(String(size))?.cpuMs ?? Number.NaN) / size }));
-  const floor = costs.find(({ size }) => size === 1_000)?.each ?? Number.NaN;
-  return costs.map(({ size, each }) => ({
-    what: `cost a file, cold check of ${size.toLocaleString('en')} files`,
-    ratio: each / floor,
-    floor: 'a file of 1,000',
-    measured: `${each.toFixed(2)} ms a file`,
+  const costs = all.map((size) => ({ size, ms: uses.get(String(size))?.cpuMs ?? Number.NaN }));
+  const floor = costs.filter(({ size }) => size <= 10_000).at(-1);
+  if (floor === undefined) return [];
+  if (mode !== 'quick') writeFileSync(join(root, 'server/docs/growth.svg'), growthPlot(costs, floor));
+  return costs.map(({ size, ms }) => ({
+    what: `${growthRow} ${size.toLocaleString('en')} files`,
+    ratio: ms / size / (floor.ms / floor.size),
+    floor: `a file of ${floor.size.toLocaleString('en')}`,
+    measured: `${(ms / size).toFixed(2)} ms a file`,
   }));
 }
 

@@ -15,6 +15,9 @@ export interface Results {
   readonly rows: readonly Row[];
 }
 
+/** How the names of the rows begin that tell what a file costs in libraries of several sizes. */
+export const growthRow = 'cost a file, cold check of';
+
 /** The rows measured now, in place of earlier ones of the same name; the others as they were. */
 export function merged(old: readonly Row[], now: readonly Row[]): readonly Row[] {
   const byName = new Map(now.map((row) => [row.what + row.floor, row]));
@@ -29,6 +32,9 @@ export function page({ node, processors, rules, rows }: Results): string {
     ({ what, ratio, goal, floor, measured }) =>
       `| ${what} | ${ratio.toFixed(2)} | ${goal === undefined ? '' : `${goal} ${ratio <= goal ? 'met' : 'not met'}`} | ${floor} | ${measured} |`,
   );
+  const plot = rows.some(({ what }) => what.startsWith(growthRow))
+    ? '\n![What a check costs against the size of its library](growth.svg)\n'
+    : '';
   return `# Speed and memory
 
 Written by \`npm run bench\`. Figures are ratios to floors measured in the same run, program by program in turn, so that they hold on other
@@ -39,5 +45,5 @@ digit wrong. Time is processor time of all threads unless it says otherwise.
 | What | Ratio | Goal | Floor | Here |
 |---|---|---|---|---|
 ${lines.join('\n')}
-`;
+${plot}`;
 }
