@@ -70,7 +70,7 @@ async function answered(
     choice.edits.map(({ range, newText }) => TextEdit.replace(rangeOf(range), newText)),
   );
   await workspace.applyEdit(edit);
-  return { statement };
+  return choice.told === undefined ? { statement } : { statement, told: choice.told };
 }
 
 function show(editor: TextEditor, range: Range): void {
@@ -98,6 +98,11 @@ async function chosen({ title, quote, asks, choices }: ServerSentence): Promise<
       choice,
     };
   });
-  const taken = await window.showQuickPick(items, { title, placeHolder: asks, ignoreFocusOut: true });
+  const taken = await window.showQuickPick(items, {
+    title,
+    placeHolder: asks,
+    ignoreFocusOut: true,
+    matchOnDescription: true,
+  });
   return taken?.choice;
 }

@@ -30,7 +30,12 @@ export interface ServerSentence extends SentenceContent {
 const isNull: Is<null> = (value): value is null => value === null;
 const isPosition = recordOf<Position>({ line: isCount, character: isCount });
 const isRange = recordOf<SentenceRange>({ start: isPosition, end: isPosition });
-const isTold = recordOf<Told>({ way: maybe(isText), words: listOf(isText), next: maybe(word('bounds', 'reason')) });
+const isTold = recordOf<Told>({
+  way: maybe(isText),
+  words: listOf(isText),
+  next: maybe(word('bounds', 'reason', 'field', 'more')),
+  field: maybe(isText),
+});
 /** Text that is put in may be long: all statements of the pages at once. */
 const isNewText: Is<string> = (value): value is string => typeof value === 'string';
 const isEdit = recordOf<ServerEdit>({ range: isRange, newText: isNewText });

@@ -3,7 +3,7 @@ import type { RecordShape } from '../schema/shape.ts';
 import { appendItem, fileForm, insertEntry } from '../syntax/edits.ts';
 import type { ListTree, MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
-import type { Piece } from './offer.ts';
+import { entriesOf } from './nested-flow.ts';
 
 /** A field to add, by the keys that lead to it; `[]` at the end adds an item. */
 export interface NewField {
@@ -14,6 +14,8 @@ export interface NewField {
   readonly lines?: readonly string[];
   /** The fields inside it by name, where it is more than the one at its path. */
   readonly holds?: readonly string[];
+  /** What an item of a list begins with: what is done, or which method. */
+  readonly head?: string;
 }
 
 export interface Inserted {
@@ -21,35 +23,6 @@ export interface Inserted {
   readonly made: readonly string[];
   /** Fields that the file has already: they are left as they are. */
   readonly there: readonly string[];
-}
-
-const open = '\u0001';
-const close = '\u0002';
-
-/** Holes written into a text with two signs that no rule file holds, so that edits can be made of it first. Pieces have plain line ends. */
-export const marked = {
-  hole: `${open}${close}`,
-  choice: (words: readonly string[]): string => `${open}${words.join('|')}${close}`,
-  /** As people read it: of each choice the first word. */
-  plain: (text: string): string =>
-    text
-      .split(open)
-      .map((part, index) => (index === 0 ? part : `${firstWord(part)}${part.slice(part.indexOf(close) + 1)}`))
-      .join(''),
-  pieces: (text: string): readonly Piece[] => {
-    const pieces: Piece[] = [];
-    for (const [index, part] of text.replaceAll('\r\n', '\n').split(open).entries()) {
-      const end = index === 0 ? -1 : part.indexOf(close);
-      if (end === 0) pieces.push({ hole: 'words' });
-      else if (end > 0) pieces.push({ hole: 'words', choices: part.slice(0, end).split('|') });
-      pieces.push(part.slice(end + 1));
-    }
-    return pieces.filter((piece) => piece !== '');
-  },
-};
-
-function firstWord(part: string): string {
-  return part.slice(0, part.indexOf(close)).split('|')[0] ?? '';
 }
 
 /** Adds fields to a file: into groups that are there, else as new groups at their place in the order of the work. */
@@ -64,11 +37,18 @@ export function insertFields(text: string, root: MapTree, shape: RecordShape, fi
       made.push(...group.flatMap(namesOf));
       continue;
     }
-    for (const [path, fields] of byPath(group)) {
+    const [citing, saying] = parted(byPath(group));
+    for (const [path, fields] of saying) {
       const added = into(text, known, path.split('.').slice(1), fields);
       if (added.length === 0) there.push(path);
       else made.push(...fields.flatMap(namesOf));
       edits.push(...added);
+    }
+    for (const [path, fields] of citing) {
+      const around = path.slice(0, -'src'.length);
+      if (!saying.some(([other]) => other.startsWith(around) && !there.includes(other))) continue;
+      edits.push(...into(text, known, path.split('.').slice(1), fields));
+      made.push(path);
     }
   }
   return { edits: joined(edits), made, there };
@@ -85,8 +65,8 @@ function together(root: MapTree, fields: readonly NewField[]): readonly NewField
   }
   return [...shared].flatMap(([path, inside]) => {
     if (inside.length === 1 || inside[0]?.path === path) return inside;
-    const parts = inside.map((field) => `${field.path.split('.').at(-1)}: ${field.value}`);
-    return [{ path, value: `{${parts.join(', ')}}`, holds: inside.flatMap(namesOf) }];
+    const parts = inside.map((field) => ({ keys: [field.path.split('.').at(-1) ?? ''], value: field.value }));
+    return [{ path, value: `{${entriesOf(parts).join(', ')}}`, holds: inside.flatMap(namesOf) }];
   });
 }
 
@@ -116,6 +96,15 @@ function inOrder(groups: ReadonlyMap<string, NewField[]>, { fields }: RecordShap
   return [...groups].sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
 }
 
+type AtPath = readonly [string, readonly NewField[]];
+
+/** Where the sentence is named comes last, and only where something else came in beside it. */
+function parted(paths: ReadonlyMap<string, readonly NewField[]>): readonly [readonly AtPath[], readonly AtPath[]] {
+  const all = [...paths];
+  const isCiting = ([path]: AtPath): boolean => path.endsWith('.src');
+  return [all.filter(isCiting), all.filter((one) => !isCiting(one))];
+}
+
 function byPath(fields: readonly NewField[]): ReadonlyMap<string, readonly NewField[]> {
   const found = new Map<string, NewField[]>();
   for (const field of fields) found.set(field.path, [...(found.get(field.path) ?? []), field]);
@@ -134,6 +123,7 @@ function into(text: string, tree: Tree, keys: readonly string[], fields: readonl
   const inner = valueUnder(tree, name);
   if (inner !== undefined) {
     if (key.endsWith('[]')) return inner.node === 'list' ? items(text, inner, fields) : [];
+    if (key === 'src' && rest.length === 0) return citedAlso(text, inner, fields[0]?.value ?? '');
     return into(text, inner, rest, fields);
   }
   const edit = insertEntry(
@@ -142,6 +132,19 @@ function into(text: string, tree: Tree, keys: readonly string[], fields: readonl
     name,
     text[tree.span.start] === '{' ? [flow(keys, fields)] : block(keys, fields),
   );
+  return edit === undefined ? [] : [edit];
+}
+
+/** A group that names a sentence already names the further one beside it. */
+function citedAlso(text: string, src: Tree, statement: string): readonly Edit[] {
+  if (src.node === 'scalar') {
+    const { start, end } = src.span;
+    const known = text.slice(start, end);
+    return known === statement ? [] : [{ span: src.span, text: `[${known}, ${statement}]` }];
+  }
+  if (src.node !== 'list') return [];
+  const isCited = src.items.some(({ span }) => text.slice(span.start, span.end) === statement);
+  const edit = isCited ? undefined : appendItem(text, src, [statement]);
   return edit === undefined ? [] : [edit];
 }
 

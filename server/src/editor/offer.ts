@@ -8,6 +8,11 @@ export interface Hole {
   readonly hole: 'number' | 'words' | 'rest';
   /** What may stand here, when it is one of a few. The first stands there at the start. */
   readonly choices?: readonly string[];
+  /** The field it stands in, and the value behind it that it bounds: `time` and `2 min`. */
+  readonly field?: string;
+  readonly value?: string;
+  /** Among the holes of all that is put in. */
+  readonly at?: number;
 }
 
 /** One thing offered at a place: always right YAML at the right indent. */

@@ -1,4 +1,4 @@
-import { marked } from './insert-fields.ts';
+import { marked } from './marked.ts';
 
 /** What a sentence does its step with: the water and the detergent that it names, in the words of our lists. */
 
@@ -15,10 +15,10 @@ const grades: readonly (readonly [string, readonly string[]])[] = [
 export function waterIn(quote: string): readonly string[] {
   const named = grades.find(([, words]) => words.some((word) => quote.includes(word)))?.[0];
   const all = grades.map(([grade]) => grade);
-  if (named !== undefined) return [`grade: ${marked.choice([named, ...all.filter((one) => one !== named)])}`];
+  if (named !== undefined) return [`grade: ${marked.choice([named, ...all.filter((one) => one !== named)], 'grade')}`];
   const isOther =
     /(?:deioni|demineral|de-ioni|distilled|reverse.osmosis|destilliert|entmineral|vollentsalzt|déminéral|distillée)/;
-  return isOther.test(quote) ? [`grade: ${marked.hole}`] : [];
+  return isOther.test(quote) ? [`grade: ${marked.hole('grade')}`] : [];
 }
 
 /** The grade where the page names one of ours; nothing for another water. */

@@ -3,7 +3,7 @@ import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { NewField } from './insert-fields.ts';
-import { marked } from './insert-fields.ts';
+import { marked } from './marked.ts';
 import { detergentIn, waterIn } from './quote-agents.ts';
 import { conditionOf } from './quote-conditions.ts';
 import type { Section, Way } from './quote-section.ts';
@@ -122,9 +122,15 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
   if (forbidden) return [];
   switch (field) {
     case 'manual.steps[]':
-      return [{ path: field, value: `{${[`do: ${stage}`, ...detergentIn(quote), `src: ${src}`].join(', ')}}` }];
+      return [
+        {
+          path: field,
+          value: `{${[`do: ${stage}`, ...detergentIn(quote), `src: ${src}`].join(', ')}}`,
+          head: `do: ${stage}`,
+        },
+      ];
     case 'inspection':
-      return [{ path: field, value: `{visual: ${marked.choice(['true', 'false'])}, src: ${src}}` }];
+      return [{ path: field, value: `{visual: ${marked.choice(['true', 'false'], 'visual')}, src: ${src}}` }];
     default:
       return takenApart(quote).map((stages) => ({ path: field, value: `{${stages}, src: ${src}}` }));
   }
@@ -133,7 +139,7 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
 const uses = ['allowed', 'required', 'recommended', 'forbidden'];
 
 function useChoice(first: 'forbidden' | 'required'): string {
-  return marked.choice([first, ...uses.filter((use) => use !== first)]);
+  return marked.choice([first, ...uses.filter((use) => use !== first)], 'use');
 }
 
 function detailsOf(field: string, quote: string): readonly string[] {
@@ -232,5 +238,7 @@ function takenApart(quote: string): readonly string[] {
       ['sterilization', /sterili|stérili/],
     ] as const
   ).filter(([, word]) => word.test(quote));
-  return named.length === 0 ? [] : [named.map(([stage]) => `${stage}: ${marked.choice(['false', 'true'])}`).join(', ')];
+  return named.length === 0
+    ? []
+    : [named.map(([stage]) => `${stage}: ${marked.choice(['false', 'true'], stage)}`).join(', ')];
 }

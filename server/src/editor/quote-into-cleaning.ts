@@ -1,6 +1,8 @@
 import type { MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
-import { marked, type NewField } from './insert-fields.ts';
+import type { NewField } from './insert-fields.ts';
+import { marked } from './marked.ts';
+import { entriesOf, type Keyed } from './nested-flow.ts';
 
 export interface IntoCleaning {
   readonly fields: readonly NewField[];
@@ -92,26 +94,21 @@ function cites(node: MapTree, statement: string): boolean {
 
 /** `{stage: manual, steps: [...]}`: one new stage with all that the sentence says of it, and the same on lines of its own. */
 function stageOf(head: string, group: readonly NewField[]): Pick<NewField, 'value' | 'lines'> {
-  const flow = [`stage: ${head}`];
-  const lines = [`stage: ${head}`];
-  const steps = group.filter(({ path }) => path.endsWith('[]')).map(({ value }) => value);
-  for (const { path, value } of group) {
-    const [, ...keys] = path.split('.');
-    const inside =
-      keys.length === 0
-        ? value.slice(1, -1)
-        : keys.reduceRight((inner, key, at) => braced(`${key}: ${inner}`, at), value);
-    if (!path.endsWith('[]')) for (const into of [flow, lines]) into.push(inside);
-  }
-  if (steps.length > 0) {
-    flow.push(`steps: [${steps.join(', ')}]`);
-    lines.push('steps:', ...steps.map((step) => `  - ${step}`));
-  }
-  return { value: `{${flow.join(', ')}}`, lines };
+  const own = group.filter(({ path }) => !path.includes('.')).map(({ value }) => value.slice(1, -1));
+  const inner = group
+    .filter(({ path }) => path.includes('.'))
+    .map(({ path, value }) => ({ keys: path.split('.').slice(1), value }));
+  const first = [`stage: ${head}`, ...own];
+  const [steps, others] = [inner.filter(isStep), inner.filter((one) => !isStep(one))];
+  const listed = steps.length === 0 ? [] : ['steps:', ...steps.map(({ value }) => `  - ${value}`)];
+  return {
+    value: `{${[...first, ...entriesOf([...others, ...steps])].join(', ')}}`,
+    lines: [...first, ...entriesOf(others), ...listed],
+  };
 }
 
-function braced(inside: string, depth: number): string {
-  return depth === 0 ? inside : `{${inside}}`;
+function isStep({ keys }: Keyed): boolean {
+  return keys.length === 1 && keys[0] === 'steps[]';
 }
 
 function isEmpty(tree: Tree | undefined): boolean {

@@ -116,7 +116,7 @@ function asPrinted(mention: NumberMention, reading: QuoteReading): string {
 }
 
 /** A page number, a tolerance, the far end of a range, the same value in a second unit, a total or half cycle: not a value of its own. */
-function isOwnValue(mention: NumberMention, index: number, { numbers }: QuoteReading): boolean {
+export function isOwnValue(mention: NumberMention, index: number, { numbers }: QuoteReading): boolean {
   if (mention.isReference || mention.isDifference || mention.tolerance !== undefined || mention.about !== undefined)
     return false;
   if (mention.range?.part === 'high') return false;
@@ -133,7 +133,7 @@ function isMetric({ quantities }: NumberMention): boolean {
   return quantities.some(({ unit }) => metric.has(unit));
 }
 
-function partnerOf({ range }: NumberMention, { numbers }: QuoteReading): readonly NumberMention[] {
+export function partnerOf({ range }: NumberMention, { numbers }: QuoteReading): readonly NumberMention[] {
   const partner = range === undefined ? undefined : numbers[range.partner];
   return partner === undefined ? [] : [partner];
 }

@@ -5,7 +5,8 @@ import { insertEntry } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
-import { insertFields } from './insert-fields.ts';
+import { insertFields, type NewField } from './insert-fields.ts';
+import { marked } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import type { WalkChoice } from './walk-choice.ts';
@@ -40,16 +41,19 @@ export function noted({ text }: FileRecord, { node, quote }: Sentence, reason: s
   return edit === undefined ? undefined : [edit];
 }
 
-/** The field that the sentence is about, with its words as what is unclear. */
+/** The field that the sentence is about, or a step with nothing but what is done, with its words as what is unclear. */
 export function leftUnclear(
   { text, kind }: FileRecord,
   root: MapTree,
   { id, quote }: Sentence,
-  path: string | undefined,
+  field: NewField | undefined,
 ): readonly Edit[] | undefined {
-  if (kind === undefined || path === undefined || path.endsWith('[]')) return undefined;
-  const value = `{ambiguous: ${quoteScalar(quote.slice(0, 200))}, src: ${asValue(id)}}`;
-  const { fields } = intoCleaning(root, [{ path, value }], id);
+  if (kind === undefined || field === undefined) return undefined;
+  const { path, head } = field;
+  const isItem = path.endsWith('[]');
+  if (isItem && (head === undefined || marked.pieces(head).length !== 1)) return undefined;
+  const parts = [...(isItem ? [head] : []), `ambiguous: ${quoteScalar(quote.slice(0, 200))}`, `src: ${asValue(id)}`];
+  const { fields } = intoCleaning(root, [{ path, value: `{${parts.join(', ')}}` }], id);
   const { edits, made } = insertFields(text, root, shapeOf(kind), fields);
   return made.length === 0 ? undefined : edits;
 }

@@ -1,4 +1,3 @@
-import type { Edit } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
@@ -7,14 +6,17 @@ import { shapeOf } from '../schema/shapes.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
-import type { Hole, Piece } from './offer.ts';
-import { asPlain } from './offer.ts';
+import { andMore, hasField, more, whichField, whichValue } from './field-questions.ts';
+import { wordIn } from './marked.ts';
+import type { Hole } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
 import { matchNumbers } from './quote-match.ts';
 import { sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
-import { quoteToFields } from './quote-to-fields.ts';
+import { quoteToFields, readable } from './quote-to-fields.ts';
+import { wordsUnsaid } from './quote-unsaid.ts';
 import { leftUnclear, noted, reasonChoices } from './sentence-notes.ts';
+import { editsOf, holesOf, isUndecided, withWord } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 
@@ -26,11 +28,13 @@ export interface Read {
 /** The question that stands next for a sentence. */
 export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, told }: Read): Question {
   if (told.next === 'reason') return { asks: 'Why does it need no field?', choices: reasonChoices(record, sentence) };
+  if (told.next === 'more') return more();
+  if (told.next === 'field') return whichField(record, sentence, reading);
+  if (told.field !== undefined) return whichValue(record, tree, sentence, { reading, path: told.field });
   if (told.way === undefined && isWayOpen(record, sentence, reading)) return whichWay(told);
   const found = quoteToFields(record, tree, sentence.offset, told.way);
   const holes = holesOf(found);
-  const open = holes.findIndex(({ hole, at }) => isUndecided(hole) && (told.words[at] ?? '') === '');
-  const undecided = holes[open];
+  const undecided = holes.find((hole) => isUndecided(hole, told.words));
   if (undecided !== undefined) return whichWord(undecided, told);
   if (told.next === 'bounds')
     return { asks: 'Which bound word does the page have?', choices: otherBounds(holes, told) };
@@ -63,41 +67,15 @@ function whichWay(told: Told): Question {
   };
 }
 
-interface HoleAt {
-  readonly hole: Hole;
-  /** Among the holes of the sentence. */
-  readonly at: number;
-  /** What stands before and behind it. */
-  readonly before: string;
-  readonly behind: string;
-}
-
-function holesOf(found: FieldsFromQuote | undefined): readonly HoleAt[] {
-  const holes: HoleAt[] = [];
-  for (const { pieces } of found?.insertions ?? [])
-    for (const [index, hole] of pieces.entries()) {
-      if (typeof hole === 'string') continue;
-      holes.push({ hole, at: holes.length, before: textAt(pieces, index - 1), behind: textAt(pieces, index + 1) });
-    }
-  return holes;
-}
-
-function textAt(pieces: readonly Piece[], index: number): string {
-  const piece = pieces[index];
-  return typeof piece === 'string' ? piece : '';
-}
-
-function isUndecided({ choices }: Hole): boolean {
-  return choices === undefined;
-}
-
 /** A method or a grade that the words leave open. */
-function whichWord({ at, before }: HoleAt, told: Told): Question {
-  const key = /([a-z_]+): $/.exec(before)?.[1] ?? '';
-  const known = knownWords(key);
+function whichWord({ at = 0, field = '' }: Hole, told: Told): Question {
   return {
-    asks: `Which ${key === 'modality' ? 'method' : key} does the page mean? This sentence does not say.`,
-    choices: [leaveOpen(), ...known.map(([word, about]) => asking(word, withWord(told, at, word), about)), ...ends],
+    asks: `Which ${field === 'modality' ? 'method' : field} does the page mean? This sentence does not say.`,
+    choices: [
+      leaveOpen(),
+      ...knownWords(field).map(([word, about]) => asking(word, withHole(told, at, word), about)),
+      ...ends,
+    ],
   };
 }
 
@@ -118,34 +96,18 @@ function knownWords(key: string): readonly (readonly [string, string])[] {
   return shape?.form === 'words' ? [...shape.words] : [];
 }
 
-function withWord({ way, words }: Told, at: number, word: string): Told {
-  const all = Array.from({ length: Math.max(words.length, at + 1) }, (_none, index) => words[index] ?? '');
-  return { ...(way !== undefined && { way }), words: all.with(at, word) };
+function withHole({ way, words }: Told, at: number, word: string): Told {
+  return { ...(way !== undefined && { way }), words: withWord(words, at, word) };
 }
 
 /** Every choice of a word that stands in the proposal, with the words it stands among. */
-function otherBounds(holes: readonly HoleAt[], told: Told): readonly WalkChoice[] {
-  return holes.flatMap(({ hole, at, before, behind }) => {
-    const now = chosen(hole, told.words[at]);
-    const name = /([a-z_]+)(?:: \{?)$/.exec(before)?.[1]?.replaceAll('_', ' ') ?? '';
-    const value = /^: ([^,}]+)/.exec(behind)?.[1] ?? '';
-    const others = (hole.choices ?? []).filter((word) => word !== now);
+function otherBounds(holes: readonly Hole[], told: Told): readonly WalkChoice[] {
+  return holes.flatMap((hole) => {
+    const { at = 0, field = '', value = '', choices = [] } = hole;
+    const others = choices.filter((word) => word !== wordIn(hole, told.words));
     return others.map((word) =>
-      asking(`${name} ${word.replaceAll('_', ' ')} ${value}`.trim(), withWord(told, at, word)),
+      asking(`${field} ${word} ${value}`.replaceAll('_', ' ').trim(), withHole(told, at, word)),
     );
-  });
-}
-
-function chosen({ choices }: Hole, word: string | undefined): string {
-  return word === undefined || word === '' ? (choices?.[0] ?? '') : word;
-}
-
-/** The proposal as the words make it, with the words that somebody chose. */
-function editsOf(found: FieldsFromQuote, { words }: Told, lineEnd: string): readonly Edit[] {
-  let at = 0;
-  return found.insertions.map(({ span, pieces }) => {
-    const filled = pieces.map((piece) => (typeof piece === 'string' ? piece : chosen(piece, words[at++])));
-    return { span, text: asPlain(filled, lineEnd) };
   });
 }
 
@@ -155,28 +117,65 @@ interface Proposed extends Read {
 
 function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, told, found }: Proposed): Question {
   const made = found !== undefined && found.insertions.length > 0 ? found : undefined;
-  const edits = made === undefined ? [] : editsOf(made, told, fileForm(record.text).lineEnd);
-  const nothing = asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason');
-  const general = isGeneral(reading, sentence) ? noted(record, sentence, 'general advice') : undefined;
-  const unclear = leftUnclear(record, tree, sentence, made?.made[0]);
-  const first: WalkChoice[] = [];
-  if (made !== undefined) first.push({ label: taken(made, told), detail: detailOf(made, tree), does: 'fields', edits });
-  else if (general !== undefined) first.push({ ...generalAdvice, edits: general });
-  const hasChoice = holesOf(made).some(({ hole }) => hole.choices !== undefined);
+  const edits = made === undefined ? [] : editsOf(made, told.words, fileForm(record.text).lineEnd);
+  const further = asking('Another field …', { ...told, next: 'field' }, 'choose where it belongs');
+  const hasChoice = holesOf(made).some(({ choices }) => choices !== undefined);
+  const others = [
+    ...(made === undefined ? [further] : []),
+    ...(hasChoice ? [asking('Another word …', { ...told, next: 'bounds' }, 'at least, at most, required, ...')] : []),
+    asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason'),
+    ...unclearChoice(record, tree, sentence, made),
+  ];
+  if (made === undefined) return unread(record, sentence, reading, [...others, ...ends]);
+  const first = { label: readable(made.fields, told.words).join(' | '), does: 'fields', edits } as const;
+  const beside = [
+    { ...first, label: 'Take it, then a further field …', detail: 'it says more than this', told: andMore('field') },
+    further,
+  ];
   return {
-    asks: made === undefined ? 'No field is read from this sentence.' : caution,
+    asks: caution,
     choices: [
-      ...first,
+      { ...first, detail: detailOf(made, tree, reading) },
       leaveOpen(),
-      ...(hasChoice ? [asking('Another word …', { ...told, next: 'bounds' }, 'at least, at most, required, ...')] : []),
-      nothing,
-      ...(unclear === undefined
-        ? []
-        : [{ label: 'The page leaves it unclear', detail: 'ask the maker', does: 'fields' as const, edits: unclear }]),
+      ...others.slice(0, 1),
+      ...beside,
+      ...others.slice(1),
       ...ends,
     ],
   };
 }
+
+function unclearChoice(
+  record: FileRecord,
+  tree: MapTree,
+  sentence: Sentence,
+  made: FieldsFromQuote | undefined,
+): readonly WalkChoice[] {
+  const edits = leftUnclear(record, tree, sentence, made?.first);
+  return edits === undefined
+    ? []
+    : [{ label: 'The page leaves it unclear', detail: 'ask the maker', does: 'fields', edits }];
+}
+
+/** No field is read out of it: what says nothing of the work is general advice, and what no field is for stays a quoted statement. */
+function unread(
+  record: FileRecord,
+  sentence: Sentence,
+  reading: QuoteReading,
+  others: readonly WalkChoice[],
+): Question {
+  if (isGeneral(reading, sentence)) {
+    const edits = noted(record, sentence, 'general advice') ?? [];
+    return { asks: notRead, choices: [{ ...generalAdvice, edits }, leaveOpen(), ...others] };
+  }
+  const keep = keepQuoted(record, sentence);
+  return hasField(record, sentence, reading)
+    ? { asks: notRead, choices: [leaveOpen(), ...others.slice(0, 1), ...keep, ...others.slice(1)] }
+    : { asks: noField, choices: [...keep, leaveOpen(), ...others] };
+}
+
+const notRead = 'No field is read from this sentence.';
+const noField = 'This kind of file has no field for it: it can stay as a quoted statement.';
 
 const generalAdvice = {
   label: 'Nothing to encode here: general advice',
@@ -184,26 +183,26 @@ const generalAdvice = {
   does: 'nothing',
 } as const;
 
-/** The fields in words, with the words that somebody chose. */
-function taken(found: FieldsFromQuote, { words }: Told): string {
-  const holes = holesOf(found);
-  let text = found.shown.join(' | ');
-  for (const { hole, at, behind } of holes) {
-    const [from, to] = [chosen(hole, undefined), chosen(hole, words[at])].map((word) => word.replaceAll('_', ' '));
-    const value = /^: ([^,}]+)/.exec(behind)?.[1] ?? '';
-    if (from !== to && from !== undefined)
-      text = text.replace(`${from}${value === '' ? '' : ` ${value}`}`, `${to}${value === '' ? '' : ` ${value}`}`);
-  }
-  return text;
+function keepQuoted(record: FileRecord, sentence: Sentence): readonly WalkChoice[] {
+  const edits = noted(record, sentence, 'no field is for it');
+  return edits === undefined
+    ? []
+    : [{ label: 'Keep it as a quoted statement', detail: 'noted: no field is for it', does: 'nothing', edits }];
 }
 
-function detailOf({ left, insertions }: FieldsFromQuote, tree: MapTree): string {
+function detailOf({ left, fields, insertions }: FieldsFromQuote, tree: MapTree, reading: QuoteReading): string {
+  const unsaid = wordsUnsaid(reading, fields);
   const cleaning = valueUnder(tree, 'cleaning');
   const stages = cleaning?.node === 'map' ? valueUnder(cleaning, 'all_of') : undefined;
-  const isFurther = stages?.node === 'list' && insertions.some(({ pieces }) => textAt(pieces, 0).includes('- stage: '));
-  const mind = 'a further stage that is done as well; where the page gives a choice of ways, change all_of to any_of';
-  return [...left.map((one) => `left: ${one}`), ...(isFurther ? [mind] : [])].join('; ');
+  const isFurther = insertions.some(({ pieces: [first] }) => typeof first === 'string' && first.includes('- stage: '));
+  return [
+    ...left.map((one) => `left: ${one}`),
+    ...(unsaid.length === 0 ? [] : [`not taken into a field: ${unsaid.join(', ')}`]),
+    ...(stages?.node === 'list' && isFurther ? [mind] : []),
+  ].join('; ');
 }
+
+const mind = 'a further stage that is done as well; where the page gives a choice of ways, change all_of to any_of';
 
 /** Words of the work: a sentence with one of them may ask for something. */
 const workWords =

@@ -172,10 +172,10 @@ function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): rea
   const id = tree === undefined ? undefined : statementAt(tree, offset)?.id.text;
   const sentence = tree === undefined ? undefined : sentencesOf(tree).find((one) => one.id === id);
   if (tree === undefined || sentence?.state !== 'open') return [];
-  const [field] = quoteToFields(at.record, tree, offset)?.made ?? [];
+  const field = quoteToFields(at.record, tree, offset)?.first;
   const edits = leftUnclear(at.record, tree, sentence, field);
   if (edits === undefined) return [];
-  const title = `The page leaves it unclear: write that down for ${field?.replaceAll('.', ', ').replaceAll('_', ' ')}`;
+  const title = `The page leaves it unclear: write that down for ${field?.path.replaceAll('[]', '').replaceAll('.', ', ').replaceAll('_', ' ')}`;
   const edit = workspaceEdit(at, new Map([[at.home.file, edits]]), parts);
   return [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
 }

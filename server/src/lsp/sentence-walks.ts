@@ -50,9 +50,11 @@ function toldIn(value: unknown): Told | undefined {
   if (!Array.isArray(words) || words.length > mostWords) return undefined;
   const way = fieldIn(value, 'way');
   const next = fieldIn(value, 'next');
+  const field = fieldIn(value, 'field');
   return {
     words: words.map(textOf),
     ...(typeof way === 'string' && { way }),
-    ...((next === 'bounds' || next === 'reason') && { next }),
+    ...(typeof field === 'string' && { field }),
+    ...((next === 'bounds' || next === 'reason' || next === 'field' || next === 'more') && { next }),
   };
 }

@@ -24,13 +24,15 @@ export interface Told {
   /** The word chosen in each place with a choice, by its position; empty: the first. */
   readonly words: readonly string[];
   /** What is to be asked next instead of the sentence as a whole. */
-  readonly next?: 'bounds' | 'reason';
+  readonly next?: 'bounds' | 'reason' | 'field' | 'more';
+  /** The field that somebody chose for it. */
+  readonly field?: string;
 }
 
 export interface SentenceChoice {
   readonly label: string;
   readonly detail: string;
   readonly does: 'fields' | 'nothing' | 'open' | 'ask' | 'stop';
-  /** Only where it asks on. */
+  /** Only where it asks on about the same sentence. */
   readonly told?: Told;
 }

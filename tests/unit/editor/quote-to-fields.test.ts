@@ -102,7 +102,14 @@ describe('a quote becomes fields', () => {
     expect(
       withFields(
         steam,
-        fields(steam, steam.indexOf('s5')) ?? { statement: '', insertions: [], made: [], left: [], shown: [] },
+        fields(steam, steam.indexOf('s5')) ?? {
+          statement: '',
+          insertions: [],
+          made: [],
+          left: [],
+          fields: [],
+          first: undefined,
+        },
       ),
     ).toContain('modality: , temp');
     const odd = device('Weighs about 120 lux.');

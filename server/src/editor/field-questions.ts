@@ -1,0 +1,117 @@
+import type { FileRecord } from '../library/file-record.ts';
+import type { Told } from '../panel/sentences.ts';
+import type { QuoteReading } from '../quantity/prose/prose.ts';
+import { fileForm } from '../syntax/edits.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { asValue } from './bare.ts';
+import type { FieldValue } from './field-choices.ts';
+import { valuesFor } from './field-choices.ts';
+import { likely, likelyFields } from './field-likelihood.ts';
+import { type FieldPlace, fieldPlaces } from './field-places.ts';
+import type { Sentence } from './open-sentences.ts';
+import { sectionOf } from './quote-section.ts';
+import { put, readable } from './quote-to-fields.ts';
+import { idsIn } from './quote-values.ts';
+import { noted } from './sentence-notes.ts';
+import { editsOf, holesOf, withWord } from './sentence-proposal.ts';
+import type { Question, WalkChoice } from './walk-choice.ts';
+import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
+
+/** A sentence that is answered by choice: the field, then what stands in it, then whether the sentence says more. */
+
+/** Told when a field has been taken: the same sentence is asked about again. */
+export function andMore(next: 'field' | 'more'): Told {
+  return { words: [], next };
+}
+
+/**
+ * Whether a field of the file is likely to hold what the sentence says. The names of fields are English: of a sentence in another language
+ * nobody can say that no field is for it.
+ */
+export function hasField({ kind }: FileRecord, { section }: Sentence, reading: QuoteReading): boolean {
+  if (reading.language !== 'en') return true;
+  const [first] = kind === undefined ? [] : likelyFields(reading, kind, sectionOf(section, reading.language));
+  return first !== undefined && first.score >= likely;
+}
+
+export function whichField({ kind }: FileRecord, { section }: Sentence, reading: QuoteReading): Question {
+  const all = kind === undefined ? [] : likelyFields(reading, kind, sectionOf(section, reading.language));
+  const choices = all.map(({ place }) =>
+    asking(place.titles.join(': '), { words: [], field: place.path }, place.about),
+  );
+  return {
+    asks: 'Which field is it about? The likely ones come first; type to search.',
+    choices: [...choices, leaveOpen(), ...ends],
+  };
+}
+
+/** What stands in the field that was chosen. A field that the file no longer has, or that was never offered, is asked for again. */
+export function whichValue(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, path }: Chosen): Question {
+  const { kind } = record;
+  const place = kind === undefined ? undefined : fieldPlaces(kind).find((one) => one.path === path);
+  if (kind === undefined || place === undefined) return whichField(record, sentence, reading);
+  const saying = { reading, src: asValue(sentence.id), ids: idsIn(tree) };
+  const choices = valuesFor(place, saying).flatMap((value) => choicesOf(record, tree, sentence, { value, place }));
+  const other = asking('Another field …', andMore('field'));
+  return choices.length === 0
+    ? {
+        asks: `${place.titles.join(': ')}: it is there already, or this sentence has no value for it.`,
+        choices: [other, leaveOpen(), ...ends],
+      }
+    : {
+        asks: `${place.titles.join(': ')}: what does the sentence say? ${caution}`,
+        choices: [...choices, other, leaveOpen(), ...ends],
+      };
+}
+
+interface Chosen {
+  readonly reading: QuoteReading;
+  readonly path: string;
+}
+
+interface Offered {
+  readonly value: FieldValue;
+  readonly place: FieldPlace;
+}
+
+/** One choice for each word that may stand in the open place of the value. */
+function choicesOf(
+  record: FileRecord,
+  tree: MapTree,
+  sentence: Sentence,
+  { value, place }: Offered,
+): readonly WalkChoice[] {
+  const { kind } = record;
+  const found = kind === undefined ? undefined : put({ record, kind, tree }, sentence.id, value.fields, []);
+  if (found === undefined || found.made.length === 0) return [];
+  const { lineEnd } = fileForm(record.text);
+  // A field without a place for its sentence would leave the sentence open for ever: the sentence itself says where it went.
+  const note =
+    place.cites === 'no' ? (noted(record, sentence, `in words under ${place.path.replace('[]', '')}`) ?? []) : [];
+  const [hole, other] = holesOf(found);
+  const words = hole?.at === undefined || other !== undefined ? [''] : (hole.choices ?? ['']);
+  return words.map((word) => {
+    const chosen = word === '' ? [] : withWord([], hole?.at ?? 0, word);
+    const label = readable(found.fields, chosen).join(' | ');
+    const detail = [value.words.get(word) ?? '', ...found.left].filter((part) => part !== '').join('; ');
+    return {
+      label,
+      detail,
+      does: 'fields',
+      edits: [...editsOf(found, chosen, lineEnd), ...note],
+      told: andMore('more'),
+    };
+  });
+}
+
+/** After a field was taken: most sentences say no more, so that Enter goes on. */
+export function more(): Question {
+  return {
+    asks: 'Taken. Does the sentence say more than this?',
+    choices: [
+      { label: 'Go on to the next sentence', detail: '', does: 'open', edits: [] },
+      asking('A further field from this sentence …', andMore('field')),
+      ...ends,
+    ],
+  };
+}

@@ -1,0 +1,168 @@
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { quoteScalar } from '../syntax/quote.ts';
+import type { Tree } from '../syntax/tree.ts';
+import { asValue } from './bare.ts';
+import type { NewField } from './insert-fields.ts';
+import { marked } from './marked.ts';
+import { classOf, gradeIn } from './quote-agents.ts';
+import type { Group } from './quote-homes.ts';
+import type { Placed } from './quote-match.ts';
+import { amountOf } from './quote-match.ts';
+
+/** Numbers that have their places, as the values that are written there. */
+
+export interface Cited {
+  readonly src: string;
+  /** Ids that the file has already. */
+  readonly taken: ReadonlySet<string>;
+}
+
+/** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */
+export function fieldsFor(
+  placed: readonly Placed[],
+  reading: QuoteReading,
+  { src, taken }: Cited,
+): readonly NewField[] {
+  const fields: NewField[] = [];
+  const items = new Map<Group, (readonly [string, string])[]>();
+  for (const one of placed) {
+    const { path } = one.group;
+    if (!path.endsWith('[]')) {
+      const whole = path === '' ? one.home.field : `${path}.${one.home.field}`;
+      fields.push({ path: whole, value: requirement(one, reading, `, src: ${src}`) });
+      continue;
+    }
+    const parts = items.get(one.group) ?? [];
+    parts.push([one.home.field, requirement(one, reading, '')]);
+    items.set(one.group, parts);
+  }
+  for (const [group, parts] of items) {
+    const named = group.does === undefined ? parts : withAgents(parts, reading.quote);
+    const head = headOf(group, reading, placed, taken).join(', ');
+    const inside = [head, ...withGroups(named), `src: ${src}`];
+    fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
+  }
+  return [...fields, ...waters(placed, reading.quote, src)];
+}
+
+/** What a step is done with, beside its numbers. */
+function withAgents(
+  parts: readonly (readonly [string, string])[],
+  quote: string,
+): readonly (readonly [string, string])[] {
+  const [detergent, grade] = [classOf(quote), gradeIn(quote)];
+  return [
+    ...parts,
+    ...(detergent === undefined ? [] : [['detergent.class', `[${detergent}]`] as const]),
+    ...(grade === undefined ? [] : [['water.grade', grade] as const]),
+  ];
+}
+
+/** The water of a rinse that is no step: it stands beside the numbers of the rinse. */
+function waters(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
+  const grade = gradeIn(quote);
+  const rinses = new Set(placed.map(({ group }) => group.path).filter((path) => /(?:^|[._])rinse$/.test(path)));
+  const [rinse, other] = [...rinses];
+  if (grade === undefined || rinse === undefined || other !== undefined) return [];
+  return rinse.endsWith('final_rinse')
+    ? [
+        { path: `${rinse}.grade`, value: grade },
+        { path: `${rinse}.src`, value: src },
+      ]
+    : [{ path: `${rinse}.water`, value: `{grade: ${grade}, src: ${src}}` }];
+}
+
+/** `brush.diameter` and `brush.length` of one item: `brush: {diameter: ..., length: ...}`. */
+function withGroups(parts: readonly (readonly [string, string])[]): readonly string[] {
+  const groups = new Map<string, string[]>();
+  for (const [field, value] of parts) {
+    const [head = '', inner] = field.split('.');
+    groups.set(head, [...(groups.get(head) ?? []), inner === undefined ? value : `${inner}: ${value}`]);
+  }
+  const isGroup = (head: string): boolean => parts.some(([field]) => field.startsWith(`${head}.`));
+  return [...groups].map(([head, inside]) => `${head}: ${isGroup(head) ? `{${inside.join(', ')}}` : inside.join('')}`);
+}
+
+const modalities: Readonly<Record<string, readonly [string, string]>> = {
+  prevac: ['steam-prevac', 'pv'],
+  gravity: ['steam-gravity', 'gr'],
+  vh2o2: ['vh2o2', 'vh'],
+  eo: ['eo', 'eo'],
+  formaldehyde: ['ltsf', 'ltsf'],
+  'dry-heat': ['dry-heat', 'dh'],
+};
+
+/** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
+function headOf(
+  { path, does }: Group,
+  reading: QuoteReading,
+  placed: readonly Placed[],
+  taken: ReadonlySet<string>,
+): string[] {
+  if (path.endsWith('steps[]')) {
+    const isLast = does === 'rinse' && lastRinse.test(reading.quote);
+    return [`do: ${isLast ? 'final-rinse' : (does ?? marked.hole('do'))}`];
+  }
+  const named = new Set(reading.stages.flatMap(({ stage }) => (modalities[stage] === undefined ? [] : [stage])));
+  const only = named.size === 1 ? modalities[[...named][0] ?? ''] : undefined;
+  const temp = placed.find(({ home }) => home.field === 'temp')?.mentions[0]?.amount;
+  const id = freeId(`${only?.[1] ?? 'option'}${temp ?? ''}`, taken);
+  const modality = `modality: ${only?.[0] ?? marked.hole('modality')}`;
+  return path.startsWith('validated') ? [modality] : [`id: ${asValue(id)}`, modality];
+}
+
+const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;
+
+function freeId(id: string, taken: ReadonlySet<string>): string {
+  for (let count = 1; count < 1_000; count++) {
+    const tried = count === 1 ? id : `${id}-${count}`;
+    if (!taken.has(tried)) return tried;
+  }
+  return id;
+}
+
+/** Every id that the file gives. */
+export function idsIn(tree: Tree): ReadonlySet<string> {
+  const ids = new Set<string>();
+  const walk = (inner: Tree): void => {
+    if (inner.node === 'list') for (const item of inner.items) walk(item);
+    if (inner.node !== 'map') return;
+    for (const { key, value } of inner.entries) {
+      if (key.text === 'id' && value.node === 'scalar') ids.add(value.text);
+      else walk(value);
+    }
+  };
+  walk(tree);
+  return ids;
+}
+
+const boundChoices = ['stated', 'at_least', 'at_most', 'exactly', 'about'];
+
+export function requirement({ home, mentions }: Placed, reading: QuoteReading, cited: string): string {
+  const [first, second] = mentions;
+  if (first === undefined) return '';
+  if (second !== undefined)
+    return `{between: [${amountOf(sharing(first, second), home)}, ${amountOf(second, home)}]${cited}}`;
+  const said = first.bound === 'none' || first.bound === 'between' ? 'stated' : first.bound;
+  const amount = amountOf(first, home);
+  const name = home.field.split('.').at(-1) ?? home.field;
+  const word = marked.choice([said, ...boundChoices.filter((one) => one !== said)], name, amount);
+  return `{${word}: ${amount}${asWritten(first, reading)}${cited}}`;
+}
+
+/** `3-18 min`: the first number has the unit of the second. */
+function sharing(first: NumberMention, second: NumberMention): NumberMention {
+  return first.quantities.length > 0
+    ? first
+    : { ...first, quantities: second.quantities.map((one) => ({ ...one, amount: first.amount })) };
+}
+
+/** What the page prints, where it gives the value twice. */
+function asWritten({ span, pair }: NumberMention, { numbers, quote }: QuoteReading): string {
+  const partner = pair === undefined ? undefined : numbers[pair];
+  if (partner === undefined) return '';
+  const start = Math.min(span.start, partner.span.start);
+  const end = Math.max(span.end, partner.span.end);
+  const close = quote[end] === ')' && quote.slice(start, end).includes('(') ? 1 : 0;
+  return `, as_written: ${quoteScalar(quote.slice(start, end + close))}`;
+}

@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import { fieldPlaces } from '../../../server/src/editor/field-places.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+import type { Encoded } from '../../support/encoding.ts';
+import { encode } from '../../support/encoding.ts';
+
+function about(quote: string, section = '', more = ''): string {
+  const above = section === '' ? '' : `section: ${section}, `;
+  return `kind: device\nid: pale\nstatements:\n  s1: {doc: D, rev: A, page: 1, ${above}quote: "${quote}"}\n${more}`;
+}
+
+/** A person who takes what begins with these labels, one after the other, and then goes on. */
+function taking(
+  text: string,
+  ...labels: readonly string[]
+): Encoded & { readonly offered: readonly (readonly string[])[] } {
+  const left = [...labels];
+  const offered: (readonly string[])[] = [];
+  const done = encode(text, (_quote, choices) => {
+    offered.push(choices);
+    const next = left.shift();
+    if (next === undefined) return undefined;
+    const found = choices.find((label) => label.startsWith(next));
+    if (found === undefined) throw new Error(`${next} is not among ${choices.join(' | ')}`);
+    return found;
+  });
+  return { ...done, offered };
+}
+
+const another = 'Another field …';
+
+/** Sentence, heading, the field by its title, what is taken there, and what the file has then. */
+const rows: readonly (readonly [string, string, string, string, string])[] = [
+  [
+    'Discard earlier if the tip is bent or the grip is cracked.',
+    'Warnings',
+    'Inspection and test: Reject if',
+    'inspection, reject if: the tip is bent',
+    'inspection:\n  reject_if:\n    - the tip is bent or the grip is cracked\n  src: s1\n',
+  ],
+  [
+    'Look through the lumen against light.',
+    'Inspection',
+    'Inspection and test: Look into the channel: Required',
+    'inspection, lumen inspection, required: true',
+    'inspection:\n  lumen_inspection: {required: true, src: s1}\n',
+  ],
+  [
+    'Attach the channel to the irrigation nozzle.',
+    'Automated cleaning',
+    'Mechanical washing: Connector',
+    'mechanical, connector: the irrigation nozzle',
+    'mechanical:\n  connector: the irrigation nozzle\n  src: s1\n',
+  ],
+  [
+    'Shelf life in wrap is 6 months.',
+    'Storage',
+    'Storage: Longest storage',
+    'storage, time: at most 6 months',
+    'storage:\n  time: {at_most: 6 months, src: s1}\n',
+  ],
+  ['Avoid strong acids.', 'Warnings', 'Never', 'not: acid', 'not:\n  - {what: acid, src: s1}\n'],
+  [
+    'Swirl it with 40 mL for 2 minutes.',
+    'Manual cleaning',
+    'Manual cleaning: Steps',
+    'manual, steps: flush, volume stated 40 mL, time stated 2 min',
+    'manual:\n  steps:\n    - {do: flush, volume: {stated: 40 mL}, time: {stated: 2 min}, src: s1}\n',
+  ],
+  [
+    'The shaft is made of hardened steel with silicone parts.',
+    '',
+    'Materials',
+    'materials: silicone',
+    'not_needed: [{text: "The shaft is made", reason: in words under materials}]}\n',
+  ],
+];
+
+describe('a sentence that no field is read from is answered by choice', () => {
+  it.each(rows)('%s', (quote, section, field, value, made) => {
+    const { text, offered } = taking(about(quote, section), another, field, value, 'Go on');
+    expect(text).toContain(made);
+    expect(readTree(text).problems).toEqual([]);
+    // The likely fields come first.
+    expect(offered[1]?.findIndex((label) => label.startsWith(field))).toBeLessThan(6);
+    expect(offered[3]?.[0]).toBe('Go on to the next sentence');
+  });
+
+  it('every field is offered by its title, a number only where the sentence has one of its kind', () => {
+    const { offered } = taking(about('Look at it in good light.'), another, 'Leave it open');
+    expect(offered[1]).toContain('Cooling: Method');
+    expect(offered[1]).not.toContain('Cooling: Time');
+    const titles = fieldPlaces('device').map(({ titles: all }) => all.join(': '));
+    expect(new Set(titles).size).toBe(titles.length);
+    expect(titles.length).toBeGreaterThan(250);
+  });
+
+  it('the bound word is asked, first what the page says', () => {
+    const { offered } = taking(about('Shelf life: 6 months.'), another, 'Storage: Longest storage', 'Leave it open');
+    expect(offered[2]?.slice(0, 5)).toEqual(
+      ['stated', 'at least', 'at most', 'exactly', 'about'].map((word) => `storage, time: ${word} 6 months`),
+    );
+  });
+
+  it('a field that is there is told, and another can be chosen', () => {
+    const there = about('Shelf life: 6 months.', '', 'storage: {time: {at_most: 1 years}}\n');
+    const { text, offered } = taking(there, another, 'Storage: Longest storage', 'Leave it open');
+    expect(offered[2]).toEqual([another, 'Leave it open', 'Stop here']);
+    expect(text).toBe(there);
+  });
+
+  it('is more than one field: the same sentence comes back, and both name it', () => {
+    const { text } = taking(
+      about('Discard it when it is bent.', 'Inspection', 'inspection: {visual: true, src: s9}\n'),
+      another,
+      'Inspection and test: Reject if',
+      'inspection, reject if: it is bent',
+      'A further field',
+      'Inspection and test: Then',
+      'inspection, action: discard',
+      'Go on',
+    );
+    expect(text).toContain('inspection: {visual: true, src: [s9, s1], reject_if: [it is bent], action: discard}');
+  });
+
+  it('beside what was read of it', () => {
+    const { text } = taking(
+      about('Do not exceed 140 °C; discard it when it is bent.'),
+      'Take it, then a further field',
+      'Inspection and test: Reject if',
+      'inspection, reject if: it is bent',
+      'Go on',
+    );
+    expect(text).toContain('limits:\n  temp: {at_most: 140 °C, src: s1}\n');
+    expect(text).toContain('inspection:\n  reject_if:\n    - it is bent\n  src: s1\n');
+  });
+
+  it('without a field for it, it stays a quoted statement by one key', () => {
+    const { text, words } = taking(about('Follow the advice of the maker of the detergent.'));
+    expect(text).toContain('not_needed: [{text: "Follow the advice of", reason: no field is for it}]');
+    expect(words).toContain('none is left open');
+  });
+});
