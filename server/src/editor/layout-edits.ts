@@ -132,19 +132,3 @@ class Layout {
     else if (tree.node === 'list') for (const item of tree.items) this.#place(item, 0);
   }
 }
-
-/** After a new line: the next dash of a list of plain items, or the empty dash taken away that ends it. `offset`: start of the new line's text. */
-export function afterNewLine(text: string, offset: number): readonly Edit[] {
-  const lineStart = text.lastIndexOf('\n', offset - 1) + 1;
-  if (lineStart === 0 || text.slice(lineStart, offset).trim() !== '') return [];
-  const rest = text.slice(offset, text.indexOf('\n', offset) < 0 ? text.length : text.indexOf('\n', offset));
-  if (rest.trim() !== '') return [];
-  const before = text.lastIndexOf('\n', lineStart - 2) + 1;
-  const line = text.slice(before, lineStart).replace(/[\r\n]{1,2}$/, '');
-  const dash = /^( *)-( *)(.*)$/.exec(line);
-  if (dash === null) return [];
-  const [, indent = '', , item = ''] = dash;
-  if (item.trim() === '') return [{ span: { start: before, end: offset }, text: '' }];
-  if (/^[{[|>"']|^[^\s#:]{1,64}:(\s|$)/.test(item) && !item.startsWith('{')) return [];
-  return [{ span: { start: lineStart, end: offset + rest.length }, text: `${indent}- ` }];
-}

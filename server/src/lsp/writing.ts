@@ -7,7 +7,8 @@ import type {
 } from 'vscode-languageserver';
 import { catalogueOf } from '../check/catalogue.ts';
 import type { NamedRule } from '../editor/completion-ids.ts';
-import { afterNewLine, layoutEdits } from '../editor/layout-edits.ts';
+import { layoutEdits } from '../editor/layout-edits.ts';
+import { afterNewLine } from '../editor/new-line.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { actionKinds, codeActions, resolveAction } from './code-actions.ts';

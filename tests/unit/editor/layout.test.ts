@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { afterNewLine, layoutEdits } from '../../../server/src/editor/layout-edits.ts';
+import { layoutEdits } from '../../../server/src/editor/layout-edits.ts';
 import { foldsOf, selectionsAt } from '../../../server/src/editor/structure.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
@@ -49,22 +49,6 @@ describe('tidying the layout', () => {
       ),
       { numRuns: 40, seed: 3 },
     );
-  });
-});
-
-describe('a new line in a list', () => {
-  const typed = (text: string): string => {
-    const applied = applyEdits(text, afterNewLine(text, text.length));
-    return 'text' in applied ? applied.text : '';
-  };
-  it('begins the next item; an empty item ends the list', () => {
-    expect(typed('notes:\n  - one\n')).toBe('notes:\n  - one\n  - ');
-    expect(typed('notes:\n  - one\n  ')).toBe('notes:\n  - one\n  - ');
-    expect(typed('lumens:\n  - {id: a}\n  ')).toBe('lumens:\n  - {id: a}\n  - ');
-    expect(typed('notes:\n  - one\n  - \n  ')).toBe('notes:\n  - one\n');
-  });
-  it('leaves items with fields of their own, and everything else', () => {
-    for (const text of ['lumens:\n  - id: a\n    ', 'a: 1\n', '', '- [a,\n']) expect(typed(text)).toBe(text);
   });
 });
 
