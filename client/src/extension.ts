@@ -1,8 +1,9 @@
 /**
  * client/: the VS Code extension: starts the language server and shows what it says. No domain knowledge: nothing here knows a kind, a
- * rule or a unit. No network, no telemetry, nothing run from a workspace, no notification unless something is broken.
+ * rule or a unit. No network, no telemetry, nothing run from a workspace, no notification unless something is broken, or was asked for, or has been pasted that waits for its next step.
  */
 import { type Disposable, type ExtensionContext, window } from 'vscode';
+import { registerAddItem } from './add-item.ts';
 import { registerAllSentences } from './all-sentences.ts';
 import { registerDemo } from './demo.ts';
 import { registerDoubleReading } from './double-reading.ts';
@@ -19,6 +20,7 @@ import { registerStartLibrary } from './start-library.ts';
 import { StatusItem } from './status-item.ts';
 import { registerTour } from './tour.ts';
 import { registerUses } from './uses.ts';
+import { registerWaitingSentences } from './waiting-sentences.ts';
 
 let server: ServerConnection | undefined;
 
@@ -42,10 +44,12 @@ export async function begin(context: ExtensionContext, launch: Launch): Promise<
 
 function registerWriting(started: ServerConnection): readonly Disposable[] {
   return [
+    registerAddItem(started),
     registerAllSentences(started),
     registerQuoteToFields(started),
     registerNewFile(started),
     registerUses(started),
+    registerWaitingSentences(started),
     ...registerPaste(started),
   ];
 }

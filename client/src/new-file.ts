@@ -1,15 +1,6 @@
-import {
-  commands,
-  type Disposable,
-  Position,
-  type QuickPickItem,
-  Range,
-  Uri,
-  WorkspaceEdit,
-  window,
-  workspace,
-} from 'vscode';
+import { commands, type Disposable, Position, Range, Uri, WorkspaceEdit, window, workspace } from 'vscode';
 import { listIn, recordIn, textIn } from './answers.ts';
+import { type Answer, ask } from './questions.ts';
 import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
 import { cursorLeavesTour, tourStepDone } from './tour.ts';
@@ -33,8 +24,8 @@ async function newFile(server: ServerConnection, given: string): Promise<void> {
     const key = textIn(question.key);
     const answer = isId
       ? await askId(server, kind, answers, step)
-      : await ask(question, step, knownFor(key, questions, answers));
-    if (answer === undefined) return;
+      : await askFor(question, step, knownFor(key, questions, answers));
+    if (answer === undefined || answer === 'back') return;
     if (answer.length > 0) answers[key] = answer;
   }
   const made = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
@@ -57,12 +48,12 @@ async function askKind(server: ServerConnection): Promise<string | undefined> {
   return chosen?.description;
 }
 
-type Question = Readonly<Record<string, unknown>>;
+type Asked = Readonly<Record<string, unknown>>;
 
 /** What an earlier choice says about a question, such as the revision of the chosen document. */
 function knownFor(
   key: string,
-  questions: readonly Question[],
+  questions: readonly Asked[],
   answers: Readonly<Record<string, readonly string[]>>,
 ): string {
   for (const { key: earlier, choices } of questions) {
@@ -76,105 +67,25 @@ function knownFor(
   return '';
 }
 
-/** An empty answer passes the question over. `known` stands there already: Enter takes it. */
-async function ask(question: Question, step: string, known: string): Promise<readonly string[] | undefined> {
-  const choices = listIn(question.choices).map(recordIn);
-  const title = `${textIn(question.title)} (${step})`;
-  const items: QuickPickItem[] = choices.map(({ label, detail }) => ({
-    label: textIn(label),
-    description: textIn(detail),
-  }));
-  if (items.length === 0) return askText(question, title, known);
-  if (question.takes === 'many') {
-    const many = await window.showQuickPick(items, {
-      title,
-      placeHolder: `${textIn(question.about)} Choose any number, then press Enter.`,
-      canPickMany: true,
-      matchOnDescription: true,
-      ignoreFocusOut: true,
-    });
-    return many?.map(({ label }) => label);
-  }
-  return question.free === true ? askFree(question, title, items, known) : askOne(question, title, items);
-}
-
-async function askText(question: Question, title: string, known: string): Promise<readonly string[] | undefined> {
-  const typical = textIn(question.typical);
-  const several = question.takes === 'many' ? ' Several: put a comma between them.' : '';
-  const text = await window.showInputBox({
-    title,
-    prompt: `${textIn(question.about)}${several} Leave it empty to pass it over.`,
-    ...(known !== '' && { value: known }),
-    ...(typical !== '' && { placeHolder: `Such as ${typical}` }),
-    ignoreFocusOut: true,
+/** `known` stands there already: Enter takes it. */
+async function askFor(question: Asked, step: string, known: string): Promise<Answer> {
+  const takesMany = question.takes === 'many';
+  const choices = listIn(question.choices)
+    .map(recordIn)
+    .map(({ label, detail }) => ({ label: textIn(label), description: textIn(detail) }));
+  const isList = takesMany && choices.length === 0;
+  const answer = await ask({
+    title: `${textIn(question.title)} (${step})`,
+    asks: `${textIn(question.about)}${isList ? ' Several: put a comma between them.' : ''}`,
+    takes: choices.length === 0 ? 'text' : takesMany ? 'many' : 'one',
+    value: known,
+    typical: textIn(question.typical),
+    choices,
+    free: question.free === true,
+    pass: 'Leave it open',
   });
-  if (text === undefined) return undefined;
-  const parts = question.takes === 'many' ? text.split(',') : [text];
-  return parts.map((part) => part.trim()).filter((part) => part !== '');
-}
-
-/** Stands first, so that a hasty Enter leaves a question open instead of answering it. */
-const passOver: QuickPickItem = { label: 'Leave it open', description: 'pass over this question' };
-
-async function askOne(
-  question: Question,
-  title: string,
-  items: readonly QuickPickItem[],
-): Promise<readonly string[] | undefined> {
-  const options = { title, placeHolder: textIn(question.about), matchOnDescription: true, ignoreFocusOut: true };
-  const chosen = await window.showQuickPick([passOver, ...items], options);
-  return chosen === undefined ? undefined : chosen === passOver ? [] : [chosen.label];
-}
-
-/** A list in which anything else may be typed too. */
-function askFree(
-  question: Question,
-  title: string,
-  items: readonly QuickPickItem[],
-  known: string,
-): Promise<readonly string[] | undefined> {
-  return new Promise((resolve) => {
-    const pick = window.createQuickPick();
-    const show = (value: string): void => {
-      const { shown, active } = offeredFor(value.trim(), items);
-      pick.items = shown;
-      pick.activeItems = [active];
-    };
-    pick.title = title;
-    pick.placeholder = `${textIn(question.about)} Choose one, or type another.`;
-    pick.matchOnDescription = true;
-    pick.ignoreFocusOut = true;
-    pick.value = known;
-    show(known);
-    pick.onDidChangeValue(show);
-    pick.onDidAccept(() => {
-      const chosen = pick.activeItems[0] ?? offeredFor(pick.value.trim(), items).active;
-      resolve(chosen.label === passOver.label ? [] : [asTyped.get(chosen) ?? chosen.label]);
-      pick.hide();
-    });
-    pick.onDidHide(() => {
-      resolve(undefined);
-      pick.dispose();
-    });
-    pick.show();
-  });
-}
-
-/** What an entry that takes the typed words would answer. */
-const asTyped = new WeakMap<QuickPickItem, string>();
-
-/** Of what is known, that which begins so is meant before the few letters by themselves, which stay on offer below. */
-function offeredFor(
-  typed: string,
-  items: readonly QuickPickItem[],
-): { readonly shown: readonly QuickPickItem[]; readonly active: QuickPickItem } {
-  if (typed === '') return { shown: [passOver, ...items], active: passOver };
-  const exact = items.find(({ label }) => label === typed);
-  if (exact !== undefined) return { shown: items, active: exact };
-  const own = { label: `Take "${typed}" as typed`, description: 'not among those known', alwaysShow: true };
-  asTyped.set(own, typed);
-  const begins = items.find(({ label }) => label.toLowerCase().startsWith(typed.toLowerCase()));
-  return { shown: [...items, own], active: begins ?? own };
+  if (!isList || answer === undefined || answer === 'back') return answer;
+  return answer.flatMap((text) => text.split(',').map((part) => part.trim())).filter((part) => part !== '');
 }
 
 async function askId(
@@ -182,15 +93,19 @@ async function askId(
   kind: string,
   answers: Readonly<Record<string, readonly string[]>>,
   step: string,
-): Promise<readonly string[] | undefined> {
+): Promise<Answer> {
   const near = nearText(server);
   const { proposed } = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
-  const id = await window.showInputBox({
+  return ask({
     title: `Id (${step})`,
-    prompt: 'Short name by which other files refer to it: letters, digits, dot, underscore, colon and hyphen.',
+    asks: 'Short name by which other files refer to it: letters, digits, dot, underscore, colon and hyphen.',
+    takes: 'text',
     value: textIn(proposed),
-    ignoreFocusOut: true,
-    validateInput: async (text) => {
+    typical: '',
+    choices: [],
+    free: true,
+    pass: '',
+    check: async (text) => {
       if (!/^[A-Za-z0-9][A-Za-z0-9._:-]{0,63}$/.test(text))
         return 'Letters, digits, dot, underscore, colon and hyphen; a letter or digit first.';
       const { taken } = recordIn(
@@ -199,7 +114,6 @@ async function askId(
       return taken === true ? `There is one with the id "${text}" already.` : undefined;
     },
   });
-  return id === undefined ? undefined : [id];
 }
 
 /** Any file of the library, as the server knows it. */

@@ -7,7 +7,7 @@ import {
   State,
 } from 'vscode-languageclient';
 import { asKeptLink } from './kept-files.ts';
-import { fieldsCommand, ruleScheme, sentencesCommand, usesCommand } from './names.ts';
+import { addCommand, fieldsCommand, ruleScheme, sentencesCommand, usesCommand } from './names.ts';
 import type { StatusItem } from './status-item.ts';
 import { isStatus, statusNotification } from './status-item.ts';
 
@@ -130,6 +130,7 @@ export class ServerConnection {
         fieldsCommand,
         sentencesCommand,
         usesCommand,
+        addCommand,
       },
       markdown: { isTrusted: false, supportHtml: false },
       diagnosticPullOptions: { onChange: true, onSave: false, onFocus: true },

@@ -27,7 +27,7 @@ export interface ServerSentence extends SentenceContent {
   readonly choices: readonly ServerChoice[];
 }
 
-const isNull: Is<null> = (value): value is null => value === null;
+export const isNull: Is<null> = (value): value is null => value === null;
 const isPosition = recordOf<Position>({ line: isCount, character: isCount });
 const isRange = recordOf<SentenceRange>({ start: isPosition, end: isPosition });
 const isTold = recordOf<Told>({
@@ -38,13 +38,13 @@ const isTold = recordOf<Told>({
 });
 /** Text that is put in may be long: all statements of the pages at once. */
 const isNewText: Is<string> = (value): value is string => typeof value === 'string';
-const isEdit = recordOf<ServerEdit>({ range: isRange, newText: isNewText });
+export const isServerEdit = recordOf<ServerEdit>({ range: isRange, newText: isNewText });
 const isChoice = recordOf<ServerChoice>({
   label: isText,
   detail: isText,
   does: word('fields', 'nothing', 'open', 'ask', 'stop'),
   told: maybe(isTold),
-  edits: listOf(isEdit),
+  edits: listOf(isServerEdit),
 });
 
 export const isServerSentence: Is<ServerSentence> = recordOf<ServerSentence>({

@@ -225,7 +225,14 @@ describe('a new file', () => {
       .locator('.view-lines', { hasText: /write\sto\sthe\smaker/ })
       .first()
       .waitFor();
-    await runCommand(editor, 'Traywright: Turn All Sentences into Fields');
+    const told = await until('the words about what comes next', async () =>
+      (await notifications(editor)).find(({ message }) => message.includes('wait to become fields')),
+    );
+    expect(told).toMatchObject({ severity: 'info', buttons: ['Turn Them into Fields'] });
+    expect(told.message).toContain(`${sentences} pasted sentences`);
+    await screenshot(editor, 'pasted-waiting');
+    await focusText(editor);
+    await runCommand(editor, 'Notifications: Accept Notification Primary Action');
     await asked('Pasted text');
     await editor.page.keyboard.press('Enter');
     let keys = 1;
@@ -241,11 +248,11 @@ describe('a new file', () => {
       await editor.page.keyboard.press(number === passedOver ? 'Escape' : 'Enter');
       keys++;
     }
-    const told = await until('the words at the end', async () =>
+    const end = await until('the words at the end', async () =>
       (await notifications(editor)).map(({ message }) => message).find((message) => message.includes('became fields')),
     );
-    expect(told).toContain('33 sentences: 26 became fields, 4 say nothing to encode, 3 left open (s23, s24, s30).');
-    expect(told).toContain('Still to write: lumens, drying, inspection.');
+    expect(end).toContain('33 sentences: 26 became fields, 4 say nothing to encode, 3 left open (s23, s24, s30).');
+    expect(end).toContain('Still to write: lumens, drying, inspection.');
     expect(keys).toBe(34);
     const encoded = await text(editor);
     expect(encoded).toContain(

@@ -44,6 +44,11 @@ export function missingFields(shape: RecordShape, present: ReadonlyMap<string, s
   return missing.toSorted((a, b) => rank(a) - rank(b));
 }
 
+/** The first fields in that order, without what is general or rare. */
+export function commonFields(shape: RecordShape): readonly Field[] {
+  return missingFields(shape, new Map()).filter(({ key }) => !rare.has(key) && !general.has(key));
+}
+
 function goesWith(key: string, present: ReadonlyMap<string, string>): boolean {
   if (present.get('silent') === 'true') return besideSilence.has(key) && key !== 'use';
   return key !== 'silent' || [...present.keys()].every((one) => besideSilence.has(one) && one !== 'use');

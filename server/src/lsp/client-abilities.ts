@@ -35,6 +35,8 @@ export interface ClientAbilities {
   readonly fieldsCommand: string | undefined;
   /** The client goes through all sentences of a file by a command of its own. */
   readonly sentencesCommand: string | undefined;
+  /** The client adds to a list by questions, by a command of its own. */
+  readonly addCommand: string | undefined;
   /** The client shows the places that name something by a command of its own. */
   readonly usesCommand: string | undefined;
 }
@@ -70,6 +72,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     disabledActions: textDocument?.codeAction?.disabledSupport === true,
     fieldsCommand: commandIn(options.fieldsCommand),
     sentencesCommand: commandIn(options.sentencesCommand),
+    addCommand: commandIn(options.addCommand),
     usesCommand: commandIn(options.usesCommand),
   };
 }

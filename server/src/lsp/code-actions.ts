@@ -1,4 +1,4 @@
-import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import type { CodeAction, CodeActionParams, Diagnostic, Position } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Fix } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
@@ -12,6 +12,7 @@ import { statementsFromRaw } from '../editor/raw-statements.ts';
 import { leftUnclear } from '../editor/sentence-notes.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { fileForm } from '../syntax/edits.ts';
+import { namedListsAt } from './added-items.ts';
 import type { DocumentAt } from './document-places.ts';
 import { treeOf } from './document-places.ts';
 import { offsetOf } from './places.ts';
@@ -35,7 +36,9 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const isAsked = here.some(({ fixes }) => fixes.some(({ setsAside }) => setsAside === true));
   const kind = isAsked && wanted(CodeActionKind.QuickFix) ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite;
   const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
-  const unclear = wanted(CodeActionKind.RefactorRewrite) ? unclearActions(at, start, parts) : [];
+  const unclear = wanted(CodeActionKind.RefactorRewrite)
+    ? [...unclearActions(at, start, parts), ...addActions(at, start, params.range.start, parts)]
+    : [];
   if (!wanted(CodeActionKind.QuickFix)) return [...fields, ...unclear];
   const all = sentencesActions(at, { start, end }, parts);
   const fixes = [
@@ -178,6 +181,22 @@ function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): rea
   const title = `The page leaves it unclear: write that down for ${field?.path.replaceAll('[]', '').replaceAll('.', ', ').replaceAll('_', ' ')}`;
   const edit = workspaceEdit(at, new Map([[at.home.file, edits]]), parts);
   return [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
+}
+
+const mostListsOffered = 3;
+
+/** The lists around the place, to add to by questions. */
+function addActions(at: DocumentAt, offset: number, position: Position, parts: ActionParts): readonly CodeAction[] {
+  const { addCommand } = parts.abilities;
+  if (addCommand === undefined) return [];
+  const uri = parts.places.uriOf(at, at.home.file);
+  return namedListsAt(at, offset)
+    .slice(0, mostListsOffered)
+    .map(({ path, title }) => ({
+      title: `${title}…`,
+      kind: CodeActionKind.RefactorRewrite,
+      command: { title, command: addCommand, arguments: [uri, path, position] },
+    }));
 }
 
 export const fieldsTitle = 'Turn the quote into fields';

@@ -6,12 +6,14 @@ import { pasteInto } from '../editor/paste.ts';
 import type { FieldsFromQuote } from '../editor/quote-to-fields.ts';
 import { quoteToFields } from '../editor/quote-to-fields.ts';
 import { caution } from '../editor/walk-choice.ts';
+import { waitingSentences } from '../editor/work-lenses.ts';
 import type { CleanPaste } from '../quantity/prose/clean-paste.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind, kinds } from '../schema/kinds.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { fileForm } from '../syntax/edits.ts';
+import { listsToAddTo, nextOfItem } from './added-items.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';
 import { fieldIn } from './params.ts';
@@ -40,6 +42,18 @@ export function attachOwnRequests(
     session.request((params: unknown) => nextOfSentences(params, places, versions)),
   );
   connection.onRequest(
+    'traywright/waitingSentences',
+    session.request((params: unknown) => waiting(params, places)),
+  );
+  connection.onRequest(
+    'traywright/listsToAddTo',
+    session.request((params: unknown) => listsToAddTo(params, places)),
+  );
+  connection.onRequest(
+    'traywright/addItem',
+    session.request((params: unknown) => nextOfItem(params, places, versions)),
+  );
+  connection.onRequest(
     'traywright/kinds',
     session.request(() => kinds.map(kindWords)),
   );
@@ -64,6 +78,14 @@ async function pasted(params: unknown, places: DocumentPlaces): Promise<CleanPas
   const start = offsetOf(record, placeOf(fieldIn(range, 'start')));
   const end = offsetOf(record, placeOf(fieldIn(range, 'end')));
   return start === undefined || end === undefined ? cleanPaste(text) : pasteInto(record.text, { start, end }, text);
+}
+
+/** What waits to be turned into fields, for a client that says so when pages were pasted. */
+async function waiting(params: unknown, places: DocumentPlaces): Promise<unknown> {
+  const uri = fieldIn(params, 'uri');
+  const record = typeof uri === 'string' ? (await places.text(uri))?.record : undefined;
+  const found = record === undefined ? undefined : waitingSentences(record, treeOf(record));
+  return found === undefined ? null : { words: found.words, pasted: found.pasted };
 }
 
 function kindWords(kind: Kind): { kind: Kind; title: string; about: string } {

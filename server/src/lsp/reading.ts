@@ -17,9 +17,10 @@ import { symbolsFor } from '../editor/library-symbols.ts';
 import { foldsOf, selectionsAt } from '../editor/structure.ts';
 import type { WordMark } from '../editor/word-marks.ts';
 import { wordMarksOf } from '../editor/word-marks.ts';
+import { workLensesOf } from '../editor/work-lenses.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { ClientAbilities } from './client-abilities.ts';
-import type { DocumentPlaces } from './document-places.ts';
+import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';
 import { linesOf, offsetOf, rangeOf } from './places.ts';
 import { uriOfPath } from './uris.ts';
@@ -105,15 +106,30 @@ export class Reading {
 
   async lenses(uri: string): Promise<CodeLens[] | null> {
     const at = await this.#places.document(uri);
-    if (at?.record.entity === undefined) return null;
+    if (at === undefined) return null;
     const { usesCommand } = this.#abilities;
-    return lensesOf(at.record.entity, at.home.engine.view()).map((lens) => {
+    const own = at.record.entity === undefined ? [] : lensesOf(at.record.entity, at.home.engine.view());
+    const about = own.map((lens): CodeLens => {
       const range = rangeOf(at.record, lens.at);
       const leads = lens.leadsToUses === true && usesCommand !== undefined;
       const command = leads
         ? { command: usesCommand, arguments: [this.#places.uriOf(at, at.home.file), range.start] }
         : { command: '' };
       return { range, command: { title: lens.text, ...command } };
+    });
+    return [...about, ...this.#workLenses(at)];
+  }
+
+  /** Only where the client has the command that they lead to. */
+  #workLenses(at: DocumentAt): readonly CodeLens[] {
+    const { sentencesCommand, addCommand } = this.#abilities;
+    const uri = this.#places.uriOf(at, at.home.file);
+    return workLensesOf(at.record, treeOf(at.record)).flatMap(({ at: span, text: title, leads }) => {
+      const command = leads === 'sentences' ? sentencesCommand : addCommand;
+      const given = leads === 'sentences' ? [uri] : [uri, leads.adds];
+      return command === undefined
+        ? []
+        : [{ range: rangeOf(at.record, span), command: { title, command, arguments: given } }];
     });
   }
 

@@ -4,7 +4,7 @@ import { scalarHazard } from './hazards.ts';
 import { quoteScalar } from './quote.ts';
 import { readTree } from './read.ts';
 import { columnOf } from './repairs.ts';
-import type { ListTree, MapTree, ScalarTree } from './tree.ts';
+import type { ListTree, MapTree, ScalarTree, Tree } from './tree.ts';
 
 export type Applied = { readonly text: string } | { readonly refused: string };
 
@@ -91,12 +91,23 @@ export function insertEntry(text: string, map: MapTree, key: string, lines: read
 
 /** Adds an item at the end of a list. `lines` as for `insertEntry`; undefined when several lines do not fit between brackets. */
 export function appendItem(text: string, list: ListTree, lines: readonly string[]): Edit | undefined {
+  return insertItem(text, list, lines, list.items.at(-1));
+}
+
+/** Adds an item behind one of the list. */
+export function insertItem(
+  text: string,
+  list: ListTree,
+  lines: readonly string[],
+  behind: Tree | undefined,
+): Edit | undefined {
   const [first = '', ...more] = lines;
   if (text[list.span.start] === '[') {
-    return more.length > 0 ? undefined : insertBetween(list.span.start, list.items.at(-1)?.span.end, first);
+    return more.length > 0 ? undefined : insertBetween(list.span.start, behind?.span.end, first);
   }
   const column = columnOf(text, list.span.start);
-  return insertLines(text, list.span.end, [`${' '.repeat(column)}- ${first}`, ...indented(more, column + 2)]);
+  const end = behind === undefined || behind === list.items.at(-1) ? list.span.end : behind.span.end;
+  return insertLines(text, end, [`${' '.repeat(column)}- ${first}`, ...indented(more, column + 2)]);
 }
 
 function indented(lines: readonly string[], columns: number): string[] {

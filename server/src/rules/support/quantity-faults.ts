@@ -6,7 +6,10 @@ import { unitsOf } from '../../quantity/units.ts';
 import { listed } from './lists.ts';
 
 /** What is wrong with a number or its unit, in plain words that say what to write instead. */
-export function quantityFaultInWords({ text, dimension }: Quantity, fault: QuantityFault): string {
+export function quantityFaultInWords(
+  { text, dimension }: Pick<Quantity, 'text' | 'dimension'>,
+  fault: QuantityFault,
+): string {
   switch (fault.fault) {
     case 'no-number':
       return `There is no number here. ${wanted(dimension)}`;

@@ -1,0 +1,213 @@
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
+import { closeCompletions, goTo, text, undo } from './text.ts';
+import { until } from './wait.ts';
+import { chooseByName, focusText, openFile, quickInputQuestion, quickList, runCommand, useTheme } from './window.ts';
+
+/** Lists of a rule file in real VS Code, by keyboard alone: Enter, and the questions for a further item. */
+
+let editor: Editor;
+
+beforeAll(async () => {
+  editor = await startEditor({
+    name: 'lists',
+    folder: path.join(import.meta.dirname, '../../samples/lanternfield-corrected'),
+    extensions: [packagedExtension],
+    settings: { 'workbench.colorTheme': 'Default Light Modern' },
+  });
+});
+afterAll(() => editor?.close());
+
+async function lineWith(words: string): Promise<number> {
+  const lines = (await text(editor)).split(/\r?\n/);
+  const at = lines.findIndex((line) => line.includes(words));
+  expect(at, `${words} in\n${lines.join('\n')}`).toBeGreaterThan(-1);
+  return at + 1;
+}
+
+/** Goes to the end of a line by the End key, which means the end of the line also where it is drawn as several. */
+async function endOf(line: number): Promise<void> {
+  await goTo(editor, line, 1);
+  await editor.page.keyboard.press('End');
+}
+
+/** The lines of the file from this one on. */
+async function linesFrom(line: number, count: number): Promise<readonly string[]> {
+  return (await text(editor)).split(/\r?\n/).slice(line - 1, line - 1 + count);
+}
+
+async function cursorAt(line: number, column: number): Promise<void> {
+  await editor.page.locator(`[id="status.editor.selection"] >> text=/^Ln ${line}, Col ${column}$/`).waitFor();
+}
+
+/** Takes back what was typed. */
+async function backTo(before: string): Promise<void> {
+  await until('the text from before', async () => {
+    if ((await text(editor)) === before) return true;
+    await undo(editor);
+    return undefined;
+  });
+}
+
+/** Waits until the question at the top of the window is about this. */
+async function asked(about: string): Promise<void> {
+  let title = '';
+  await until(
+    `the question "${about}"`,
+    async () => {
+      title = (await editor.page.locator('.quick-input-widget .quick-input-title').allInnerTexts()).join();
+      return title.includes(about) ? true : undefined;
+    },
+    { describe: () => title },
+  );
+}
+
+async function lens(words: string): Promise<void> {
+  let shown: readonly string[] = [];
+  await until(
+    `the line "${words}"`,
+    async () => {
+      shown = await editor.page.locator('.editor-group-container.active .codelens-decoration').allInnerTexts();
+      return shown.some((one) => one.replaceAll('\u00a0', ' ').includes(words)) ? true : undefined;
+    },
+    { describe: async () => `${shown.join(' / ')} in ${await screenshot(editor, 'no-lens')}` },
+  );
+}
+
+async function answer(about: string, typed: string): Promise<void> {
+  await asked(about);
+  await editor.page.keyboard.type(typed);
+  await until('what was typed', async () =>
+    (await editor.page.locator('.quick-input-widget input').first().inputValue()) === typed ? true : undefined,
+  );
+  await editor.page.keyboard.press('Enter');
+}
+
+describe('Enter', () => {
+  it('behind an item that is drawn as several lines begins the next one; again, one level out', async () => {
+    await openFile(editor, 'sterilizers/S1.ifu.yaml');
+    const before = await text(editor);
+    const line = await lineWith('S1-gr121-30-30');
+    await endOf(line);
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 5);
+    expect((await linesFrom(line, 3))[1]).toBe('  - ');
+    await goTo(editor, line + 1, 5);
+    await closeCompletions(editor);
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 1);
+    expect((await linesFrom(line, 3))[1]).toBe('');
+    await backTo(before);
+  });
+
+  it('behind the last phase goes on with a phase, then with the cycle, then with the next cycle', async () => {
+    await openFile(editor, 'washers/W1.ifu.yaml');
+    const before = await text(editor);
+    const line = await lineWith('{phase: dry, temp: 95 C');
+    await endOf(line);
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 9);
+    await editor.page.keyboard.press('Escape');
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 5);
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 5);
+    await until('the dash of the next cycle', async () =>
+      (await linesFrom(line, 2))[1] === '  - ' ? true : undefined,
+    );
+    await screenshot(editor, 'enter-next-cycle');
+    await backTo(before);
+  });
+});
+
+describe('adding by questions', () => {
+  it('a cycle of a washer, by keyboard', async () => {
+    await openFile(editor, 'washers/W1.ifu.yaml');
+    const before = await text(editor);
+    await goTo(editor, await lineWith('id: W1-gentle'), 9);
+    await runCommand(editor, 'Traywright: Add to a List');
+    await until('the list of lists', async () =>
+      (await quickInputQuestion(editor)).includes('What do you want to add') ? true : undefined,
+    );
+    await screenshot(editor, 'add-which-list');
+    expect((await quickList(editor))[0]?.label).toBe('Add a further cycle');
+    await editor.page.keyboard.press('Enter');
+    await asked('Doses');
+    await editor.page.keyboard.type('C2');
+    await editor.page.keyboard.press('ArrowDown');
+    await editor.page.keyboard.press('Space');
+    await screenshot(editor, 'add-doses');
+    await editor.page.keyboard.press('Enter');
+    await answer('Water of the last rinse', 'RO-1');
+    await asked('Last cleaning test');
+    await editor.page.keyboard.press('Enter');
+    await answer('A0', '3000');
+    for (const [number, [phase, temp, time]] of [
+      ['prewash', '20 C', '3 min'],
+      ['thermal', '93 C', '5 min'],
+    ].entries()) {
+      await answer(`Phase ${number + 1}, Phase`, phase ?? '');
+      await asked(`Phase ${number + 1}, Temperature`);
+      if (number === 1) {
+        await editor.page.keyboard.type('93');
+        await editor.page.locator('.quick-input-message', { hasText: 'has no unit' }).waitFor();
+        await screenshot(editor, 'add-no-unit');
+        await editor.page.keyboard.type(' C');
+        await editor.page.locator('.quick-input-message', { hasText: 'has no unit' }).waitFor({ state: 'hidden' });
+        await editor.page.keyboard.press('Enter');
+      } else await answer('Temperature', temp ?? '');
+      await answer('Time', time ?? '');
+    }
+    await asked('Phase 3, Phase');
+    await editor.page.keyboard.press('Enter');
+    await until('the question for more', async () =>
+      (await quickInputQuestion(editor)).includes('anything else') ? true : undefined,
+    );
+    await screenshot(editor, 'add-anything-else');
+    await editor.page.keyboard.press('Enter');
+    await answer('Id', 'W1-hot');
+    const added = [
+      '  - id: W1-hot',
+      '    doses: [C2]',
+      '    final_water: RO-1',
+      '    a0: 3000',
+      '    phases:',
+      '      - {phase: prewash, temp: 20 C, time: 3 min}',
+      '      - {phase: thermal, temp: 93 C, time: 5 min}',
+    ].join('\n');
+    await until('the cycle', async () => ((await text(editor)).includes(added) ? true : undefined), {
+      describe: () => text(editor),
+    });
+    await screenshot(editor, 'add-made');
+    await undo(editor);
+    expect(await text(editor)).toBe(before);
+  });
+
+  it('Escape at any question puts nothing in', async () => {
+    const before = await text(editor);
+    await runCommand(editor, 'Traywright: Add to a List');
+    await chooseByName(editor, 'further cycle', ({ label }) => label === 'Add a further cycle');
+    await asked('Doses');
+    await editor.page.keyboard.press('Escape');
+    await focusText(editor);
+    expect(await text(editor)).toBe(before);
+  });
+
+  it('is offered above the list, and by the light bulb', async () => {
+    await openFile(editor, 'sterilizers/S1.ifu.yaml');
+    await goTo(editor, await lineWith('cycles:'), 1);
+    await lens('Add a further cycle…');
+    await goTo(editor, await lineWith('S1-pv132-10-30'), 10);
+    await editor.page.keyboard.press('Control+.');
+    const entry = editor.page.locator('.action-widget .monaco-list-row', { hasText: 'Add a further cycle…' });
+    await entry.waitFor();
+    await screenshot(editor, 'add-light-bulb');
+    await editor.page.keyboard.press('Escape');
+    await useTheme(editor, 'dark');
+    await openFile(editor, 'devices/duskwell-lap-scissors-takeapart.ifu.yaml');
+    await goTo(editor, 5, 1);
+    await lens('Add a further part…');
+    await screenshot(editor, 'add-lenses-dark');
+  });
+});
