@@ -1,5 +1,6 @@
+import { Remembered } from '../base/remembered.ts';
 import { type Unit, unitList } from './unit-list.ts';
-import { unitWords, type WordLanguage } from './unit-words.ts';
+import { type UnitWord, unitWords, type WordLanguage } from './unit-words.ts';
 import { foldLookAlikes } from './units.ts';
 
 /** A unit that a piece of running text may mean. `language` is set when the word belongs to that language only. */
@@ -46,41 +47,58 @@ const ordinaryWords: ReadonlySet<string> = new Set([
 /** Degrees without a scale: °C or °F, the reader of the sentence must decide. */
 const bareDegrees = ['°', 'deg', 'degree', 'degrees'];
 
-function collectSpellings(): Map<string, Spelling> {
-  const spellings = new Map<string, Spelling>();
-  const add = (text: string, candidate: UnitCandidate): void => {
-    const known = spellings.get(text) ?? { text, candidates: [] };
-    if (!known.candidates.some((one) => one.unit === candidate.unit)) known.candidates.push(candidate);
-    spellings.set(text, known);
+/** A spelling with what it names; of a word the names of the units, since few words are ever met. */
+interface Listed {
+  readonly text: string;
+  readonly names: Unit | UnitWord;
+}
+
+/** All spellings by their first letter in lower case: what stands beside one number begins with one of them. */
+let listed: ReadonlyMap<string, readonly Listed[]> | undefined;
+
+function listByFirstLetter(): ReadonlyMap<string, readonly Listed[]> {
+  const letters = new Map<string, Listed[]>();
+  const add = (text: string, names: Unit | UnitWord): void => {
+    const first = text.charAt(0).toLowerCase();
+    const sharing = letters.get(first);
+    if (sharing === undefined) letters.set(first, [{ text, names }]);
+    else sharing.push({ text, names });
   };
   for (const unit of unitList) {
-    for (const text of [unit.name, ...unit.variants]) if (text !== '') add(text, { unit });
+    if (unit.name !== '') add(unit.name, unit);
+    for (const text of unit.variants) add(text, unit);
     if (unit.dimension.startsWith('temperature') && (unit.name === '°C' || unit.name === '°F')) {
-      for (const text of bareDegrees) add(text, { unit });
+      for (const text of bareDegrees) add(text, unit);
     }
-    if (unit.dimension === 'time' && unit.name === 'min') add('m', { unit });
+    if (unit.dimension === 'time' && unit.name === 'min') add('m', unit);
   }
-  for (const word of unitWords) {
-    const meant = unitList.filter((unit) => word.units.includes(unit.name));
-    for (const unit of meant) add(word.text, { unit, language: word.language });
-  }
-  return spellings;
+  for (const word of unitWords) add(word.text, word);
+  return letters;
 }
 
-/** Spellings by their first letter in lower case, longest first. */
-function indexByFirstLetter(spellings: Iterable<Spelling>): Map<string, Spelling[]> {
-  const index = new Map<string, Spelling[]>();
-  for (const spelling of spellings) {
-    const first = spelling.text.charAt(0).toLowerCase();
-    const sharing = index.get(first) ?? [];
-    sharing.push(spelling);
-    index.set(first, sharing);
+const spellingsByLetter = new Remembered(200, (letter: string): readonly Spelling[] => {
+  listed ??= listByFirstLetter();
+  const spellings = new Map<string, Spelling>();
+  for (const { text, names } of listed.get(letter) ?? []) {
+    const known = spellings.get(text) ?? { text, candidates: [] };
+    for (const candidate of candidatesOf(names))
+      if (!known.candidates.some((one) => one.unit === candidate.unit)) known.candidates.push(candidate);
+    spellings.set(text, known);
   }
-  for (const sharing of index.values()) sharing.sort((a, b) => b.text.length - a.text.length);
-  return index;
+  return [...spellings.values()].sort((a, b) => b.text.length - a.text.length);
+});
+
+function candidatesOf(names: Unit | UnitWord): readonly UnitCandidate[] {
+  if (!('language' in names)) return [{ unit: names }];
+  const { units, language } = names;
+  return unitList.filter((unit) => units.includes(unit.name)).map((unit) => ({ unit, language }));
 }
 
-const byFirstLetter = indexByFirstLetter(collectSpellings().values());
+/** Every spelling that begins with this letter (lower case), be it written large or small; longest first. */
+export function spellingsFrom(letter: string): readonly Spelling[] {
+  return spellingsByLetter.of(letter);
+}
+
 const longestSpelling = 40;
 const letterOrDigit = /[\p{L}\p{N}]/u;
 
@@ -90,11 +108,9 @@ const letterOrDigit = /[\p{L}\p{N}]/u;
  */
 export function readUnitAt(text: string, offset: number): UnitReading | undefined {
   const window = foldLookAlikes(text.slice(offset, offset + longestSpelling));
-  const sharing = byFirstLetter.get(window.charAt(0).toLowerCase());
-  if (sharing === undefined) return undefined;
   const lower = window.toLowerCase();
   let loose: Spelling | undefined;
-  for (const spelling of sharing) {
+  for (const spelling of spellingsFrom(window.charAt(0).toLowerCase())) {
     const length = spelling.text.length;
     if (loose !== undefined && length < loose.text.length) break;
     if (!endsAtBoundary(window, length)) continue;

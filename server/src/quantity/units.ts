@@ -1,4 +1,5 @@
 import { nearest } from '../base/nearest.ts';
+import { Remembered } from '../base/remembered.ts';
 import type { Dimension } from './quantity.ts';
 import { ambiguousUnits, refusedUnits } from './unclear-units.ts';
 import { type Unit, unitList } from './unit-list.ts';
@@ -42,30 +43,43 @@ export function spellingsOf(unit: Unit): readonly string[] {
   return [unit.name, ...unit.variants, ...unit.fileOnly];
 }
 
-function addTo<Key, Value>(map: Map<Key, Value[]>, key: Key, value: Value): void {
-  const values = map.get(key);
-  if (values === undefined) map.set(key, [value]);
-  else if (!values.includes(value)) values.push(value);
+/** What each spelling names, as it is written and in lower case. */
+interface Spelled {
+  readonly exact: ReadonlyMap<string, readonly Unit[]>;
+  readonly loose: ReadonlyMap<string, readonly Unit[]>;
 }
 
-const byDimension = new Map<Dimension, Unit[]>();
-const bySpelling = new Map<string, Unit[]>();
-const byLowerCase = new Map<string, Unit[]>();
-for (const unit of unitList) {
-  addTo(byDimension, unit.dimension, unit);
-  for (const spelling of spellingsOf(unit)) {
-    addTo(bySpelling, spelling, unit);
-    if (spelling.length > 1) addTo(byLowerCase, spelling.toLowerCase(), unit);
+/** Made for a dimension when its first value is read, for all units (undefined) when something is wrong: a check of one file meets few. */
+const spelled = new Remembered(100, (dimension: Dimension | undefined): Spelled => {
+  const exact = new Map<string, Unit[]>();
+  const loose = new Map<string, Unit[]>();
+  for (const unit of dimension === undefined ? unitList : unitsOf(dimension)) {
+    for (const spelling of spellingsOf(unit)) {
+      addTo(exact, spelling, unit);
+      if (spelling.length > 1) addTo(loose, spelling.toLowerCase(), unit);
+    }
   }
+  return { exact, loose };
+});
+
+function addTo(map: Map<string, Unit[]>, key: string, unit: Unit): void {
+  const units = map.get(key);
+  if (units === undefined) map.set(key, [unit]);
+  else if (!units.includes(unit)) units.push(unit);
 }
+
+const ofDimension = new Remembered(100, (dimension: Dimension) =>
+  unitList.filter((unit) => unit.dimension === dimension),
+);
 
 /** Units of one dimension, the default one first. */
 export function unitsOf(dimension: Dimension): readonly Unit[] {
-  return byDimension.get(dimension) ?? [];
+  return ofDimension.of(dimension);
 }
 
-function unitsSpelled(text: string): readonly Unit[] {
-  return bySpelling.get(text) ?? (text.length > 1 ? byLowerCase.get(text.toLowerCase()) : undefined) ?? [];
+function unitsSpelled(text: string, dimension?: Dimension): readonly Unit[] {
+  const { exact, loose } = spelled.of(dimension);
+  return exact.get(text) ?? (text.length > 1 ? loose.get(text.toLowerCase()) : undefined) ?? [];
 }
 
 /**
@@ -74,18 +88,23 @@ function unitsSpelled(text: string): readonly Unit[] {
  * taken as levels.
  */
 export function findUnit(text: string, dimension?: Dimension): UnitFinding {
-  const folded = bySpelling.has(text) ? text : foldLookAlikes(text.trim()).replaceAll('  ', ' ');
-  if (dimension === undefined) return findUnitAnywhere(folded);
-  const exact = bySpelling.get(folded)?.find((unit) => unit.dimension === dimension);
-  if (exact !== undefined) return { found: 'unit', unit: exact };
-  const unclear = findUnclear(folded, dimension);
+  if (dimension === undefined) return findUnitAnywhere(tidied(text));
+  const { exact } = spelled.of(dimension);
+  const unit = exact.get(text)?.[0];
+  if (unit !== undefined) return { found: 'unit', unit };
+  const folded = tidied(text);
+  const unclear = exact.has(folded) ? undefined : findUnclear(folded, dimension);
   if (unclear !== undefined) return unclear;
-  const spelled = folded.length > 1 ? (byLowerCase.get(folded.toLowerCase()) ?? []) : [];
-  const loose = spelled.find((unit) => unit.dimension === dimension);
-  if (loose !== undefined) return { found: 'unit', unit: loose };
-  const other = unitsSpelled(folded)[0];
-  if (other !== undefined && folded !== '') return { found: 'other-kind', dimension: other.dimension };
+  const own = unitsSpelled(folded, dimension)[0];
+  if (own !== undefined) return { found: 'unit', unit: own };
+  const other = folded === '' ? undefined : unitsSpelled(folded)[0];
+  if (other !== undefined) return { found: 'other-kind', dimension: other.dimension };
   return unknownUnit(folded, unitsOf(dimension));
+}
+
+/** In the characters and spaces of the list, where nothing but these differs from it. */
+function tidied(text: string): string {
+  return foldLookAlikes(text.trim()).replaceAll('  ', ' ');
 }
 
 function findUnclear(text: string, dimension: Dimension): UnitFinding | undefined {

@@ -1,7 +1,6 @@
 import { Remembered } from '../../base/remembered.ts';
-import { type Unit, unitList } from '../unit-list.ts';
-import { readUnitAt, type UnitReading } from '../unit-reading.ts';
-import { unitWords } from '../unit-words.ts';
+import type { Unit } from '../unit-list.ts';
+import { readUnitAt, spellingsFrom, type UnitReading } from '../unit-reading.ts';
 import { isDigit, isLetter, isSpace, isSuperscript } from './characters.ts';
 import type { Language } from './token.ts';
 
@@ -30,23 +29,21 @@ export function unitHere(quote: string, offset: number, language: Language): Uni
   return { units: unitsIn(reading, language), start, end };
 }
 
-/** Spellings that go on after a space (`mg/L as CaCO3`, `bar (g)`): first word to the second words it may have, in lower case. */
-let longUnits: ReadonlyMap<string, ReadonlySet<string>> | undefined;
 /** Units of one printed word, remembered: a library repeats a few hundred of them. The answer never depends on it. */
 const unitsOfWords = new Remembered(5000, (word: string) => readUnitAt(word, 0) ?? withoutFootnote(word, 0));
 const longestWord = 40;
 
-function collectLongUnits(): ReadonlyMap<string, ReadonlySet<string>> {
+/** Spellings of one first letter that go on after a space (`mg/L as CaCO3`, `bar (g)`): first word to the second words it may have, in lower case. */
+const longUnits = new Remembered(200, (letter: string): ReadonlyMap<string, ReadonlySet<string>> => {
   const long = new Map<string, Set<string>>();
-  const spellings = unitList.flatMap((unit) => [unit.name, ...unit.variants]);
-  for (const spelling of [...spellings, ...unitWords.map((word) => word.text)]) {
-    const [first, second] = spelling.toLowerCase().split(' ');
+  for (const { text } of spellingsFrom(letter)) {
+    const [first, second] = text.toLowerCase().split(' ');
     if (first === undefined || second === undefined) continue;
     const seconds = long.get(first) ?? new Set();
     long.set(first, seconds.add(withoutMarks(second)));
   }
   return long;
-}
+});
 
 function withoutMarks(word: string): string {
   return word.replace(/^[([]+|[.,;:)\]]+$/g, '');
@@ -61,8 +58,8 @@ function wordEnd(quote: string, start: number): number {
 function readUnitQuickly(quote: string, start: number): UnitReading | undefined {
   const end = wordEnd(quote, start);
   const word = quote.slice(start, end);
-  longUnits ??= collectLongUnits();
-  const seconds = longUnits.get(word.toLowerCase());
+  const lower = word.toLowerCase();
+  const seconds = longUnits.of(lower.charAt(0)).get(lower);
   if (seconds?.has(withoutMarks(quote.slice(end + 1, wordEnd(quote, end + 1)).toLowerCase())) === true) {
     return readUnitAt(quote, start);
   }
