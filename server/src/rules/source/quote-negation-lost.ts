@@ -132,19 +132,28 @@ function reportCopies(entity: Transcribed, report: RuleContext['report']): void 
   for (const id of entity.statements?.rows.keys() ?? []) {
     const read = readStatement(entity, id);
     if (read === undefined || read.reading.language !== 'en') continue;
-    for (const { index, 0: found, 1: words = '' } of read.quote.text.slice(0, longestQuote).matchAll(bareDo))
+    for (const { index, 0: found, 1: action = '' } of read.quote.text.slice(0, longestQuote).matchAll(bareDo)) {
+      if (!actions.has(action.toLowerCase())) continue;
+      const words = `${found.slice(-3)}${action}`;
+      const end = index + found.length + action.length;
       report({
-        at: placeInQuote(read.quote, { start: index + found.length - words.length, end: index + found.length }),
+        at: placeInQuote(read.quote, { start: end - words.length, end }),
         severity: 'warning',
         message: message.copied(words),
         says: [sayingOf(read.statement, read.statement.at)],
       });
+    }
   }
 }
 
 /** At the beginning of a demand: `if you do use` is another thing. */
-const bareDo =
-  /(?:^|[.;:,(] ?|\b(?:and|but|or) )(do (?:wipe|soak|rinse|flush|brush|immerse|submerge|dry|clean|sonicate|disinfect|lubricate|sterili[sz]e|stack|wrap|use|reuse|exceed|touch|leave|allow|mix|disassemble|store))\b/gi;
+const bareDo = /(?:^|[.;:,(] ?|\b(?:and|but|or) )do (?=([a-z]+)\b)/gi;
+
+const actions: ReadonlySet<string> = new Set([
+  ...['wipe', 'soak', 'rinse', 'flush', 'brush', 'immerse', 'submerge', 'dry', 'clean', 'sonicate', 'disinfect', 'mix'],
+  ...['lubricate', 'sterilise', 'sterilize', 'stack', 'wrap', 'use', 'reuse', 'exceed', 'touch', 'leave', 'allow'],
+  ...['disassemble', 'store'],
+]);
 
 /** `ultrasonic`: the field that holds the word, or the stage or method itself. */
 function nameOf({ field }: TranscriptionFault): string {
