@@ -1,11 +1,22 @@
-// Bundles each face into one file under dist/, the command line into a program and what Node makes of it. Usage: node server/build/bundle.mjs [NAME...], all of them when none is named.
+// Bundles each face into one file under dist/; the command line into two programs, what Node makes of them, and what they read on demand.
+// Usage: node server/build/bundle.mjs [NAME...], all of them when none is named.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { chmodSync, copyFileSync, readdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import {
+  chmodSync,
+  copyFileSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
 import { build, transform } from 'esbuild';
 import { noNetworkGlobals, noNetworkModules } from './no-network.mjs';
 import { nodeOnDemand } from './node-on-demand.mjs';
+import { textsOnDemand } from './texts-on-demand.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 
@@ -17,7 +28,18 @@ export const bundles = [
     out: 'dist/traywright-core.cjs',
     format: 'cjs',
     platform: 'node',
-    launcher: 'dist/traywright.cjs',
+    // What its functions are tried with before they are kept, so that those a command needs are among what is kept.
+    trial: ['routes', 'samples/lanternfield', '--today', '2025-03-03'],
+  },
+  // `check` runs at every change, and starts sooner when the other commands are not read with it (DEVELOPERS.md has the measurement).
+  // Its name is the same: the launcher needs both.
+  {
+    name: 'cli',
+    entry: 'server/src/cli/check-main.ts',
+    out: 'dist/traywright-check.cjs',
+    format: 'cjs',
+    platform: 'node',
+    trial: ['check', 'samples/lanternfield', '--today', '2025-03-03', '--no-cache'],
   },
   { name: 'server', entry: 'server/src/lsp/main.ts', out: 'dist/server.cjs', format: 'cjs', platform: 'node' },
   {
@@ -71,8 +93,8 @@ export const bundles = [
 ];
 
 /** The schemas as text that is parsed one by one when asked for: a check of one file needs two or three of them. */
-const schemasOnDemand = {
-  name: 'schemas-on-demand',
+const schemasAsText = {
+  name: 'schemas-as-text',
   setup({ onLoad }) {
     onLoad({ filter: /[\\/]schemas\.generated\.ts$/ }, () => {
       const folder = resolve(root, 'schemas');
@@ -128,46 +150,68 @@ export function optionsOf(bundle) {
     charset: 'ascii',
     // The form of the reader that can be bundled in part; its other form comes whole.
     alias: { yaml: resolve(root, 'node_modules/yaml/browser/index.js') },
-    plugins: [noNetworkModules, schemasOnDemand, shortValidators, ...(bundle.name === 'cli' ? [nodeOnDemand] : [])],
+    plugins: [
+      noNetworkModules,
+      ...(bundle.trial === undefined ? [schemasAsText, shortValidators] : [nodeOnDemand, textsOnDemand]),
+    ],
     legalComments: bundle.name === 'pdf-reader' ? 'eof' : 'none',
     logLevel: 'warning',
     loader: { '.md': 'text' },
   };
 }
 
+/** Builds a bundle into a folder, with what belongs to it. */
+export async function writeBundle(bundle, folder) {
+  const { outputFiles } = await build({ ...optionsOf(bundle), write: false });
+  mkdirSync(folder, { recursive: true });
+  for (const { path, text } of outputFiles) {
+    const written = bundle.name === 'pdf-reader' ? text : inAscii(path, text);
+    const isProgram = bundle.trial !== undefined && basename(path) === basename(bundle.out);
+    writeWhole(join(folder, basename(path)), isProgram ? asProgram(written) : written);
+  }
+  if (bundle.trial === undefined) return;
+  copyFileSync(resolve(import.meta.dirname, 'launcher.cjs'), join(folder, 'traywright.cjs'));
+  chmodSync(join(folder, 'traywright.cjs'), 0o755);
+}
+
+/** The text with what is left of other characters (they stand in patterns, which `charset` leaves alone) as escapes. */
+function inAscii(file, text) {
+  return text.replace(/(\\?)([^\t-~])/g, (_, before, character) => {
+    if (before !== '') throw new Error(`${file}: an escaped ${character} cannot be written in ASCII`);
+    return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  });
+}
+
+/** As a function to be called by launcher.cjs, so that nothing has to be put around so long a text at each start; named by its content. */
+function asProgram(text) {
+  const name = createHash('sha256').update(text).digest('hex').slice(0, 32);
+  return `/*${name}*/(function (exports, require, module, __filename, __dirname) {${text}\n})`;
+}
+
+/** At once, so that whoever runs the program meanwhile reads the old or the new one. */
+function writeWhole(file, text) {
+  const part = `${file}.${process.pid}`;
+  writeFileSync(part, text);
+  renameSync(part, file);
+}
+
+/** A command is started many times a day: what Node makes of the program's text is kept beside it. See launcher.cjs. */
+function keepCompiled({ out, trial }) {
+  const compile = resolve(import.meta.dirname, 'compile.cjs');
+  const { status } = spawnSync(process.execPath, [compile, resolve(root, out), ...trial], {
+    cwd: root,
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
+  if (status !== 0 && status !== 1) throw new Error(`${out} cannot be run (${status})`);
+}
+
 /** Builds all bundles, or those that are named. */
 async function make(wanted) {
   for (const bundle of bundles) {
     if (wanted.length > 0 && !wanted.includes(bundle.name)) continue;
-    await build(optionsOf(bundle));
-    if (bundle.name !== 'pdf-reader') writeAscii(resolve(root, bundle.out));
-    if (bundle.launcher !== undefined) makeLauncher(bundle);
+    await writeBundle(bundle, dirname(resolve(root, bundle.out)));
+    if (bundle.trial !== undefined) keepCompiled(bundle);
   }
-}
-
-/** Rewrites the file with what is left of other characters (they stand in patterns, which `charset` leaves alone) as escapes. */
-function writeAscii(file) {
-  const text = readFileSync(file, 'utf8');
-  const escaped = text.replace(/(\\?)([^\t-~])/g, (_, before, character) => {
-    if (before !== '') throw new Error(`${file}: an escaped ${character} cannot be written in ASCII`);
-    return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  });
-  if (escaped !== text) writeFileSync(file, escaped, 'latin1');
-}
-
-/** A command is started many times a day: what Node makes of the program's text is kept beside it. See launcher.cjs. */
-function makeLauncher({ out, launcher }) {
-  const core = resolve(root, out);
-  const text = readFileSync(core, 'latin1');
-  const name = createHash('sha256').update(text).digest('hex').slice(0, 32);
-  writeFileSync(core, `/*${name}*/${text}`, 'latin1');
-  copyFileSync(resolve(import.meta.dirname, 'launcher.cjs'), resolve(root, launcher));
-  chmodSync(resolve(root, launcher), 0o755);
-  const compile = resolve(import.meta.dirname, 'compile.cjs');
-  const { status } = spawnSync(process.execPath, [compile, core, resolve(root, 'samples/lanternfield')], {
-    stdio: ['ignore', 'ignore', 'inherit'],
-  });
-  if (status !== 0 && status !== 1) throw new Error(`${core} cannot be run (${status})`);
 }
 
 if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === import.meta.filename)

@@ -1,7 +1,9 @@
 // Parts of Node that few commands need are loaded when something of them is first used: the largest costs a tenth of a start.
 import { builtinModules, createRequire } from 'node:module';
 
-const onDemand = ['crypto', 'child_process', 'worker_threads'].filter((name) => builtinModules.includes(name));
+const onDemand = ['crypto', 'child_process', 'module', 'os', 'url', 'worker_threads'].filter((name) =>
+  builtinModules.includes(name),
+);
 const namespace = 'node-on-demand';
 
 export const nodeOnDemand = {

@@ -6,9 +6,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 
 const build = join(import.meta.dirname, '../../server/build');
 
-/** A program of one line, named as a build is. */
-function core(name: string, says: string): string {
-  return `/*${name.padEnd(32, '0')}*/process.stdout.write(${JSON.stringify(says)});\n`;
+/** A program of one line, named and put into a function as a build does it. */
+function program(name: string, says: string): string {
+  const line = `process.stdout.write(${JSON.stringify(says)});`;
+  return `/*${name.padEnd(32, '0')}*/(function (exports, require, module, __filename, __dirname) {${line}\n})`;
 }
 
 describe('the launcher of the command line', () => {
@@ -18,17 +19,17 @@ describe('the launcher of the command line', () => {
   beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), 'launcher-'));
     copyFileSync(join(build, 'launcher.cjs'), inFolder('traywright.cjs'));
-    writeFileSync(inFolder('traywright-core.cjs'), core('a', 'first'));
+    writeFileSync(inFolder('traywright-core.cjs'), program('a', 'first'));
   });
 
   afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-  function started(): string {
-    return spawnSync(process.execPath, [inFolder('traywright.cjs')], { encoding: 'utf8' }).stdout;
+  function started(...words: readonly string[]): string {
+    return spawnSync(process.execPath, [inFolder('traywright.cjs'), ...words], { encoding: 'utf8' }).stdout;
   }
 
   function compiled(): Buffer {
-    spawnSync(process.execPath, [join(build, 'compile.cjs'), inFolder('traywright-core.cjs'), folder]);
+    spawnSync(process.execPath, [join(build, 'compile.cjs'), inFolder('traywright-core.cjs'), 'routes']);
     return readFileSync(inFolder('traywright-core.cache'));
   }
 
@@ -41,9 +42,16 @@ describe('the launcher of the command line', () => {
     expect(started()).toBe('first');
   });
 
+  it('runs a program of its own for `check`, whatever was made of the other', () => {
+    compiled();
+    writeFileSync(inFolder('traywright-check.cjs'), program('a', 'check'));
+    expect(started('check', '--help')).toBe('check');
+    expect(started('routes', 'check')).toBe('first');
+  });
+
   it('never runs what was made of another text, not even of one as long', () => {
     compiled();
-    writeFileSync(inFolder('traywright-core.cjs'), core('b', 'other'));
+    writeFileSync(inFolder('traywright-core.cjs'), program('b', 'other'));
     expect(started()).toBe('other');
   });
 

@@ -1,8 +1,9 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { symlinkSync } from 'node:fs';
-import { join } from 'node:path';
+import { cpSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { badText, folderWith, goodText, libraryText } from '../support/cli.ts';
+import { allRules } from '../../server/src/rules/all.generated.ts';
+import { badText, cli, folderWith, goodText, libraryText } from '../support/cli.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const program = join(root, 'dist/traywright.cjs');
@@ -34,6 +35,30 @@ describe('the program as built', () => {
     expect(traywright(['chekc'], bad).status).toBe(2);
     expect(traywright(['check', '--fail-on', 'never'], bad).status).toBe(0);
     expect(traywright(['check'], folderWith({})).status).toBe(4);
+  });
+
+  it('explains every rule as its file does, and prints every form of report, from what it reads on demand', async () => {
+    const words = ['explain', ...allRules.map(({ id }) => id)];
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    expect(traywright(words, cwd).stdout).toBe((await cli(words, { cwd })).out);
+    const check = ['check', '--format', 'sarif', '--today', '2025-03-03'];
+    expect(traywright(check, cwd).stdout).toBe((await cli(check, { cwd })).out);
+  });
+
+  it('reads nothing that another build left', () => {
+    const folder = folderWith({});
+    for (const name of readdirSync(dirname(program)))
+      if (name.startsWith('traywright')) cpSync(join(dirname(program), name), join(folder, name));
+    writeFileSync(join(folder, 'traywright.texts'), readFileSync(program).subarray(0, 1000));
+    const { status, stderr } = spawnSync(process.execPath, [join(folder, 'traywright.cjs'), 'explain', 'internal'], {
+      encoding: 'utf8',
+    });
+    expect(status).toBe(0);
+    expect(stderr).toBe('');
+    const rule = allRules[0]?.id ?? '';
+    const other = spawnSync(process.execPath, [join(folder, 'traywright.cjs'), 'explain', rule], { encoding: 'utf8' });
+    expect(other.status).toBe(3);
+    expect(other.stderr).toContain('traywright.texts belongs to another build');
   });
 
   it('can be run by its first line, and through a link as npm makes them', () => {

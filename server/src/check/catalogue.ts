@@ -23,25 +23,44 @@ const ownFaults = [
   },
 ] as const;
 
+const faultsOfReading = [
+  ...fileRules,
+  ...syntaxRules,
+  ...schemaProblemRules,
+  ...settingRules,
+  ...waiverRules,
+  ...ownFaults,
+];
+
 /** Every fault of reading, then every rule, each once. */
 export function catalogueOf(rules: readonly AnyRule[]): readonly CatalogueEntry[] {
-  const reading = [
-    ...fileRules,
-    ...syntaxRules,
-    ...schemaProblemRules,
-    ...settingRules,
-    ...waiverRules,
-    ...ownFaults,
-  ].map(readingEntry);
   const byId = new Map<string, CatalogueEntry>();
-  const judging = rules.map((rule) => ({ ...rule, isRule: true }));
-  for (const entry of [...reading, ...judging]) if (!byId.has(entry.id)) byId.set(entry.id, entry);
+  for (const entry of [...faultsOfReading.map(readingEntry), ...rules.map(judgingEntry)])
+    if (!byId.has(entry.id)) byId.set(entry.id, entry);
   return [...byId.values()];
 }
 
 /** The names of everything that can be found. */
 export function knownIn(rules: readonly AnyRule[]): ReadonlySet<string> {
-  return new Set(catalogueOf(rules).map(({ id }) => id));
+  return new Set([...faultsOfReading, ...rules].map(({ id }) => id));
+}
+
+/** The examples stay with the rule: most who ask for entries never look at them, and the command line would have to read them. */
+function judgingEntry(rule: AnyRule): CatalogueEntry {
+  const { id, stage, severity, settledBy, why, source, fix } = rule;
+  return {
+    id,
+    stage,
+    severity,
+    settledBy,
+    why,
+    source,
+    ...(fix !== undefined && { fix }),
+    isRule: true,
+    get examples() {
+      return rule.examples;
+    },
+  };
 }
 
 function readingEntry(fault: { id: string; severity: Severity; why: string }): CatalogueEntry {

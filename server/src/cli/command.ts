@@ -2,8 +2,8 @@ import type { Arguments, OptionSpec } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 
 /**
- * What a command looks like from outside. Commands are imported plainly: measured, one flat bundle starts faster than parts that are
- * loaded on demand, which the engine has to read twice.
+ * What a command looks like from outside. Commands are imported plainly: measured, a flat bundle starts faster than parts that are
+ * loaded on demand, which the engine has to read twice. `check` alone is a bundle of its own besides, see `check-main.ts`.
  */
 export interface Command {
   readonly name: string;

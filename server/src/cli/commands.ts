@@ -1,8 +1,8 @@
 import type { OptionSpec } from './arguments.ts';
 import { run as runBaseline } from './baseline.ts';
-import { run as runCheck } from './check.ts';
-import { checkFormats } from './check-outputs.ts';
+import { checkCommand } from './check-command.ts';
 import type { Command } from './command.ts';
+import { colourOption, formatOption, helpOption, libraryOption, todayOption } from './common-options.ts';
 import { run as runCompare } from './compare.ts';
 import { run as runExplain } from './explain.ts';
 import { printCommands } from './print-commands.ts';
@@ -12,87 +12,15 @@ import { run as runRules } from './rules.ts';
 import { sheetCommand } from './sheet.ts';
 import { run as runWhatIf } from './whatif.ts';
 
-export const colourOption: OptionSpec = {
-  name: 'colour',
-  alias: 'color',
-  values: ['auto', 'always', 'never'],
-  help: 'Colours; "auto" uses them on a terminal only (NO_COLOR and FORCE_COLOR are heeded).',
-};
-
-export const formatOption: OptionSpec = {
-  name: 'format',
-  values: ['text', 'json'],
-  help: 'Form of the output; text unless given.',
-};
-
-const helpOption: OptionSpec = { name: 'help', short: 'h', help: 'Explains the command.' };
-
 const routeFormatOption: OptionSpec = {
   name: 'format',
   values: ['text', 'json', 'markdown'],
   help: 'Form of the output; text unless given.',
 };
 
-const todayOption: OptionSpec = {
-  name: 'today',
-  form: 'date',
-  help: 'Works as if it were this day, for output that can be repeated.',
-};
-
-const checkOptions: readonly OptionSpec[] = [
-  { name: 'format', values: checkFormats, help: 'Form of the output; text unless given.' },
-  {
-    name: 'output',
-    form: 'texts',
-    value: 'FORM=FILE',
-    help: 'Writes the report to a file too, such as sarif=report.sarif. May be given several times.',
-  },
-  {
-    name: 'fail-on',
-    values: ['error', 'warning', 'advice', 'never'],
-    help: 'Least severity that makes the exit code 1; error unless given.',
-  },
-  { name: 'max-warnings', form: 'count', help: 'More warnings than this make the exit code 1 too.' },
-  {
-    name: 'changed-since',
-    form: 'text',
-    value: 'REVISION',
-    help: 'Only findings of files that changed since this recorded state, and of those that the changes affect.',
-  },
-  {
-    name: 'stdin',
-    form: 'text',
-    value: 'FILE',
-    help: 'Checks the text on standard input as if it were this rule file of the library.',
-  },
-  { name: 'watch', help: 'Checks again whenever a file changes, and tells what is new; Ctrl-C ends it.' },
-  {
-    name: 'cache',
-    form: 'text',
-    value: 'FOLDER',
-    help: 'Where results are kept so that an unchanged library is checked at once; the system’s folder for such things unless given.',
-  },
-  { name: 'no-cache', help: 'Neither uses nor keeps results of earlier checks.' },
-  { name: 'timing', help: 'Tells on the error output how long reading and checking took.' },
-  { name: 'today', form: 'date', help: 'Checks as if it were this day, for output that can be repeated.' },
-  colourOption,
-  { name: 'quiet', short: 'q', help: 'One line a finding, no progress. The summary stays.' },
-  helpOption,
-];
-
 /** Every command, in the order of the help page. A new one is one row here and one file beside this one. */
 export const commands: readonly Command[] = [
-  {
-    name: 'check',
-    summary: 'Checks libraries, parts of them or single files.',
-    operands: '[PATH...]',
-    options: checkOptions,
-    help: [
-      'PATH is a library (a folder that holds library.ifu.yaml), a folder of several libraries, or a folder or file inside one; the current folder unless given. A part of a library is checked against all of it, but only its own findings are shown.',
-      'Exit codes: 0 nothing at or above --fail-on; 1 findings; 2 the command line or the library’s settings cannot be followed; 3 a fault of Traywright; 4 nothing to check. The form of the output changes none of them.',
-    ],
-    run: runCheck,
-  },
+  checkCommand,
   {
     name: 'baseline',
     summary: 'Holds back what is found today, so that only new findings are shown.',
@@ -127,18 +55,7 @@ export const commands: readonly Command[] = [
     name: 'route',
     summary: 'Derives how a set can be processed here, or the smallest clash if it cannot.',
     operands: 'SET...',
-    options: [
-      {
-        name: 'library',
-        form: 'text',
-        value: 'PATH',
-        help: 'The library; the one around the current folder unless given.',
-      },
-      routeFormatOption,
-      todayOption,
-      colourOption,
-      helpOption,
-    ],
+    options: [libraryOption, routeFormatOption, todayOption, colourOption, helpOption],
     help: [
       'SET is the id of a set, or of a device, which is then judged as if it were a set of one piece.',
       'Exit codes: 0 a route, be it provisional; 1 none; 2 the command line cannot be followed; 4 no library.',

@@ -3,27 +3,13 @@ import type { OptionSpec } from './arguments.ts';
 import { run as runBinder } from './binder.ts';
 import { run as runCards } from './cards.ts';
 import type { Command } from './command.ts';
+import { colourOption, helpOption, libraryOption, todayOption } from './common-options.ts';
 import { run as runCycleRecord } from './cycle-record.ts';
 import { run as runPosters } from './posters.ts';
 import { run as runQuiz } from './quiz.ts';
 import { run as runReceive } from './receive.ts';
 import { run as runUrgent } from './urgent.ts';
 import { run as runWetLoad } from './wet-load.ts';
-
-const helpOption: OptionSpec = { name: 'help', short: 'h', help: 'Explains the command.' };
-
-const libraryOption: OptionSpec = {
-  name: 'library',
-  form: 'text',
-  value: 'PATH',
-  help: 'The library; the one around the current folder unless given.',
-};
-
-const todayOption: OptionSpec = {
-  name: 'today',
-  form: 'date',
-  help: 'Works as if it were this day, for output that can be repeated.',
-};
 
 const outOption: OptionSpec = {
   name: 'out',
@@ -45,13 +31,6 @@ const languageOption: OptionSpec = {
 };
 
 const pdfOption: OptionSpec = { name: 'pdf', help: 'Also prints each page to a PDF, where a Chromium is installed.' };
-
-const colourOption: OptionSpec = {
-  name: 'colour',
-  alias: 'color',
-  values: ['auto', 'always', 'never'],
-  help: 'Colours; "auto" uses them on a terminal only (NO_COLOR and FORCE_COLOR are heeded).',
-};
 
 const pageFormatOption: OptionSpec = {
   name: 'format',

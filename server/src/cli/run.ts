@@ -1,11 +1,10 @@
 import { nearest } from '../base/nearest.ts';
 import { printable } from '../base/printable.ts';
-import { parse } from './arguments.ts';
-import type { Command } from './command.ts';
 import { commands } from './commands.ts';
 import { commandHelp, generalHelp } from './help.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
+import { runCommand, usage } from './run-command.ts';
 import { version } from './version.ts';
 
 /** Runs one command line (without the program's name). Never throws: a fault of ours becomes exit code 3. */
@@ -19,24 +18,6 @@ export async function run(words: readonly string[], io: CommandIo): Promise<Exit
   }
   const command = commands.find(({ name }) => name === first);
   return command === undefined ? usage(io, unknownCommand(first)) : runCommand(command, rest, io);
-}
-
-async function runCommand(command: Command, words: readonly string[], io: CommandIo): Promise<ExitCode> {
-  const parsed = parse(words, command.options);
-  if ('mistake' in parsed) return usage(io, `${printable(parsed.mistake)} See "traywright ${command.name} --help".\n`);
-  if (parsed.given.switches.has('help')) {
-    io.stdout.write(commandHelp(command));
-    return exit.ok;
-  }
-  try {
-    return await command.run(io, parsed.given);
-  } catch (thrown) {
-    const why = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
-    io.stderr.write(
-      `traywright: a fault of Traywright itself, not of your files.\n${why.split('\n').map(printable).join('\n')}\n`,
-    );
-    return exit.internal;
-  }
 }
 
 function help(io: CommandIo, name: string | undefined): ExitCode {
@@ -54,9 +35,4 @@ function unknownCommand(word: string): string {
   }
   const near = nearest(word, names);
   return `There is no command "${printable(word)}". ${near === undefined ? `Commands are: ${names.join(', ')}.` : `Did you mean "${near}"?`}\n`;
-}
-
-function usage(io: CommandIo, message: string): ExitCode {
-  io.stderr.write(`traywright: ${message}`);
-  return exit.usage;
 }

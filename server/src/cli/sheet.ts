@@ -1,5 +1,6 @@
 import type { Arguments } from './arguments.ts';
 import type { Command } from './command.ts';
+import { colourOption, helpOption, libraryOption, todayOption } from './common-options.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { exportSheet } from './sheet-export.ts';
@@ -11,12 +12,7 @@ export const sheetCommand: Command = {
   summary: 'Writes devices, sets and documents as a spreadsheet, and takes an edited one back.',
   operands: 'export|import [FILE...]',
   options: [
-    {
-      name: 'library',
-      form: 'text',
-      value: 'PATH',
-      help: 'The library; the one around the current folder unless given.',
-    },
+    libraryOption,
     {
       name: 'out',
       form: 'text',
@@ -28,14 +24,9 @@ export const sheetCommand: Command = {
       name: 'write',
       help: 'For import: changes the files, once the comparison was shown. Without it nothing is changed.',
     },
-    { name: 'today', form: 'date', help: 'Works as if it were this day, for output that can be repeated.' },
-    {
-      name: 'colour',
-      alias: 'color',
-      values: ['auto', 'always', 'never'],
-      help: 'Colours; "auto" uses them on a terminal only (NO_COLOR and FORCE_COLOR are heeded).',
-    },
-    { name: 'help', short: 'h', help: 'Explains the command.' },
+    todayOption,
+    colourOption,
+    helpOption,
   ],
   help: [
     '"export" writes four tables: devices, sets, set contents and documents. Every cell is text, so that ids keep their zeros and nothing becomes a date or a formula.',
