@@ -39,6 +39,7 @@ export class Engine {
   readonly #rules: readonly AnyRule[];
   readonly #byKind = new Map<Kind, readonly AnyRule[]>();
   readonly #ruleNames: ReadonlySet<string>;
+  #everyName: ReadonlySet<string> | undefined;
   readonly #today: IsoDate;
   readonly #transcription: TranscriptionCheck;
   readonly #answers: QueryAnswers;
@@ -224,15 +225,12 @@ export class Engine {
   /** Faults of how the library treats findings: they need the names of all rules, which no rule knows. */
   #ownProblems({ entity }: FileRecord, view: LibraryView): readonly Problem[] {
     if (entity === undefined) return [];
-    if (isOfKind(entity, 'library')) return settingProblems(entity, knownIn(this.#rules));
-    if (!isOfKind(entity, 'waiver')) return [];
-    const findings = this.#findingsOfEntity;
-    return waiverProblems(entity, view, {
-      rules: this.#rules,
-      known: knownIn(this.#rules),
-      today: this.#today,
-      findings,
-    });
+    const isSettings = isOfKind(entity, 'library');
+    if (!isSettings && !isOfKind(entity, 'waiver')) return [];
+    this.#everyName ??= knownIn(this.#rules);
+    if (isSettings) return settingProblems(entity, this.#everyName);
+    const [rules, known, today, findings] = [this.#rules, this.#everyName, this.#today, this.#findingsOfEntity];
+    return waiverProblems(entity, view, { rules, known, today, findings });
   }
 }
 

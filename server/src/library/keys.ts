@@ -4,6 +4,7 @@
  */
 
 import type { Brand } from '../base/brand.ts';
+import { Remembered } from '../base/remembered.ts';
 import type { Kind } from '../schema/kinds.ts';
 
 /**
@@ -12,10 +13,23 @@ import type { Kind } from '../schema/kinds.ts';
  */
 export type IndexKey = Brand<string, 'IndexKey'>;
 
-/** The entity of this kind and id. */
-export function entityKey(kind: string, id: string): IndexKey {
-  return `entity:${kind}/${id}` as IndexKey;
+/**
+ * Keys of one sort, by what they are about. They are asked for by the million: each is one string wherever it is held, which takes room
+ * once and is found without being read to its end.
+ */
+function keysFor(sort: string): (of: string, name: string) => IndexKey {
+  const made = new Remembered(
+    mostGroups,
+    (of: string) => new Remembered(mostNames, (name: string) => `${sort}:${of}/${name}` as IndexKey),
+  );
+  return (of, name) => made.of(of).of(name);
 }
+
+const mostGroups = 1_000;
+const mostNames = 100_000;
+
+/** The entity of this kind and id. */
+export const entityKey = keysFor('entity');
 
 /** Every entity of the kind, with its content. */
 export function kindKey(kind: Kind): IndexKey {
@@ -37,10 +51,8 @@ export function idsKey(kind: Kind): IndexKey {
   return `ids:${kind}` as IndexKey;
 }
 
-/** Entities that name this entity anywhere. */
-export function usersKey(kind: string, id: string): IndexKey {
-  return `users:${kind}/${id}` as IndexKey;
-}
+/** Entities that name the entity of this kind and id anywhere. */
+export const usersKey = keysFor('users');
 
 /** Registered revisions of one document number. */
 export function documentKey(number: string): IndexKey {
@@ -57,7 +69,8 @@ export function keptKey(path: string): IndexKey {
   return `kept:${path}` as IndexKey;
 }
 
-/** A shared answer: whoever used it is judged again when it is dropped, and need not repeat all that it rests on. */
-export function answerKey(name: string): IndexKey {
-  return `answer:${name}` as IndexKey;
-}
+/**
+ * The shared answer to this question about this argument: whoever used it is judged again when it is dropped, and need not repeat all that
+ * it rests on.
+ */
+export const answerKey = keysFor('answer');

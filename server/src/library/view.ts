@@ -192,12 +192,13 @@ export interface SuppliedQuery {
 export class QueryAnswers {
   readonly today: IsoDate;
   readonly #supplied: ReadonlyMap<string, SuppliedQuery>;
-  readonly #kept = new Map<string, GivenAnswer>();
-  readonly #readers: Readers<string>;
+  /** By their keys. */
+  readonly #kept = new Map<IndexKey, GivenAnswer>();
+  readonly #readers: Readers<IndexKey>;
   /** Those that were dropped and not asked for since: what they read the last time is still remembered. */
-  readonly #dropped = new Set<string>();
+  readonly #dropped = new Set<IndexKey>();
   #wordsOf: ((query: string, argument: string) => string | undefined) | undefined;
-  readonly #resting = new Map<string, RestoredAnswer>();
+  readonly #resting = new Map<IndexKey, RestoredAnswer>();
 
   /** `supplied` stand in for the queries of the same name; their answers must have the same form. */
   constructor(today: IsoDate, supplied: readonly SuppliedQuery[] = [], noted: WhenNoted = 'at-once') {
@@ -211,17 +212,16 @@ export class QueryAnswers {
     argument: Argument,
     library: Library,
   ): { answer: Answer; key: IndexKey } {
-    const name = `${query.name} ${argument}`;
-    const kept = this.#kept.get(name) ?? this.#restored(query, argument, name);
+    const key = answerKey(query.name, argument);
+    const kept = this.#kept.get(key) ?? this.#restored(query, argument, key);
     if (kept !== undefined) return kept as { answer: Answer; key: IndexKey };
     const reads = new Set<IndexKey>();
     const asked = this.#supplied.get(query.name) ?? query;
     const answer = asked.work(new LibraryView(library, reads, this), argument) as Answer;
-    const key = answerKey(name);
     const words = query.brief?.inWords(answer);
-    this.#kept.set(name, { answer, key, reads, query: query.name, argument, words });
-    this.#readers.put(name, reads);
-    this.#dropped.delete(name);
+    this.#kept.set(key, { answer, key, reads, query: query.name, argument, words });
+    this.#readers.put(key, reads);
+    this.#dropped.delete(key);
     return { answer, key };
   }
 
@@ -230,11 +230,11 @@ export class QueryAnswers {
     const keys = new Set(changed);
     // A set that grows while it is walked: what is added is met too.
     for (const key of keys) {
-      for (const name of this.#readers.of(key)) {
+      for (const answer of this.#readers.of(key)) {
         // Of one dropped before, everything that rests on it was told then.
-        if (!this.#kept.delete(name)) continue;
-        keys.add(answerKey(name));
-        this.#dropped.add(name);
+        if (!this.#kept.delete(answer)) continue;
+        keys.add(answer);
+        this.#dropped.add(answer);
       }
     }
     this.#forgetDropped();
@@ -246,14 +246,14 @@ export class QueryAnswers {
     this.#wordsOf = wordsOf;
   }
 
-  #restored<Answer>(query: Query<never, Answer>, argument: string, name: string): RestoredAnswer | undefined {
+  #restored<Answer>(query: Query<never, Answer>, argument: string, key: IndexKey): RestoredAnswer | undefined {
     if (query.brief === undefined || this.#wordsOf === undefined) return undefined;
-    const known = this.#resting.get(name);
+    const known = this.#resting.get(key);
     if (known !== undefined) return known;
     const words = this.#wordsOf(query.name, argument);
     if (words === undefined) return undefined;
-    const restored = { answer: query.brief.fromWords(words), key: answerKey(name) };
-    this.#resting.set(name, restored);
+    const restored = { answer: query.brief.fromWords(words), key };
+    this.#resting.set(key, restored);
     return restored;
   }
 
@@ -265,7 +265,7 @@ export class QueryAnswers {
   /** Questions that nobody asks any more (about ids that were typed letter by letter) don't pile up. */
   #forgetDropped(): void {
     if (this.#dropped.size < this.#kept.size + mostDropped) return;
-    for (const name of this.#dropped) this.#readers.forget(name);
+    for (const answer of this.#dropped) this.#readers.forget(answer);
     this.#dropped.clear();
   }
 }
