@@ -41,7 +41,12 @@ export function detergentIn(quote: string): readonly string[] {
   return found === undefined ? [] : [`detergent: {class: [${found}]}`];
 }
 
+/** `not less than 5 min` denies nothing, and `or longer` leaves no choice of detergents. */
+const boundWords =
+  /\b(?:(?:not|no) (?:less|more|longer|later|fewer|higher|lower) than|not (?:below|above|exceed\p{L}*)|or (?:more|longer|less|higher|lower|above|below)|nicht (?:mehr|weniger|länger|über|unter)|oder (?:mehr|länger|weniger)|pas (?:plus|moins) de|ou (?:plus|moins))\b/giu;
+
 export function classOf(quote: string): string | undefined {
-  if (!cleaners.test(quote) || /\b(?:or|oder|ou|not|never|kein\p{L}*|nicht|pas)\b/iu.test(quote)) return undefined;
+  const isOpen = /\b(?:or|oder|ou|not|never|kein\p{L}*|nicht|pas)\b/iu.test(quote.replace(boundWords, ''));
+  if (!cleaners.test(quote) || isOpen) return undefined;
   return classes.find(([, words]) => words.test(quote))?.[0];
 }

@@ -2,12 +2,14 @@ import type { StageWord } from '../quantity/prose/meaning.ts';
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { quoteScalar } from '../syntax/quote.ts';
+import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { detergentIn, waterIn } from './quote-agents.ts';
+import { detergentIn, gradeIn, waterIn } from './quote-agents.ts';
 import { conditionOf } from './quote-conditions.ts';
+import { lookedFor } from './quote-inspection.ts';
 import type { Section, Way } from './quote-section.ts';
-import { wayOf } from './quote-section.ts';
+import { isAtUse, wayOf } from './quote-section.ts';
 
 /** Stages of a device that a sentence without numbers may be about, with the field that holds what it says. */
 const fieldOfStage: Partial<Record<StageWord, string>> = {
@@ -31,6 +33,10 @@ export interface Fact extends NewField {
   readonly condition?: string;
 }
 
+/** A phase of a machine for which the word lists have no stage of its own. */
+const neutralised = /(?<!\p{L})neutralis(?:e|ieren|er)\b|(?<!\p{L})neutralize\b/iu;
+const phaseSaid = { stage: 'mechanical', forbidden: false, condition: undefined } as const;
+
 /** Fields that say whether something is done. */
 const ofUse: ReadonlySet<string> = new Set([
   'ultrasonic',
@@ -45,6 +51,7 @@ const ofUse: ReadonlySet<string> = new Set([
   'mechanical.rinse',
   'mechanical.dry',
   'mechanical.thermal',
+  'mechanical.neutralise',
 ]);
 
 /**
@@ -56,7 +63,7 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   if (kind !== 'device') return [];
   const stages = new Map<string, Said>();
   for (const mention of reading.stages) {
-    const said = saidOf(mention, reading, wayOf(section));
+    const said = saidOf(mention, reading, section);
     if (said === undefined) continue;
     const known = stages.get(said.field);
     stages.set(said.field, {
@@ -65,6 +72,8 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
       condition: said.condition ?? known?.condition,
     });
   }
+  if (wayOf(section) === 'mechanical' && neutralised.test(reading.quote) && reading.negations.length === 0)
+    stages.set('mechanical.neutralise', { field: 'mechanical.neutralise', ...phaseSaid });
   const all = [...stages.values()];
   const quote = reading.quote.toLowerCase();
   const last = lastRinse([...stages.keys()], quote, src);
@@ -72,8 +81,14 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   const beside = [...forbiddenMethods(reading, src, section), ...keptMoist(quote, src)];
   if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
   if (beside.length > 0) return beside;
-  if (all.length > 1 && !all.every(({ forbidden }) => forbidden)) return [];
+  if (all.length > 1 && !all.every(({ forbidden }) => forbidden) && !arePhases(all, reading)) return [];
   return all.flatMap((said) => fieldsOf(said, quote, src));
+}
+
+/** `Neutralise and rinse`, under the heading of a machine: phases that follow each other are all done. */
+function arePhases(all: readonly Said[], { joins, negations }: QuoteReading): boolean {
+  const isFollowing = joins.every(({ join }) => join === 'and' || join === 'then');
+  return isFollowing && negations.length === 0 && all.every(({ field }) => field.startsWith('mechanical.'));
 }
 
 interface Said {
@@ -90,12 +105,20 @@ const fieldUnder: Readonly<Record<Way, Partial<Record<StageWord, string>>>> = {
   mechanical: { rinse: 'mechanical.rinse', dry: 'mechanical.dry', disinfection: 'mechanical.thermal' },
 };
 
-function saidOf(mention: StageMention, reading: QuoteReading, way: Way | undefined): Said | undefined {
+const atUseSteps = 'point_of_use.steps[]';
+
+/** Steps by hand under the heading of the point of use are steps there. */
+function ofSteps(field: string | undefined, section: Section): string | undefined {
+  return field === 'manual.steps[]' && isAtUse(section) ? atUseSteps : field;
+}
+
+function saidOf(mention: StageMention, reading: QuoteReading, section: Section): Said | undefined {
   const { stage } = mention;
+  const way = wayOf(section);
   const forbidden = isForbidden(mention, reading);
   // What may not be soaked may not lie in a liquid.
   const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
-  const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? fieldOfStage[stage]);
+  const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
   return field === undefined
     ? undefined
     : { field, stage, forbidden, condition: forbidden ? conditionOf(mention, reading) : undefined };
@@ -122,15 +145,18 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
   if (forbidden) return [];
   switch (field) {
     case 'manual.steps[]':
-      return [
-        {
-          path: field,
-          value: `{${[`do: ${stage}`, ...detergentIn(quote), `src: ${src}`].join(', ')}}`,
-          head: `do: ${stage}`,
-        },
-      ];
+    case atUseSteps: {
+      const grade = gradeIn(quote);
+      const water = grade === undefined ? [] : [`water: {grade: ${grade}}`];
+      const value = `{${[`do: ${stage}`, ...detergentIn(quote), ...water, `src: ${src}`].join(', ')}}`;
+      return [{ path: field, value, head: `do: ${stage}` }];
+    }
     case 'inspection':
-      return [{ path: field, value: `{visual: ${marked.choice(['true', 'false'], 'visual')}, src: ${src}}` }];
+      return [
+        { path: 'inspection.visual', value: marked.choice(['true', 'false'], 'visual') },
+        ...lookedFor(quote).map((what) => ({ path: 'inspection.criteria[]', value: asValue(what) })),
+        { path: 'inspection.src', value: src },
+      ];
     default:
       return takenApart(quote).map((stages) => ({ path: field, value: `{${stages}, src: ${src}}` }));
   }
@@ -144,7 +170,19 @@ function useChoice(first: 'forbidden' | 'required'): string {
 
 function detailsOf(field: string, quote: string): readonly string[] {
   if (field === 'drying') return dryingIn(quote);
+  if (field === 'lubrication') return lubricantIn(quote);
   return field.endsWith('rinse') ? waterIn(quote).map((water) => `water: {${water}}`) : [];
+}
+
+const lubricants: readonly (readonly [string, RegExp])[] = [
+  ['instrument-milk', /instrument milk|lubricant milk|instrumentenmilch/],
+  ['water-soluble', /water[\s-]soluble|wasserlöslich|hydrosoluble/],
+];
+
+/** With what it is lubricated, where the sentence names one of the usual words and no choice. */
+function lubricantIn(quote: string): readonly string[] {
+  const named = lubricants.find(([, words]) => words.test(quote))?.[0];
+  return named === undefined || /\b(?:or|oder|ou)\b/.test(quote) ? [] : [`agent: ${named}`];
 }
 
 /** The water of the last rinse has a place of its own, by hand as in a washer. */

@@ -20,6 +20,8 @@ export interface Group {
   readonly follows?: true;
   /** What a new step of a list does. */
   readonly does?: string;
+  /** Stages that this one item of a list is about, where the sentence has several items. */
+  readonly named?: readonly StageWord[];
   readonly fields: readonly Home[];
 }
 
@@ -94,7 +96,7 @@ const manualSteps: readonly Group[] = [
     does: 'flush',
     path: 'manual.steps[]',
     stages: ['flush'],
-    words: ['syringe', 'spritze', 'seringue'],
+    words: ['syringe', 'suction', 'aspirat', 'spritze', 'seringue'],
     unlessStage: ['mechanical'],
     fields: stepFields,
   },
@@ -200,7 +202,7 @@ const device: readonly Group[] = [
     ],
     fields: [
       { field: 'max_delay', dimension: 'time', near: ['within', 'after', 'innerhalb', 'dans'] },
-      { field: 'flush_now', dimension: 'volume', near: ['flush', 'spül', 'rinc'] },
+      { field: 'flush_now', dimension: 'volume', near: ['flush', 'spül', 'rinc', 'suction', 'aspirat', 'absaug'] },
     ],
   },
   ...manualSteps,

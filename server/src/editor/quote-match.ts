@@ -174,7 +174,7 @@ function homesFor(mention: NumberMention, sought: Sought, groups: readonly Group
     for (const home of group.fields) {
       if (home.ofStage !== undefined && !reading.stages.some(({ stage }) => home.ofStage?.includes(stage))) continue;
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
-      if (!fits || !isBeside(home, mention, sought)) continue;
+      if (!fits || !isBeside(home, mention, sought) || (isLong(mention) && !ofLongTimes.has(group.path))) continue;
       const near =
         nearness(home, mention, sought) ?? (group.path === phase && home.field !== elsewhere ? underPhase : undefined);
       if (near === undefined || (near <= underPhase && isOtherPhase(group, phase, reading))) continue;
@@ -188,6 +188,14 @@ function homesFor(mention: NumberMention, sought: Sought, groups: readonly Group
     }
   }
   return found;
+}
+
+/** Months and years are no times of a step or a cycle. */
+const ofLongTimes: ReadonlySet<string> = new Set(['storage', 'limits', '']);
+const longUnits: ReadonlySet<string> = new Set(['weeks', 'months', 'years']);
+
+function isLong({ quantities }: NumberMention): boolean {
+  return quantities.length > 0 && quantities.every(({ unit }) => longUnits.has(unit));
 }
 
 const highestPh = 14;

@@ -26,6 +26,11 @@ export function wayOf({ stages }: Section): Way | undefined {
   return named.length === 1 ? named[0] : undefined;
 }
 
+/** The heading speaks of the place where the device was used. */
+export function isAtUse({ text }: Section): boolean {
+  return /point[\s-]of[\s-]use|after use|gebrauchsort|nach gebrauch|lieu d.utilisation/.test(text);
+}
+
 /** What somebody said in place of a heading; another word than that of a way means none of them. */
 export function toldSection(way: string): Section {
   const stages = ways.filter((one) => one === way);

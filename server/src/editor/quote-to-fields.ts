@@ -12,11 +12,15 @@ import { marked, numbered } from './marked.ts';
 import type { Piece } from './offer.ts';
 import { factsOf } from './quote-facts.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
+import type { Matched, Placed } from './quote-match.ts';
 import { matchNumbers } from './quote-match.ts';
+import { inRows } from './quote-rows.ts';
 import type { Section } from './quote-section.ts';
 import { sectionOf, toldSection } from './quote-section.ts';
+import { columnsAbove, columnsIn, inColumns } from './quote-tables.ts';
 import { stepsMeant } from './quote-things.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
+import { wordedOf } from './quote-worded.ts';
 
 /** A place of the file where fields are put in. */
 export interface Insertion {
@@ -75,7 +79,8 @@ export function quoteToFields(
   const reading = stepsMeant(readQuote(statement.quote, lang));
   const section = way === undefined ? sectionOf(statement.section, lang ?? reading.language) : toldSection(way);
   const src = asValue(statement.id.text);
-  const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree });
+  const columns = columnsAbove(tree, statement.id.text);
+  const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree, columns });
   const found = put({ record, kind, tree }, statement.id.text, fields, left);
   const nothing = `nothing in this quote becomes a field by itself; write the field where its step stands, and name the sentence there: src: ${src}`;
   return found.made.length === 0 && found.left.length === 0 ? { ...found, left: [nothing] } : found;
@@ -86,6 +91,8 @@ interface Around {
   readonly section: Section;
   readonly src: string;
   readonly tree: MapTree;
+  /** Of the table that the sentence is a row of. */
+  readonly columns: readonly string[] | undefined;
 }
 
 interface Read {
@@ -93,12 +100,26 @@ interface Read {
   readonly left: readonly string[];
 }
 
-function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree }: Around): Read {
-  const matched = matchNumbers(reading, kind, section);
-  const facts = matched.placed.length === 0 ? factsOf(reading, kind, src, section) : [];
-  const fields = [...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }), ...facts];
+function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, columns }: Around): Read {
+  if (columnsIn(reading.quote) !== undefined) return { fields: [], left: [] };
+  const matched = byPackaging(
+    (columns === undefined ? undefined : inColumns(reading, kind, columns)) ??
+      inRows(reading, kind, section) ??
+      matchNumbers(reading, kind, section),
+    reading,
+  );
+  const isWithout = matched.placed.length === 0;
+  const worded = isWithout ? wordedOf(reading, kind, src, section) : { fields: [], left: [] };
+  const all = isWithout ? factsOf(reading, kind, src, section) : [];
+  // A stage that is only named beside what the words say, or is said in more detail by them.
+  const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === keptMoist);
+  const fields = [...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }), ...facts, ...worded.fields];
   const left = [
-    ...matched.left.map((number) => `${number} (no field found)`),
+    ...worded.left,
+    ...matched.left
+      .filter((number) => !isLayers(number, fields))
+      .map((number) => (number.includes('(') ? number : `${number} (no field found)`)),
+    ...strictlyMeant(matched.placed, reading),
     ...packagesUnsaid(reading, fields).map((words) => `no field for: "${words}"`),
     ...facts.flatMap(({ condition }) =>
       condition === undefined
@@ -107,6 +128,48 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree }: Ar
     ),
   ];
   return { fields, left };
+}
+
+/** `6 months in wrap, 12 months in pouches`: a device has one longest storage, so that none of them may stand for all. */
+function byPackaging({ placed, left }: Matched, { quote, stages }: QuoteReading): Matched {
+  const isNamed = stages.some(({ stage }) => packages.has(stage));
+  const isOf = ({ group, home }: Placed): boolean => group.path === 'storage' && home.field === 'time';
+  const stored = placed
+    .filter(isOf)
+    .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));
+  if (!isNamed || stored.length === 0 || left.length === 0) return { placed, left };
+  const told = [...stored, ...left].map(
+    (time) => `${time} (a time for each packaging belongs into the file of that packaging)`,
+  );
+  return { placed: placed.filter((one) => !isOf(one)), left: told };
+}
+
+const under =
+  /^(?:below|under|less than|lower than|cooler than|colder than|shorter than|smaller than|unter|weniger als|kürzer als|moins de|inférieure? à)$/i;
+const over =
+  /^(?:above|over|more than|greater than|higher than|longer than|über|mehr als|länger als|plus de|supérieure? à)$/i;
+
+/** `below 40 °C`: the files have no bound that leaves its own value out, which the reader is told. */
+function strictlyMeant(placed: readonly Placed[], { quote }: QuoteReading): readonly string[] {
+  return placed.flatMap(({ mentions: [mention] }) => {
+    const { bound, boundSpan, span } = mention ?? {};
+    if (boundSpan === undefined || span === undefined) return [];
+    const word = quote.slice(boundSpan.start, boundSpan.end);
+    const isStrict = (bound === 'at_most' && under.test(word)) || (bound === 'at_least' && over.test(word));
+    const value = quote.slice(span.start, span.end).replace(word, '').replace(/\.$/, '').trim();
+    return isStrict
+      ? [
+          `"${word} ${value}" stands as ${bound === 'at_most' ? 'at most' : 'at least'} ${value}: ${value} itself is not allowed by the page`,
+        ]
+      : [];
+  });
+}
+
+const keptMoist = 'point_of_use.keep_moist';
+
+/** Two layers of a wrap are a packaging of their own. */
+function isLayers(number: string, fields: readonly NewField[]): boolean {
+  return /layers?$/i.test(number) && fields.some(({ value }) => value === 'double-wrap');
 }
 
 export interface Into {

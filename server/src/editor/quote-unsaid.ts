@@ -1,3 +1,4 @@
+import type { Span } from '../base/span.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { NewField } from './insert-fields.ts';
 import { readable } from './quote-to-fields.ts';
@@ -9,7 +10,7 @@ const empty: ReadonlySet<string> = new Set(
   done may might must shall should can could will would not no never any all each every both either only also again more less least most very
   such same other one ones use used using perform performed carry carried apply applied make made ensure allow proceed place put take start
   device devices instrument instruments product products item items minimum maximum about approximately exactly required recommended
-  necessary permitted allowed suitable times time temperature exposure duration value range
+  necessary permitted allowed suitable main only times time temperature exposure duration value range
   der die das den dem des ein eine einen einem einer und oder aber dann als am an auf aus bei bis durch für gegen im in ins mit nach nicht nie
   nur ohne über um unter vom von vor während wenn wird werden zu zum zur ist sind sein muss müssen soll sollen darf dürfen kann können sie es
   instrument instrumente produkt produkte mindestens höchstens maximal minimal etwa ca zeit temperatur
@@ -34,13 +35,16 @@ export function wordsUnsaid(
   ];
   const held = wordsOf(readable(fields, []).join(' '));
   const runs: string[] = [];
-  let end = -2;
+  let last = -2;
   for (const { 0: word, index } of quote.matchAll(/\p{L}[\p{L}'’-]*/gu)) {
-    const isTaken = taken.some((span) => index < span.end && index + word.length > span.start);
+    const end = index + word.length;
+    // `steam-permeable` is no steam, `pre-rinse` is a rinse.
+    const isWhole = (span: Span): boolean => !word.includes('-') || span.end >= end;
+    const isTaken = taken.some((span) => index < span.end && end > span.start && isWhole(span));
     if (isTaken || empty.has(word.toLowerCase()) || isHeld(word, held) || word.length < 2) continue;
-    if (quote.slice(end, index) === ' ') runs[runs.length - 1] += ` ${word}`;
+    if (quote.slice(last, index) === ' ') runs[runs.length - 1] += ` ${word}`;
     else runs.push(word);
-    end = index + word.length;
+    last = end;
   }
   return [...new Set(runs)].map((run) => `“${run}”`);
 }

@@ -36,13 +36,15 @@ export function fieldsFor(
     parts.push([one.home.field, requirement(one, reading, '')]);
     items.set(one.group, parts);
   }
+  const ids = new Set(taken);
   for (const [group, parts] of items) {
     const named = group.does === undefined ? parts : withAgents(parts, reading.quote);
-    const head = headOf(group, reading, placed, taken).join(', ');
+    const { id, head } = headOf(group, reading, placed, ids);
+    ids.add(id);
     const inside = [head, ...withGroups(named), `src: ${src}`];
     fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
   }
-  return [...fields, ...waters(placed, reading.quote, src)];
+  return [...fields, ...waters(placed, reading.quote, src), ...machineDetergent(placed, reading.quote, src)];
 }
 
 /** What a step is done with, beside its numbers. */
@@ -72,6 +74,18 @@ function waters(placed: readonly Placed[], quote: string, src: string): readonly
     : [{ path: `${rinse}.water`, value: `{grade: ${grade}, src: ${src}}` }];
 }
 
+/** The detergent of a machine stands beside its phases. */
+function machineDetergent(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
+  const detergent = classOf(quote);
+  const isWash = placed.some(({ group }) => group.path === 'mechanical.wash' || group.path === 'mechanical.detergent');
+  return detergent === undefined || !isWash
+    ? []
+    : [
+        { path: 'mechanical.detergent.class', value: `[${detergent}]` },
+        { path: 'mechanical.detergent.src', value: src },
+      ];
+}
+
 /** `brush.diameter` and `brush.length` of one item: `brush: {diameter: ..., length: ...}`. */
 function withGroups(parts: readonly (readonly [string, string])[]): readonly string[] {
   const groups = new Map<string, string[]>();
@@ -92,23 +106,28 @@ const modalities: Readonly<Record<string, readonly [string, string]>> = {
   'dry-heat': ['dry-heat', 'dh'],
 };
 
+/** Stages that name a method of sterilization. */
+export const methodStages: ReadonlySet<string> = new Set(Object.keys(modalities));
+
 /** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
 function headOf(
-  { path, does }: Group,
+  group: Group,
   reading: QuoteReading,
   placed: readonly Placed[],
   taken: ReadonlySet<string>,
-): string[] {
+): { readonly id: string; readonly head: string } {
+  const { path, does } = group;
   if (path.endsWith('steps[]')) {
     const isLast = does === 'rinse' && lastRinse.test(reading.quote);
-    return [`do: ${isLast ? 'final-rinse' : (does ?? marked.hole('do'))}`];
+    return { id: '', head: `do: ${isLast ? 'final-rinse' : (does ?? marked.hole('do'))}` };
   }
-  const named = new Set(reading.stages.flatMap(({ stage }) => (modalities[stage] === undefined ? [] : [stage])));
+  const stages = group.named ?? reading.stages.map(({ stage }) => stage);
+  const named = new Set(stages.filter((stage) => methodStages.has(stage)));
   const only = named.size === 1 ? modalities[[...named][0] ?? ''] : undefined;
-  const temp = placed.find(({ home }) => home.field === 'temp')?.mentions[0]?.amount;
+  const temp = placed.find((one) => one.group === group && one.home.field === 'temp')?.mentions[0]?.amount;
   const id = freeId(`${only?.[1] ?? 'option'}${temp ?? ''}`, taken);
   const modality = `modality: ${only?.[0] ?? marked.hole('modality')}`;
-  return path.startsWith('validated') ? [modality] : [`id: ${asValue(id)}`, modality];
+  return { id, head: path.startsWith('validated') ? modality : `id: ${asValue(id)}, ${modality}` };
 }
 
 const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;

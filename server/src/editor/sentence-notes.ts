@@ -9,6 +9,7 @@ import { insertFields, type NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
+import { columnsIn } from './quote-tables.ts';
 import type { WalkChoice } from './walk-choice.ts';
 
 /** Why a sentence needs no field, in words that stand in the file. */
@@ -26,6 +27,25 @@ export function reasonChoices(record: FileRecord, sentence: Sentence): readonly 
     return edits === undefined ? [] : [{ label: reason, detail: '', does: 'nothing' as const, edits }];
   });
 }
+
+/** Titles and catalogue numbers, materials without a verb, the heading of a table: lines that name and ask for nothing. */
+export function reasonIn({ kind }: FileRecord, { quote }: Sentence): string | undefined {
+  if (kind !== 'device' && kind !== 'packaging') return undefined;
+  if (columnsIn(quote) !== undefined) return 'heading of a table';
+  if (asks.test(quote) || /[°%]|\d\s?(?:min|s|h|ml|l|bar|kg)\b/i.test(quote)) return undefined;
+  if (
+    /\b(?:instructions? for (?:use|reprocessing)|reprocessing instructions?|rev(?:ision|\.)\s?\w|issued|gebrauchsanweisung|mode d.emploi)\b/i.test(
+      quote,
+    )
+  )
+    return 'title of the document';
+  return named.test(quote) ? 'describes the device' : undefined;
+}
+
+const asks =
+  /\b(?:must|shall|should|do not|never|only|not|may|read|follow|keep|use|clean|rinse|flush|check|remove|discard|before|after|muss|müssen|nicht|nur|vor|nach|doit|doivent|ne|pas|seulement|avant|après)\b/i;
+const named =
+  /\b(?:cat(?:alogue)?\. ?n[or]s?\b|catalogue numbers?|article numbers?|REF\b|Art\.-Nr|reusable|wiederverwendbar|réutilisable)|^(?:made of\s|material:?\s)?\p{L}*\s?(?:stainless steel|titanium|silicone|peek|aluminium|edelstahl|acier inoxydable)\b[^.]{0,60}\.?$/iu;
 
 const mostWords = 4;
 

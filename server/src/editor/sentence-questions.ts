@@ -15,7 +15,7 @@ import { sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
 import { quoteToFields, readable } from './quote-to-fields.ts';
 import { wordsUnsaid } from './quote-unsaid.ts';
-import { leftUnclear, noted, reasonChoices } from './sentence-notes.ts';
+import { leftUnclear, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
 import { editsOf, holesOf, isUndecided, withWord } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
@@ -157,16 +157,24 @@ function unclearChoice(
     : [{ label: 'The page leaves it unclear', detail: 'ask the maker', does: 'fields', edits }];
 }
 
-/** No field is read out of it: what says nothing of the work is general advice, and what no field is for stays a quoted statement. */
+/** No field is read out of it: what says nothing of the work needs none, and what no field is for stays a quoted statement. */
 function unread(
   record: FileRecord,
   sentence: Sentence,
   reading: QuoteReading,
   others: readonly WalkChoice[],
 ): Question {
-  if (isGeneral(reading, sentence)) {
-    const edits = noted(record, sentence, 'general advice') ?? [];
-    return { asks: notRead, choices: [{ ...generalAdvice, edits }, leaveOpen(), ...others] };
+  const reason = reasonIn(record, sentence) ?? (isGeneral(reading, sentence) ? 'general advice' : undefined);
+  if (reason !== undefined) {
+    const first = {
+      label: `Nothing to encode here: ${reason}`,
+      detail: 'noted as not needed',
+      does: 'nothing',
+    } as const;
+    return {
+      asks: notRead,
+      choices: [{ ...first, edits: noted(record, sentence, reason) ?? [] }, leaveOpen(), ...others],
+    };
   }
   const keep = keepQuoted(record, sentence);
   return hasField(record, sentence, reading)
@@ -176,12 +184,6 @@ function unread(
 
 const notRead = 'No field is read from this sentence.';
 const noField = 'This kind of file has no field for it: it can stay as a quoted statement.';
-
-const generalAdvice = {
-  label: 'Nothing to encode here: general advice',
-  detail: 'noted as not needed',
-  does: 'nothing',
-} as const;
 
 function keepQuoted(record: FileRecord, sentence: Sentence): readonly WalkChoice[] {
   const edits = noted(record, sentence, 'no field is for it');

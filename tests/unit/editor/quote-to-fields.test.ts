@@ -214,7 +214,7 @@ describe('a quote becomes fields', () => {
 
   it('what is forbidden beside a step does not forbid the step', () => {
     expect(madeFrom('Lubricate the joint with a water-soluble lubricant; do not use silicone oil.')).toBe(
-      'lubrication: {use: required, src: s5}',
+      'lubrication: {use: required, agent: water-soluble, src: s5}',
     );
   });
 
@@ -239,7 +239,9 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Soak in an enzymatic solution.')).toBe(
       'manual:\n  steps:\n    - {do: soak, detergent: {class: [enzymatic]}, src: s5}',
     );
-    expect(madeFrom('Inspect for cracks and chips.')).toBe('inspection: {visual: true, src: s5}');
+    expect(madeFrom('Inspect for cracks and chips.')).toBe(
+      'inspection:\n  visual: true\n  criteria:\n    - cracks\n    - chips\n  src: s5',
+    );
     expect(madeFrom('Disassemble before cleaning.')).toBe('disassembly:\n  assembled_for: {cleaning: false, src: s5}');
   });
 
@@ -255,7 +257,7 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Store at no more than 25 °C in a dry, dark room.')).toBe(
       'storage:\n  temp: {at_most: 25 °C, src: s5}',
     );
-    expect(madeFrom('Store in a dry place.')).toBe('');
+    expect(madeFrom('Store in a dry place.')).toBe('storage:\n  place: in a dry place\n  src: s5');
     expect(madeFrom('Open the flush port before cleaning.')).toBe('');
     expect(madeFrom('Suction water through the cannula before soil dries.')).toBe('');
     expect(madeFrom('Do not allow blood to dry on the device.')).toBe('');
@@ -300,7 +302,11 @@ describe('a quote becomes fields', () => {
     ['Automated cleaning', 'Dry with air.', 'mechanical:\n  dry: {use: required, src: s5}'],
     ['Ultrasonic cleaning', 'Then rinse for 1 minute.', 'ultrasonic:\n  rinse: {time: {stated: 1 min, src: s5}}'],
     ['Point of use', 'Keep the device moist.', 'point_of_use:\n  keep_moist: {use: required, src: s5}'],
-    ['Point of use', 'Transport moist in a closed container.', 'point_of_use:\n  keep_moist: {use: required, src: s5}'],
+    [
+      'Point of use',
+      'Transport moist in a closed container.',
+      'point_of_use:\n  keep_moist: {use: required, src: s5}\ntransport:\n  container: closed container\n  src: s5',
+    ],
     [
       'Warnings',
       'Remove the obturator from the cannula before any cleaning step.',

@@ -6,6 +6,7 @@ import type { Citation, Place } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
 import { fieldOf } from '../../model/walk.ts';
 import type { StageWord } from '../../quantity/prose/meaning.ts';
+import { readQuote } from '../../quantity/prose/read-quote.ts';
 import { defineRule } from '../rule.ts';
 import { modalityName, modalityWords } from '../support/modality-words.ts';
 import type { Transcribed } from '../support/transcription.ts';
@@ -32,7 +33,7 @@ export const rule = defineRule({
     const all = [...(entity.statements?.rows.keys() ?? [])].flatMap((id) => readStatement(entity, id) ?? []);
     for (const { src, at, subject, speaks } of subjectsOf(entity)) {
       const cited = src.statements.flatMap(({ text }) => readStatement(entity, text) ?? []);
-      if (cited.length === 0 || cited.some(speaks)) continue;
+      if (cited.length === 0 || cited.some(speaks) || cited.flatMap(headingOf).some(speaks)) continue;
       const speaking = all.find(speaks);
       if (speaking === undefined) continue;
       report({
@@ -94,9 +95,28 @@ statements:
 cleaning: {stage: manual, src: s1}
 drying: {use: required, src: s2}
 `,
+      `
+kind: device
+id: hook
+statements:
+  s1: {doc: HK-2, rev: A, page: 3, quote: "Inspect it under a lamp."}
+  s2: {doc: HK-2, rev: A, page: 4, quote: "Discard it if the tip is bent."}
+  s3: {doc: HK-2, rev: A, page: 5, section: Automated washing, quote: "Connect the shaft to the nozzle."}
+  s4: {doc: HK-2, rev: A, page: 5, quote: "Use the washer."}
+inspection: {reject_if: [the tip is bent], src: s2}
+mechanical: {connector: nozzle, src: s3}
+`,
     ],
   },
 });
+
+/** What stands under a heading need not name its subject again. */
+function headingOf(read: Read): readonly Read[] {
+  const { section } = read.statement;
+  return section === undefined
+    ? []
+    : [{ ...read, quote: section, reading: readQuote(section.text.toLowerCase(), read.reading.language) }];
+}
 
 /** Something whose sentence can be known by a word, and what it cites itself. */
 interface Subject {
@@ -141,11 +161,21 @@ function stagesUnder(node: CleaningNode): readonly Subject[] {
   return src === undefined || row === undefined ? inner : [subjectOf(src, row), ...inner];
 }
 
-const fieldSubjects: ReadonlyMap<string, { readonly subject: string; readonly words: readonly StageWord[] }> = new Map([
+/** Looking and testing in other words, and what takes a device out of use. */
+const ofInspection =
+  /\b(?:check|look|examine|test|discard|reject|scrap|replace|worn|bent|crack|damage|corro|prüf|verschlei|beschädig|aussonder|examin|vérifi|endommag|remplac)/i;
+
+interface SubjectWords {
+  readonly subject: string;
+  readonly words: readonly StageWord[];
+  readonly also?: RegExp;
+}
+
+const fieldSubjects: ReadonlyMap<string, SubjectWords> = new Map<string, SubjectWords>([
   ['ultrasonic', { subject: 'ultrasonic cleaning', words: ['ultrasonic'] }],
   ['mechanical', { subject: 'machine washing', words: ['mechanical'] }],
   ['drying', { subject: 'drying', words: ['dry'] }],
-  ['inspection', { subject: 'inspection', words: ['inspection'] }],
+  ['inspection', { subject: 'inspection', words: ['inspection'], also: ofInspection }],
 ]);
 
 function fieldsOf(device: EntityOf['device']): readonly Subject[] {
@@ -158,14 +188,12 @@ function fieldsOf(device: EntityOf['device']): readonly Subject[] {
   return subjects;
 }
 
-function subjectOf(
-  src: Citation,
-  { subject, words }: { readonly subject: string; readonly words: readonly StageWord[] },
-): Subject {
+function subjectOf(src: Citation, { subject, words, also }: SubjectWords): Subject {
   return {
     src,
     at: src.at,
     subject,
-    speaks: ({ reading }) => reading.stages.some(({ stage }) => words.includes(stage)),
+    speaks: ({ reading, quote }) =>
+      reading.stages.some(({ stage }) => words.includes(stage)) || also?.test(quote.text) === true,
   };
 }

@@ -1,0 +1,179 @@
+import { describe, expect, it } from 'vitest';
+import { fileId } from '../../../server/src/base/brand.ts';
+import { asPlain } from '../../../server/src/editor/offer.ts';
+import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
+import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
+import { wordsUnsaid } from '../../../server/src/editor/quote-unsaid.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
+import { readQuote } from '../../../server/src/quantity/prose/read-quote.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
+
+/** Sentences that say in words what a field holds, with the heading above them and what the file gets; nothing where they stay open. */
+const rows: readonly (readonly [string, string, string])[] = [
+  ['', 'Delivered non-sterile.', 'receipt:\n  arrives: non-sterile\n  src: s5'],
+  ['', 'The cannula is supplied sterile.', 'receipt:\n  arrives: sterile\n  src: s5'],
+  [
+    'Point of use',
+    'Flush with the sterile water supplied.',
+    'point_of_use:\n  steps:\n    - {do: flush, water: {grade: sterile}, src: s5}',
+  ],
+  [
+    'Warnings',
+    'Never use bleach, aldehydes or abrasive cleaners.',
+    'not:\n  - {what: hypochlorite, as_written: bleach, src: s5}\n  - {what: aldehyde, as_written: aldehydes, src: s5}\n  - {what: abrasive, as_written: abrasive cleaners, src: s5}',
+  ],
+  [
+    'Warnings',
+    'Steel wool and wire brushes must not be used.',
+    'not:\n  - {what: abrasive, as_written: Steel wool, src: s5}\n  - {what: metal-brush, as_written: wire brushes, src: s5}',
+  ],
+  ['Point of use', 'Do not use saline.', 'point_of_use:\n  avoid:\n    - {what: saline, as_written: saline, src: s5}'],
+  ['Warnings', 'Do not use strong acids or phenols.', ''],
+  ['Warnings', 'Do not use alcohol on the lens.', ''],
+  ['Warnings', 'Do not use bleach above 40 °C.', ''],
+  [
+    'Warnings',
+    'Keine Stahlwolle und keine Scheuermittel verwenden.',
+    'not:\n  - {what: abrasive, as_written: Stahlwolle, src: s5}\n  - {what: abrasive, as_written: keine Scheuermittel, src: s5}',
+  ],
+  ['Manual cleaning', 'Do not mix with instruments of other metals.', 'not:\n  - {what: mixed-metals, src: s5}'],
+  [
+    'Ultrasonic cleaning',
+    'Do not mix with instruments of other metals.',
+    'ultrasonic:\n  single_metal: true\n  src: s5',
+  ],
+  [
+    'Warnings',
+    'Discard earlier if the tip is bent or the grip is cracked.',
+    'inspection:\n  reject_if:\n    - the tip is bent\n    - the grip is cracked\n  action: discard\n  src: s5',
+  ],
+  [
+    'Inspection',
+    'Discard an instrument that is cracked or bent.',
+    'inspection:\n  reject_if:\n    - cracked\n    - bent\n  action: discard\n  src: s5',
+  ],
+  [
+    'Inspection',
+    'If the tip or the shaft is bent, discard the instrument.',
+    'inspection:\n  reject_if:\n    - the tip or the shaft is bent\n  action: discard\n  src: s5',
+  ],
+  [
+    'Inspection',
+    'Return the instrument for repair when the ratchet is loose.',
+    'inspection:\n  reject_if:\n    - the ratchet is loose\n  action: repair\n  src: s5',
+  ],
+  ['Packaging', 'Discard the pouch if the seal is damaged.', ''],
+  ['Inspection', 'If soil is visible, repeat the cleaning.', ''],
+  [
+    'Inspection',
+    'Inspect for corrosion, cracks and loose screws.',
+    'inspection:\n  visual: true\n  criteria:\n    - corrosion\n    - cracks\n    - loose screws\n  src: s5',
+  ],
+  ['Inspection', 'Look through the lumen against light.', 'inspection:\n  lumen_inspection: {required: true, src: s5}'],
+  ['Inspection', 'Test the insulation before each use.', 'inspection:\n  insulation_test: {required: true, src: s5}'],
+  ['Inspection', 'Check the ratchet for smooth movement.', 'inspection:\n  function_test: {required: true, src: s5}'],
+  [
+    'Automated cleaning',
+    'Connect the lumen to the irrigation nozzle of the washer-disinfector.',
+    'mechanical:\n  connector: irrigation nozzle\n  src: s5',
+  ],
+  ['Automated cleaning', 'Place the parts in a wire basket.', 'mechanical:\n  rack: wire basket\n  src: s5'],
+  ['Manual cleaning', 'Connect the lumen to a syringe.', ''],
+  [
+    'Automated cleaning',
+    'Neutralise and rinse.',
+    'mechanical:\n  rinse: {use: required, src: s5}\n  neutralise: {use: required, src: s5}',
+  ],
+  [
+    'Packaging',
+    'Double peel pouch or two layers of wrap only.',
+    'packaging:\n  relation: restricted_to\n  allowed:\n    - double-wrap\n    - pouch\n  src: s5',
+  ],
+  [
+    'Packaging',
+    'Pack in a double wrap or a rigid container.',
+    'packaging:\n  relation: \n  allowed:\n    - double-wrap\n    - rigid-container\n  src: s5',
+  ],
+  ['Storage', 'Store dry and free of dust.', 'storage:\n  place: dry and free of dust\n  src: s5'],
+  [
+    'Storage',
+    'Store dry and free of dust, up to 6 months in wrap, 12 months in pouches.',
+    'storage:\n  place: dry and free of dust\n  src: s5',
+  ],
+  ['Sterilization', 'Packs may be kept for 6 months.', ''],
+  [
+    'Point of use',
+    'Suction at least 30 ml of water through the cannula.',
+    'point_of_use:\n  flush_now: {at_least: 30 mL, src: s5}',
+  ],
+  ['Sterilization', 'Temperature Time at temperature Drying', ''],
+  [
+    'Automated cleaning',
+    'Wash at 55 °C for 5 min with an alkaline detergent.',
+    'mechanical:\n  wash: {temp: {stated: 55 °C, src: s5}, time: {stated: 5 min, src: s5}}\n  detergent: {class: [alkaline], src: s5}',
+  ],
+];
+
+function from(quote: string, section = '', more = ''): { readonly made: string; readonly found: FieldsFromQuote } {
+  const above = section === '' ? '' : `section: ${section}, `;
+  const text = `kind: device\nid: pale\nstatements:\n${more}  s5: {doc: D, rev: A, page: 5, ${above}quote: ${JSON.stringify(quote)}}\n`;
+  const { tree } = readTree(text);
+  const found =
+    tree?.node === 'map'
+      ? quoteToFields(readRuleFile(fileId('x.ifu.yaml'), text), tree, text.indexOf('s5'))
+      : undefined;
+  if (found === undefined) throw new Error('nothing');
+  const made = found.insertions.map(({ pieces }) => asPlain(pieces, '\n')).join('');
+  return { made: made.trimEnd(), found };
+}
+
+describe('what a sentence says in words', () => {
+  it.each(rows)('[%s] %s', (section, quote, made) => {
+    expect(from(quote, section).made).toBe(made);
+  });
+
+  it('an agent without a word of the list is told', () => {
+    expect(from('Never use bleach or phenols.', 'Warnings').found.left).toEqual(['no word of the list for: "phenols"']);
+  });
+
+  it('a time for each packaging is told with where it belongs', () => {
+    const { left } = from('Store for 6 months in wrap, 12 months in pouches.', 'Storage').found;
+    expect(left.filter((one) => one.includes('into the file of that packaging')).length).toBe(2);
+  });
+
+  it('the heading of a table says what the numbers of its rows are', () => {
+    const head = '  s3: {doc: D, rev: A, page: 5, quote: "Temperature Time at temperature Drying"}\n';
+    const row = 'Pre-vacuum steam 134 °C 3 min (18 min permitted) 25 min';
+    expect(from(row, '', head).made).toContain('exposure: {stated: 3 min}, dry: {stated: 25 min}');
+    expect(from(row).made).not.toContain('25 min');
+    expect(from('Pre-vacuum steam 134 °C 3 min', '', head).made).not.toContain('dry');
+  });
+
+  it('several cycles of one form are items of their own', () => {
+    expect(from('Pre-vacuum steam 121 °C for 20 min or 134 °C for 3 min.').made).toBe(
+      'sterilization:\n  any_of:\n    - {id: pv121, modality: steam-prevac, temp: {stated: 121 °C}, exposure: {stated: 20 min}, src: s5}\n    - {id: pv134, modality: steam-prevac, temp: {stated: 134 °C}, exposure: {stated: 3 min}, src: s5}',
+    );
+    expect(from('Pre-vacuum steam 121 °C for 20 min or 134 °C for 3 min, dry for 20 min.').made).not.toContain('pv134');
+  });
+
+  it.each([
+    ['Rinse below 40 °C.', '"below 40 °C" stands as at most 40 °C: 40 °C itself is not allowed by the page'],
+    [
+      'Rinse for more than 2 min.',
+      '"more than 2 min" stands as at least 2 min: 2 min itself is not allowed by the page',
+    ],
+    ['Rinse at no more than 40 °C.', undefined],
+    ['Rinse at up to 40 °C for at least 2 min.', undefined],
+  ])('a bound that leaves its own value out is told: %s', (quote, told) => {
+    expect(from(quote, 'Manual cleaning').found.left).toEqual(told === undefined ? [] : [told]);
+  });
+
+  it.each([
+    ['Pre-rinse cold, 2 min.', ['“cold”']],
+    ['Rinse under running water for 2 min.', ['“running water”']],
+    ['Wash at 55 °C with an alkaline detergent.', []],
+    ['Lubricate with a steam-permeable, water-soluble instrument milk.', ['“steam-permeable”', '“water-soluble”']],
+  ])('words that no field holds are told: %s', (quote, unsaid) => {
+    expect(wordsUnsaid(readQuote(quote, undefined), from(quote, 'Automated cleaning').found.fields)).toEqual(unsaid);
+  });
+});
