@@ -226,6 +226,8 @@ const onlyForbidden = /^[^:.;,()]{1,60}:\s*(?:not|nicht|non)\s\p{L}+\.?$/iu;
 function forbiddenMethods(reading: QuoteReading, src: string, section: Section): readonly Fact[] {
   // What was not tried out is not therefore forbidden.
   const isUntried = /\b(?:tested|validated|evaluated|geprüft|validiert|testée?|validée?)\b/i.test(reading.quote);
+  // Narrowed, or a preference only: `of the assembled device`, `not recommended`.
+  if (/\b(?:assembled|unless|except)\b|not recommended|nicht empfohlen|déconseill/i.test(reading.quote)) return [];
   const isSterilizing = /sterili|stérili|autoclav/i.test(`${section.text} ${reading.quote}`) && !isUntried;
   const isAll = onlyForbidden.test(reading.quote) && reading.negations.some(({ kind }) => kind === 'prohibition');
   const forbidden = reading.stages.filter((mention) => isSterilizing && (isAll || isForbidden(mention, reading)));
@@ -253,7 +255,7 @@ const noPart =
 
 /** `Remove the obturator from the cannula before any cleaning step`. */
 const takenFrom =
-  /^(?:always )?(?:pull|remove|unscrew|detach|withdraw|take)\s.{2,40}\s(?:from|out of|off)\s.{2,40}\sbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/u;
+  /^(?:always )?(?:disassemble|dismantle|unscrew|detach|take apart)\b.{2,80}\sbefore\s(?:\p{L}+\s)?(?:clean|reprocess)|^(?:always )?(?:pull|remove|unscrew|detach|withdraw|take)\s.{2,40}\s(?:from|out of|off)\s.{2,40}\sbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/u;
 
 /** `Pull off the cap before cleaning`, under a heading that speaks of taking apart. */
 function apart({ stages }: Section, quote: string, src: string): readonly Fact[] {

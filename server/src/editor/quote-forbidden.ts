@@ -42,9 +42,12 @@ const objects: readonly RegExp[] = [
   /^(?:bitte\s)?(?:keine[nr]?)\s(.+?)\s(?:verwenden|benutzen|einsetzen)$/,
   /^(?:ne\spas\sutiliser|n.utilise[zr]?\s(?:pas|jamais)|ne\sjamais\sutiliser)\s(?:d.|de\s|des\s)?(.+)$/,
 ];
+/** What stands before the name of an agent and says no more than that it is one. */
+const beginnings =
+  /^(?:no|other|(?:the )?use of|d.|de\s|des\s)\s+|^any\s+|^(?:solutions?|agents?|products?|detergents?|cleaners?)\s(?:that contain|containing|with|based on)\s/i;
 /** Ends of a sentence that narrow nothing. */
 const idle = new RegExp(
-  String.raw`\s(?:(?:on|for|with|to clean)\s(?:${device})|for\s(?:cleaning|reprocessing|disinfection)|at any (?:step|time|stage)|during (?:any step|reprocessing|cleaning))$`,
+  String.raw`\s(?:(?:on|for|with|to clean)\s(?:${device})|for\s(?:cleaning|reprocessing|disinfection)|at any (?:step|time|stage)|during (?:reprocessing|cleaning|any step)|to keep (?:it|${device}) (?:moist|wet))$`,
 );
 const narrows =
   /(?<!\p{L})(?:on|for|in|if|when|unless|while|during|before|after|above|below|with|without|more|longer|than|to|near|that|which|except|auf|bei|wenn|vor|nach|ohne|mit|sur|pour|si|avant|après|sans|dans)(?!\p{L})/u;
@@ -59,7 +62,7 @@ export function agentsForbidden({ quote, numbers }: QuoteReading, src: string, s
   const items = text
     .slice(start, start + phrase.length)
     .split(/\s*(?:,|\/|(?<!\p{L})(?:and|or|nor|und|oder|et|ou)(?!\p{L}))\s*/u)
-    .map((item) => item.replace(/^(?:any|no|other|d.|de\s|des\s)\s+/i, '').trim())
+    .map((item) => item.replace(beginnings, '').trim())
     .filter((item) => item !== '');
   if (items.some((item) => narrows.test(item.toLowerCase()))) return none;
   const known = items.map((item) => ({ item, what: whatIs(item.toLowerCase()) }));

@@ -176,7 +176,7 @@ const device: readonly Group[] = [
   {
     path: 'limits',
     stages: [],
-    words: ['limit', 'reus', 'reprocess', 'uses', 'aufbereit', 'withstand'],
+    words: ['limit', 'reus', 'reprocess', 'uses', 'service life', 'lifetime', 'lebensdauer', 'aufbereit', 'withstand'],
     fields: [
       { field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'], counted: 'uses' },
     ],
@@ -210,6 +210,7 @@ const device: readonly Group[] = [
     path: 'manual.detergent',
     stages: ['manual'],
     words: ['by hand', 'von hand', 'à la main'],
+    unlessStage: ['ultrasonic'],
     fields: [
       { field: 'ph', dimension: 'ph', near: ['ph'] },
       { field: 'dose', dimension: 'dose', near: [] },

@@ -13,6 +13,7 @@ const verb = `(?:${discards}|${repairs}|${unused})`;
 const forms: readonly RegExp[] = [
   new RegExp(String.raw`^(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}?\b(?:if|when|once|as soon as)\s(.+)$`, 'i'),
   new RegExp(String.raw`^(?:if|when|once|as soon as)\s(.+?),\s(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}$`, 'i'),
+  new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwhose\s(.+)$`, 'i'),
   new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\b(?:that|which)\s(?:is|are)\s(.+)$`, 'i'),
   new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwith\s(.+)$`, 'i'),
 ];
@@ -28,7 +29,7 @@ export function rejectedIf({ quote, numbers }: QuoteReading, src: string): reado
   if (condition === undefined || numbers.length > 0 || notOfTheDevice.test(text)) return [];
   const action = new RegExp(repairs, 'i').test(text) ? 'repair' : new RegExp(discards, 'i').test(text) ? 'discard' : '';
   return [
-    ...partsOf(condition, at < 2 ? 'clauses' : 'words').map((part) => ({
+    ...partsOf(condition, at < 3 ? 'clauses' : 'words').map((part) => ({
       path: 'inspection.reject_if[]',
       value: asValue(part),
     })),
@@ -55,7 +56,7 @@ function listed(text: string): readonly string[] {
 /** `Inspect for corrosion, cracks and loose screws`: what is looked for. Nothing where it is something else than nouns. */
 export function lookedFor(quote: string): readonly string[] {
   const found =
-    /\b(?:inspect|check|examine|look)\b[^.;:]*?\bfor\s(?:any\s|signs? of\s|visible\s)*([^.;:()]+?)\s*[.;]?$/i.exec(
+    /\b(?:inspect|check|examine|look)\b[^.;:]*?\bfor\s(?:signs? of\s|visible\s)*([^.;:()]+?)\s*[.;]?$/i.exec(
       quote,
     )?.[1];
   const isOther =
@@ -63,7 +64,7 @@ export function lookedFor(quote: string): readonly string[] {
     /\d|\b(?:each|every|use|cleaning|function\p{L}*|movement|operation|proper|correct|smooth|free|complete\p{L}*|the|if|when|under|with|by|before|after|until|and\/or)\b/iu.test(
       found,
     );
-  return isOther ? [] : listed(found);
+  return isOther ? [] : listed(found.replace(/^any\s/, ''));
 }
 
 const tests: readonly (readonly [string, RegExp])[] = [

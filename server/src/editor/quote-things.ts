@@ -6,9 +6,9 @@ const described: Readonly<
 > = {
   dry: {
     before:
-      /(?:(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?|\b(?:keep|kept|store|stored|remain|stay|tenir|garder)\s|\b(?:soil|soiling|blood|debris|residues?|contamination|schmutz|blut|rückstände|verschmutzung(?:en)?|souillures?|sang|résidus)\s(?:(?:has|have|can|may|to|is)\s)?)$/u,
+      /(?:\b(?:allow(?:ed)?|let|left)\s(?:\p{L}+\s){0,2}(?:to\s)?|(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?|\b(?:keep|kept|store|stored|remain|stay|tenir|garder)\s|\b(?:soil|soiling|blood|debris|residues?|contamination|schmutz|blut|rückstände|verschmutzung(?:en)?|souillures?|sang|résidus)\s(?:(?:has|have|can|may|to|is)\s)?)$/u,
     after:
-      /^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum|soil|blood|debris|residue|deposit|secretion)/u,
+      /^\s(?:out|up|on)\b|^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum|soil|blood|debris|residue|deposit|secretion)/u,
   },
   flush: { after: /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapters?|valves?|caps?)\b(?!\s(?:for|with|at)\s)/u },
 };

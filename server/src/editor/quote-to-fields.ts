@@ -12,9 +12,9 @@ import { marked, numbered } from './marked.ts';
 import type { Piece } from './offer.ts';
 import { factsOf } from './quote-facts.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
-import type { Matched, Placed } from './quote-match.ts';
 import { matchNumbers } from './quote-match.ts';
 import { inRows } from './quote-rows.ts';
+import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
 import type { Section } from './quote-section.ts';
 import { sectionOf, toldSection } from './quote-section.ts';
 import { columnsAbove, columnsIn, inColumns } from './quote-tables.ts';
@@ -102,7 +102,7 @@ interface Read {
 
 function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, columns }: Around): Read {
   if (columnsIn(reading.quote) !== undefined) return { fields: [], left: [] };
-  const matched = byPackaging(
+  const matched = lookedAtAgain(
     (columns === undefined ? undefined : inColumns(reading, kind, columns)) ??
       inRows(reading, kind, section) ??
       matchNumbers(reading, kind, section),
@@ -120,6 +120,7 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, colu
       .filter((number) => !isLayers(number, fields))
       .map((number) => (number.includes('(') ? number : `${number} (no field found)`)),
     ...strictlyMeant(matched.placed, reading),
+    ...joinedByOr(matched.placed, reading),
     ...packagesUnsaid(reading, fields).map((words) => `no field for: "${words}"`),
     ...facts.flatMap(({ condition }) =>
       condition === undefined
@@ -128,41 +129,6 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, colu
     ),
   ];
   return { fields, left };
-}
-
-/** `6 months in wrap, 12 months in pouches`: a device has one longest storage, so that none of them may stand for all. */
-function byPackaging({ placed, left }: Matched, { quote, stages }: QuoteReading): Matched {
-  const isNamed = stages.some(({ stage }) => packages.has(stage));
-  const isOf = ({ group, home }: Placed): boolean => group.path === 'storage' && home.field === 'time';
-  const stored = placed
-    .filter(isOf)
-    .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));
-  if (!isNamed || stored.length === 0 || left.length === 0) return { placed, left };
-  const told = [...stored, ...left].map(
-    (time) => `${time} (a time for each packaging belongs into the file of that packaging)`,
-  );
-  return { placed: placed.filter((one) => !isOf(one)), left: told };
-}
-
-const under =
-  /^(?:below|under|less than|lower than|cooler than|colder than|shorter than|smaller than|unter|weniger als|kürzer als|moins de|inférieure? à)$/i;
-const over =
-  /^(?:above|over|more than|greater than|higher than|longer than|über|mehr als|länger als|plus de|supérieure? à)$/i;
-
-/** `below 40 °C`: the files have no bound that leaves its own value out, which the reader is told. */
-function strictlyMeant(placed: readonly Placed[], { quote }: QuoteReading): readonly string[] {
-  return placed.flatMap(({ mentions: [mention] }) => {
-    const { bound, boundSpan, span } = mention ?? {};
-    if (boundSpan === undefined || span === undefined) return [];
-    const word = quote.slice(boundSpan.start, boundSpan.end);
-    const isStrict = (bound === 'at_most' && under.test(word)) || (bound === 'at_least' && over.test(word));
-    const value = quote.slice(span.start, span.end).replace(word, '').replace(/\.$/, '').trim();
-    return isStrict
-      ? [
-          `"${word} ${value}" stands as ${bound === 'at_most' ? 'at most' : 'at least'} ${value}: ${value} itself is not allowed by the page`,
-        ]
-      : [];
-  });
 }
 
 const keptMoist = 'point_of_use.keep_moist';
@@ -198,8 +164,6 @@ export function put(
     first: made.length === 0 ? undefined : fields[0],
   };
 }
-
-const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'container']);
 
 /** `132 °C, 4 min, double wrapped`: packages that the sentence names and that no field of it holds. */
 function packagesUnsaid({ quote, stages }: QuoteReading, fields: readonly NewField[]): readonly string[] {

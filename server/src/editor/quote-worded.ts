@@ -35,6 +35,7 @@ function byWords(reading: QuoteReading, src: string, section: Section): readonly
     ...connected(reading, src, section),
     ...carried(reading, src),
     ...packagings(reading, src),
+    ...opened(reading, src),
     ...stored(reading, src),
   ];
 }
@@ -63,7 +64,8 @@ function connected({ quote, stages }: QuoteReading, src: string, section: Sectio
     ) ?? [];
   const named = new Set([...section.stages, ...stages.map(({ stage }) => stage)]);
   if (!named.has('mechanical') || named.has('ultrasonic')) return [];
-  const [field, words] = to !== undefined ? ['connector', to] : ['rack', rack];
+  const isRack = to === undefined || /(?:rack|basket|trolley)$/i.test(to);
+  const [field, words] = isRack ? ['rack', to ?? rack] : ['connector', to];
   if (words === undefined) return [];
   return [
     { path: `mechanical.${field}`, value: asValue(words) },
@@ -82,6 +84,17 @@ function carried({ quote }: QuoteReading, src: string): readonly NewField[] {
         { path: 'transport.container', value: asValue(container) },
         { path: 'transport.src', value: src },
       ];
+}
+
+/** `Open all stopcocks`: what is opened before cleaning. */
+function opened({ quote, numbers }: QuoteReading, src: string): readonly NewField[] {
+  const [, what] =
+    /^(?:always )?open\s(?:the\s)?((?:\p{L}+[\s-]?){1,5}?)(?:\sbefore\scleaning)?[.!]?$/iu.exec(quote) ?? [];
+  if (what === undefined || numbers.length > 0 || /\b(?:clos|pack|pouch|door|lid|and)/i.test(what)) return [];
+  return [
+    { path: 'disassembly.open[]', value: asValue(what.trim()) },
+    { path: 'disassembly.src', value: src },
+  ];
 }
 
 const packages: readonly (readonly [string, RegExp])[] = [

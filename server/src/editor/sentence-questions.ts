@@ -208,7 +208,7 @@ const mind = 'a further stage that is done as well; where the page gives a choic
 
 /** Words of the work: a sentence with one of them may ask for something. */
 const workWords =
-  /clean|wash|water|detergent|agent|solution|steril|temperature|heat|dry|pack|store|cool|inspect|check|test|remov|apart|replac|discard|must|only|never|not\b|reinig|wasser|temperatur|prüf|nur\b|nicht\b|nettoy|eau\b|stéril|seulement/i;
+  /clean|wash|water|detergent|agent|solution|steril|temperature|heat|dry|pack|store|cool|inspect|check|test|remov|apart|replac|discard|open|clos|unscrew|withdraw|attach|detach|connect|lubric|oil\b|wipe|keep|protect|avoid|place\b|load|cover|flush|rinse|brush|must|only|never|not\b|reinig|wasser|temperatur|prüf|nur\b|nicht\b|nettoy|eau\b|stéril|seulement/i;
 
 /** No number, no step, nothing forbidden, and no heading that asks for something. */
 function isGeneral({ numbers, stages, negations, language }: QuoteReading, { quote, section }: Sentence): boolean {

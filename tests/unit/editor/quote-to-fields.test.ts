@@ -258,7 +258,7 @@ describe('a quote becomes fields', () => {
       'storage:\n  temp: {at_most: 25 °C, src: s5}',
     );
     expect(madeFrom('Store in a dry place.')).toBe('storage:\n  place: in a dry place\n  src: s5');
-    expect(madeFrom('Open the flush port before cleaning.')).toBe('');
+    expect(madeFrom('Open the flush port before cleaning.')).toBe('disassembly:\n  open:\n    - flush port\n  src: s5');
     expect(madeFrom('Suction water through the cannula before soil dries.')).toBe('');
     expect(madeFrom('Do not allow blood to dry on the device.')).toBe('');
     expect(madeFrom('Flush for at least 30 seconds, then dry for 20 minutes.')).toContain('do: flush');

@@ -107,6 +107,41 @@ const rows: readonly (readonly [string, string, string])[] = [
     'point_of_use:\n  flush_now: {at_least: 30 mL, src: s5}',
   ],
   ['Sterilization', 'Temperature Time at temperature Drying', ''],
+  ['Preparation', 'Open all stopcocks.', 'disassembly:\n  open:\n    - all stopcocks\n  src: s5'],
+  [
+    'Preparation',
+    'Unscrew the cap and withdraw the inner tube before cleaning.',
+    'disassembly:\n  assembled_for: {cleaning: false, src: s5}',
+  ],
+  ['Point of use', 'Cover with a moist towel; do not allow to dry out.', ''],
+  [
+    'Point of use',
+    'Remove gross soil with a damp wipe within 15 minutes.',
+    'point_of_use:\n  wipe: {use: required, src: s5}',
+  ],
+  ['Sterilization', 'Hydrogen peroxide plasma is not recommended.', ''],
+  ['Sterilization', 'Flash sterilization of the assembled device is not allowed.', ''],
+  ['Storage', 'Protect from temperatures above 30 °C.', ''],
+  [
+    'Warnings',
+    'Avoid contact with solutions that contain iodine or quaternary ammonium compounds.',
+    'not:\n  - {what: iodine, as_written: iodine, src: s5}',
+  ],
+  [
+    'Inspection',
+    'Do not use a device whose insulation is cracked or has pinholes.',
+    'inspection:\n  reject_if:\n    - insulation is cracked\n    - has pinholes\n  src: s5',
+  ],
+  [
+    'Automated cleaning',
+    'Load the parts and connect the shaft to the injector rack.',
+    'mechanical:\n  rack: injector rack\n  src: s5',
+  ],
+  [
+    'Manual cleaning',
+    'Sonicate for 15 minutes at 38 kHz in fresh solution below 45 °C.',
+    'ultrasonic:\n  time: {stated: 15 min, src: s5}\n  frequency: {stated: 38 kHz, src: s5}\n  temp: {at_most: 45 °C, src: s5}',
+  ],
   [
     'Automated cleaning',
     'Wash at 55 °C for 5 min with an alkaline detergent.',
@@ -139,6 +174,13 @@ describe('what a sentence says in words', () => {
   it('a time for each packaging is told with where it belongs', () => {
     const { left } = from('Store for 6 months in wrap, 12 months in pouches.', 'Storage').found;
     expect(left.filter((one) => one.includes('into the file of that packaging')).length).toBe(2);
+  });
+
+  it('alternatives among the numbers of one group are told', () => {
+    expect(from('Thermal disinfection: A0 of at least 3000 or 5 minutes at 93 °C.', 'Washer').found.left).toEqual([
+      '"or" stands between "3000" and "5 minutes": the fields ask for both',
+    ]);
+    expect(from('Dry for 20 minutes or longer at 60 °C.').found.left).toEqual([]);
   });
 
   it('the heading of a table says what the numbers of its rows are', () => {

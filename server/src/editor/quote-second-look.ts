@@ -1,0 +1,92 @@
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import type { Matched, Placed } from './quote-match.ts';
+
+/** What words around a number say against the place or the bound that was found for it. */
+
+export const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'container']);
+
+/** Without the numbers that other words of the sentence show to be something else: they are told instead. */
+export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched {
+  return withoutOtherActs(withoutProtected(byPackaging(matched, reading), reading), reading);
+}
+
+/** `Protect from temperatures above 30 °C`: the value is not what is asked for but what is kept away. */
+function withoutProtected({ placed, left }: Matched, { quote }: QuoteReading): Matched {
+  const isKeptAway = ({ mentions: [mention] }: Placed): boolean =>
+    mention?.bound === 'at_least' && /\b(?:protect|shield|schütz|protég)/i.test(clauseBefore(quote, mention));
+  return without({ placed, left }, isKeptAway, quote);
+}
+
+function clauseBefore(quote: string, { span }: NumberMention): string {
+  return quote.slice(Math.max(0, quote.lastIndexOf(';', span.start), quote.lastIndexOf('. ', span.start)), span.start);
+}
+
+/** `Remove gross soil within 15 minutes` is no delay before cleaning begins. */
+function withoutOtherActs(matched: Matched, { quote }: QuoteReading): Matched {
+  const isAct = /^(?:remove|wipe|rinse|flush|cover|spray|apply|immerse)\b/i.test(quote);
+  return without(
+    matched,
+    ({ group, home }) => isAct && group.path === 'point_of_use' && home.field === 'max_delay',
+    quote,
+  );
+}
+
+function without({ placed, left }: Matched, isOther: (one: Placed) => boolean, quote: string): Matched {
+  const told = placed
+    .filter(isOther)
+    .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));
+  return { placed: placed.filter((one) => !isOther(one)), left: [...told, ...left] };
+}
+
+/** `A0 of 3000 or 5 minutes at 93 °C`: fields of one group hold all of it, which the reader is told. */
+export function joinedByOr(placed: readonly Placed[], { quote }: QuoteReading): readonly string[] {
+  const inOrder = placed.toSorted((a, b) => (a.mentions[0]?.span.start ?? 0) - (b.mentions[0]?.span.start ?? 0));
+  return inOrder.flatMap(({ group, mentions }, at) => {
+    const [before] = inOrder[at - 1]?.group === group ? (inOrder[at - 1]?.mentions.slice(-1) ?? []) : [];
+    const [next] = mentions;
+    if (before === undefined || next === undefined) return [];
+    const between = quote.slice(before.span.end, next.span.start);
+    return /\s(?:or|oder|ou)\s(?!(?:more|longer|less|above|below|higher|lower|mehr|länger|plus|moins)\b)/i.test(between)
+      ? [`"or" stands between "${textAt(quote, before)}" and "${textAt(quote, next)}": the fields ask for both`]
+      : [];
+  });
+}
+
+function textAt(quote: string, { span }: NumberMention): string {
+  return quote.slice(span.start, span.end).replace(/\.$/, '');
+}
+
+/** `6 months in wrap, 12 months in pouches`: a device has one longest storage, so that none of them may stand for all. */
+function byPackaging({ placed, left }: Matched, { quote, stages }: QuoteReading): Matched {
+  const isNamed = stages.some(({ stage }) => packages.has(stage));
+  const isOf = ({ group, home }: Placed): boolean => group.path === 'storage' && home.field === 'time';
+  const stored = placed
+    .filter(isOf)
+    .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));
+  if (!isNamed || stored.length === 0 || left.length === 0) return { placed, left };
+  const told = [...stored, ...left].map(
+    (time) => `${time} (a time for each packaging belongs into the file of that packaging)`,
+  );
+  return { placed: placed.filter((one) => !isOf(one)), left: told };
+}
+
+const under =
+  /^(?:below|under|less than|lower than|cooler than|colder than|shorter than|smaller than|unter|weniger als|kürzer als|moins de|inférieure? à)$/i;
+const over =
+  /^(?:above|over|more than|greater than|higher than|longer than|über|mehr als|länger als|plus de|supérieure? à)$/i;
+
+/** `below 40 °C`: the files have no bound that leaves its own value out, which the reader is told. */
+export function strictlyMeant(placed: readonly Placed[], { quote }: QuoteReading): readonly string[] {
+  return placed.flatMap(({ mentions: [mention] }) => {
+    const { bound, boundSpan, span } = mention ?? {};
+    if (boundSpan === undefined || span === undefined) return [];
+    const word = quote.slice(boundSpan.start, boundSpan.end);
+    const isStrict = (bound === 'at_most' && under.test(word)) || (bound === 'at_least' && over.test(word));
+    const value = quote.slice(span.start, span.end).replace(word, '').replace(/\.$/, '').trim();
+    return isStrict
+      ? [
+          `"${word} ${value}" stands as ${bound === 'at_most' ? 'at most' : 'at least'} ${value}: ${value} itself is not allowed by the page`,
+        ]
+      : [];
+  });
+}
