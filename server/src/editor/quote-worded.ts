@@ -89,7 +89,7 @@ function carried({ quote }: QuoteReading, src: string): readonly NewField[] {
 /** `Open all stopcocks`: what is opened before cleaning. */
 function opened({ quote, numbers }: QuoteReading, src: string): readonly NewField[] {
   const [, what] =
-    /^(?:always )?open\s(?:the\s)?((?:\p{L}+[\s-]?){1,5}?)(?:\sbefore\scleaning)?[.!]?$/iu.exec(quote) ?? [];
+    /^(?:always )?open\s(?:the\s)?(\p{L}+(?:[\s-]\p{L}+){0,4}?)(?:\sbefore\scleaning)?[.!]?$/iu.exec(quote) ?? [];
   if (what === undefined || numbers.length > 0 || /\b(?:clos|pack|pouch|door|lid|and)/i.test(what)) return [];
   return [
     { path: 'disassembly.open[]', value: asValue(what.trim()) },
