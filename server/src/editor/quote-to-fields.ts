@@ -20,6 +20,7 @@ import { sectionOf, toldSection } from './quote-section.ts';
 import { columnsAbove, columnsIn, inColumns } from './quote-tables.ts';
 import { stepsMeant } from './quote-things.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
+import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
 import { wordedOf } from './quote-worded.ts';
 
 /** A place of the file where fields are put in. */
@@ -62,7 +63,8 @@ export function statementAt(
 
 /**
  * Fields from the quote of the statement at `offset`: its numbers with their units where the schema has a place for them. The bound word
- * is a choice: first what the quote says outright, else `stated`. `way` stands for a heading where somebody was asked. Undefined where no
+ * is a choice: first what the quote says outright, else `stated`. `way` stands for a heading where somebody was asked,
+ * or says how several ways belong together. Undefined where no
  * statement with a quote stands.
  */
 export function quoteToFields(
@@ -77,10 +79,11 @@ export function quoteToFields(
   const lang =
     statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
   const reading = stepsMeant(readQuote(statement.quote, lang));
-  const section = way === undefined ? sectionOf(statement.section, lang ?? reading.language) : toldSection(way);
+  const told = isTogether(way) ? undefined : way;
+  const section = told === undefined ? sectionOf(statement.section, lang ?? reading.language) : toldSection(told);
   const src = asValue(statement.id.text);
   const columns = columnsAbove(tree, statement.id.text);
-  const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree, columns });
+  const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree, columns, way });
   const found = put({ record, kind, tree }, statement.id.text, fields, left);
   const nothing = `nothing in this quote becomes a field by itself; write the field where its step stands, and name the sentence there: src: ${src}`;
   return found.made.length === 0 && found.left.length === 0 ? { ...found, left: [nothing] } : found;
@@ -93,6 +96,7 @@ interface Around {
   readonly tree: MapTree;
   /** Of the table that the sentence is a row of. */
   readonly columns: readonly string[] | undefined;
+  readonly way: string | undefined;
 }
 
 interface Read {
@@ -100,8 +104,12 @@ interface Read {
   readonly left: readonly string[];
 }
 
-function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, columns }: Around): Read {
+function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, columns, way }: Around): Read {
   if (columnsIn(reading.quote) !== undefined) return { fields: [], left: [] };
+  const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
+  const together = isTogether(way) ? way : joined?.together;
+  if (joined !== undefined)
+    return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
   const matched = lookedAtAgain(
     (columns === undefined ? undefined : inColumns(reading, kind, columns)) ??
       inRows(reading, kind, section) ??
@@ -190,6 +198,6 @@ function inWords(path: string, value: string, words: readonly string[]): string 
   return `${field}: ${plain}`;
 }
 
-function insertionOf({ span, text }: Edit): Insertion {
+export function insertionOf({ span, text }: Edit): Insertion {
   return { span, pieces: marked.pieces(text) };
 }

@@ -11,10 +11,13 @@ import { wordIn } from './marked.ts';
 import type { Hole } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
 import { matchNumbers } from './quote-match.ts';
+import { asOtherWay } from './quote-other-way.ts';
 import { sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
 import { quoteToFields, readable } from './quote-to-fields.ts';
 import { wordsUnsaid } from './quote-unsaid.ts';
+import type { WaysJoined } from './quote-ways.ts';
+import { waysJoined } from './quote-ways.ts';
 import { leftUnclear, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
 import { editsOf, holesOf, isUndecided, withWord } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
@@ -32,6 +35,9 @@ export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { r
   if (told.next === 'field') return whichField(record, sentence, reading);
   if (told.field !== undefined) return whichValue(record, tree, sentence, { reading, path: told.field });
   if (told.way === undefined && isWayOpen(record, sentence, reading)) return whichWay(told);
+  const section = sectionOf(sentence.section, reading.language);
+  const joined = record.kind === 'device' ? waysJoined(reading, tree, section) : undefined;
+  if (told.way === undefined && joined !== undefined && joined.together === undefined) return allOrAny(joined, told);
   const found = quoteToFields(record, tree, sentence.offset, told.way);
   const holes = holesOf(found);
   const undecided = holes.find((hole) => isUndecided(hole, told.words));
@@ -64,6 +70,20 @@ function whichWay(told: Told): Question {
   return {
     asks: 'Which step is it about? The sentence and its heading do not say.',
     choices: [leaveOpen(), ...choices, asking('None of these: a step by itself', { ...told, way: '' }), ...ends],
+  };
+}
+
+/** Ways of cleaning that the sentence names without saying whether one of them is enough. */
+function allOrAny({ ways: named }: WaysJoined, told: Told): Question {
+  const list = named.map((way) => wayWords[way].toLowerCase()).join(', ');
+  return {
+    asks: `How do these belong together: ${list}? The sentence does not say.`,
+    choices: [
+      leaveOpen(),
+      asking('All of these are done, one after the other', { ...told, way: 'all_of' }),
+      asking('Any one of these is enough', { ...told, way: 'any_of' }),
+      ...ends,
+    ],
   };
 }
 
@@ -136,6 +156,7 @@ function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading,
     asks: caution,
     choices: [
       { ...first, detail: detailOf(made, tree, reading) },
+      ...otherWay(record, tree, made, told),
       leaveOpen(),
       ...others.slice(0, 1),
       ...beside,
@@ -143,6 +164,15 @@ function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading,
       ...ends,
     ],
   };
+}
+
+/** A new stage beside those that are there: the first choice does it as well, this one instead of them. */
+function otherWay(record: FileRecord, tree: MapTree, made: FieldsFromQuote, { words }: Told): readonly WalkChoice[] {
+  const { kind, text } = record;
+  const other = kind === undefined ? undefined : asOtherWay({ record, kind, tree }, made);
+  if (other === undefined) return [];
+  const label = 'Take it as another way of cleaning: one of the ways is enough';
+  return [{ label, detail: '', does: 'fields', edits: editsOf(other, words, fileForm(text).lineEnd) }];
 }
 
 function unclearChoice(
@@ -204,7 +234,7 @@ function detailOf({ left, fields, insertions }: FieldsFromQuote, tree: MapTree, 
   ].join('; ');
 }
 
-const mind = 'a further stage that is done as well; where the page gives a choice of ways, change all_of to any_of';
+const mind = 'a further stage that is done as well as those before';
 
 /** Words of the work: a sentence with one of them may ask for something. */
 const workWords =

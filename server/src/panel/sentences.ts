@@ -19,7 +19,7 @@ export interface SentencesDone {
 
 /** What has been told of a sentence so far; an editor gives it back as it came. */
 export interface Told {
-  /** Way of cleaning that the sentence is about; empty: none of them. */
+  /** Way of cleaning that the sentence is about, or how several belong together; empty: none of them. */
   readonly way?: string;
   /** The word chosen in each place with a choice, by its position; empty: the first. */
   readonly words: readonly string[];

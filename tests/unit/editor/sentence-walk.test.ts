@@ -137,6 +137,57 @@ describe('what a sentence leaves open is asked', () => {
   });
 });
 
+describe('ways of cleaning', () => {
+  it.each([
+    ['Clean manually or in a washer-disinfector.', 'any_of', 'manual', 'mechanical'],
+    ['Clean manually, then in a washer-disinfector.', 'all_of', 'manual', 'mechanical'],
+    ['Clean in an ultrasonic bath and in a washer-disinfector.', 'all_of', 'ultrasonic', 'mechanical'],
+  ])('as the words between them say: %s', (quote, together, first, second) => {
+    const { text } = taking(about(quote), 'cleaning');
+    expect(text).toContain(
+      `cleaning:\n  ${together}:\n    - {stage: ${first}, src: s1}\n    - {stage: ${second}, src: s1}`,
+    );
+  });
+
+  it.each([
+    ['All of these', 'all_of'],
+    ['Any one of these', 'any_of'],
+  ])('asked where the words leave it open: %s', (answer, together) => {
+    const quote = about('Clean manually and/or in a washer-disinfector.');
+    const { text, log } = taking(quote, answer, 'cleaning');
+    expect(log[0]?.label).toContain(answer);
+    expect(text).toContain(`cleaning:\n  ${together}:\n    - {stage: manual, src: s1}\n`);
+    expect(encode(quote, () => undefined).text).toBe(quote);
+  });
+
+  const washed = 'Wash at 55 °C for 5 min.';
+  const another = 'Take it as another way';
+
+  it('a stage beside another is done as well, or is another way by the next choice', () => {
+    const quote = about(washed, 'Automated cleaning').replace('# to do', '\n  all_of:\n    - {stage: manual, src: s9}');
+    expect(taking(quote, 'mechanical').text).toContain(
+      '  all_of:\n    - {stage: manual, src: s9}\n    - stage: mechanical',
+    );
+    expect(taking(quote, another).text).toContain(
+      'cleaning: \n  any_of:\n    - {stage: manual, src: s9}\n    - stage: mechanical\n      wash: {temp: {stated: 55 °C, src: s1}, time: {stated: 5 min, src: s1}}\n',
+    );
+  });
+
+  it('several stages together are the one way, the new one is the other', () => {
+    const stages =
+      '\n  all_of:\n    - stage: manual\n      soak: {stated: 5 min, src: s9}\n    - {stage: ultrasonic, src: s9}';
+    const { text } = taking(about(washed, 'Automated cleaning').replace('# to do', stages), another);
+    expect(text).toContain(
+      '  any_of:\n    - all_of:\n        - stage: manual\n          soak: {stated: 5 min, src: s9}\n        - {stage: ultrasonic, src: s9}\n    - stage: mechanical\n      wash:',
+    );
+  });
+
+  it('a step that the page leaves unclear says so in its list', () => {
+    const { text } = taking(about('Soak for 5 minutes.', 'Manual cleaning'), 'The page leaves it unclear');
+    expect(text).toContain('- {do: soak, ambiguous: "Soak for 5 minutes.", src: s1}');
+  });
+});
+
 describe('messages about sentences', () => {
   const range = { start: { line: 1, character: 2 }, end: { line: 1, character: 4 } };
   const choice = { label: 'a', detail: '', does: 'fields', edits: [{ range, newText: 'x' }] };
