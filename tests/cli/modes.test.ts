@@ -133,6 +133,17 @@ describe('--max-warnings', () => {
     expect((await cli(['check', '--fail-on', 'never', '--max-warnings', String(warnings - 1)], { cwd })).code).toBe(1);
   });
 
+  it('says that it was them, and shows them as what failed to a build server', async () => {
+    const cwd = folderWith(files);
+    const check = ['check', '--format', 'junit', '--fail-on', 'never'];
+    const within = await cli([...check, '--max-warnings', '9'], { cwd });
+    expect(within.err).toBe('');
+    expect(within.out).not.toContain('<failure');
+    const { out, err } = await cli([...check, '--max-warnings', '0'], { cwd });
+    expect(err).toMatch(/^traywright: there are more warnings \(\d\) than --max-warnings allows \(0\)\.\n$/);
+    expect(out).toContain('<failure type="warning"');
+  });
+
   it.each(['x', '-1', '1.5', ''])('takes whole numbers only, not %j', async (value) => {
     const { code, err } = await cli(['check', `--max-warnings=${value}`], { cwd: folderWith(files) });
     expect(code).toBe(2);

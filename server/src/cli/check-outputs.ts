@@ -13,6 +13,7 @@ import { textReport } from '../report/text.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
 import { paletteFor } from './colours.ts';
+import { failsFrom } from './exit-code.ts';
 import type { CommandIo } from './io.ts';
 import { version } from './version.ts';
 
@@ -74,7 +75,7 @@ function inForm(format: CheckFormat, report: CheckReport, given: Arguments): str
     case 'sarif':
       return sarifReport(report, { version, catalogue: catalogueOf(allRules) });
     case 'junit':
-      return junitReport(report, given.values.get('fail-on') ?? 'error');
+      return junitReport(report, failsFrom(report, given));
     case 'annotations':
       return annotations(report);
     case 'markdown':

@@ -17,7 +17,7 @@ import { formatIn, outputFault, rendered, writeOutputs } from './check-outputs.t
 import { judgedOnce, placeOfResults } from './check-results.ts';
 import { typedSearch } from './check-typed.ts';
 import { type Checked, watchCheck } from './check-watch.ts';
-import { exitCodeOf } from './exit-code.ts';
+import { exitCodeOf, tooManyWarnings } from './exit-code.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import type { JudgedLibrary } from './judged-library.ts';
@@ -34,6 +34,8 @@ export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCod
   if (given.switches.has('watch')) return watchCheck(io, given, (quietly) => checked(io, given, quietly));
   const { report, code, roots } = checked(io, given, 'aloud');
   if (roots.length > 0) io.stdout.write(rendered(formatIn(given), report, io, given));
+  const tooMany = tooManyWarnings(report, given);
+  if (tooMany !== undefined) io.stderr.write(`traywright: ${tooMany}\n`);
   return writeOutputs(report, io, given) === 'written' ? code : exit.usage;
 }
 

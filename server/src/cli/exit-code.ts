@@ -24,12 +24,24 @@ export function exitCodeOf(
   return fails(report, given) ? exit.findings : exit.ok;
 }
 
-function fails(report: CheckReport, { values }: Arguments): boolean {
+function fails(report: CheckReport, given: Arguments): boolean {
   const counts = countsOf(report);
-  const failOn = values.get('fail-on') ?? 'error';
-  const most = values.get('max-warnings');
-  if (most !== undefined && counts.warning > Number(most)) return true;
-  return severities.some((severity) => counts[severity] > 0 && reaches(severity, failOn));
+  const least = failsFrom(report, given);
+  return severities.some((severity) => counts[severity] > 0 && reaches(severity, least));
 }
 
 const severities: readonly Severity[] = ['error', 'warning', 'advice'];
+
+/** The least severity that fails the check: what `--fail-on` names, and warnings where there are more than `--max-warnings` allows. */
+export function failsFrom(report: CheckReport, given: Arguments): string {
+  const failOn = given.values.get('fail-on') ?? 'error';
+  return tooManyWarnings(report, given) === undefined || reaches('warning', failOn) ? failOn : 'warning';
+}
+
+/** Why the check fails although nothing reaches `--fail-on`, for whoever reads the log of a build that somebody else set up. */
+export function tooManyWarnings(report: CheckReport, { values }: Arguments): string | undefined {
+  const most = values.get('max-warnings');
+  const { warning } = countsOf(report);
+  if (most === undefined || warning <= Number(most)) return undefined;
+  return `there are more warnings (${warning}) than --max-warnings allows (${Number(most)}).`;
+}

@@ -6,7 +6,7 @@ import { reaches } from './worst-first.ts';
 
 /**
  * JUnit XML: a suite for each library, a passing case for each file without findings, a skipped one for each finding that is kept back, and
- * a case for each other finding, which fails when the finding is at or above `failOn` (as `--fail-on` has it). A case is named by what stays
+ * a case for each other finding, which fails when the finding is at or above `failOn` (the severity that fails the check). A case is named by what stays
  * the same when lines move, so that a build server knows old findings from new ones. No times: the same library gives the same bytes.
  */
 export function junitReport(report: CheckReport, failOn: string): string {
