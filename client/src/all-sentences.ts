@@ -86,23 +86,25 @@ interface ChoiceItem extends QuickPickItem {
   readonly choice: ServerChoice;
 }
 
-/** The sentence stands below the first choice, so that words and fields are seen together. */
+/** Longer words have a line of their own below the choice. */
+const mostBeside = 60;
+
+/** The sentence stands below the first choice, so that words and fields are seen together; what the fields leave out stands below the next. */
 async function chosen({ title, quote, asks, choices }: ServerSentence): Promise<ServerChoice | undefined> {
   const items = choices.map((choice, at): ChoiceItem => {
-    const words = at === 0 && quote !== '' ? [`“${quote}”`] : [];
-    const detail = [...words, ...(choice.detail === '' || at > 0 ? [] : [choice.detail])].join(' ');
-    return {
-      label: choice.label,
-      ...(at > 0 && choice.detail !== '' && { description: choice.detail }),
-      ...(detail !== '' && { detail }),
-      choice,
-    };
+    const { label } = choice;
+    const words = at === 0 && quote !== '' ? `“${quote}” ${choice.detail}`.trim() : choice.detail;
+    if (words === '') return { label, choice };
+    return at === 0 || words.length > mostBeside
+      ? { label, detail: words, choice }
+      : { label, description: words, choice };
   });
   const taken = await window.showQuickPick(items, {
     title,
     placeHolder: asks,
     ignoreFocusOut: true,
     matchOnDescription: true,
+    matchOnDetail: true,
   });
   return taken?.choice;
 }

@@ -10,7 +10,7 @@ import { marked } from './marked.ts';
 import type { Home } from './quote-homes.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Placed } from './quote-match.ts';
-import { isOwnValue, partnerOf } from './quote-match.ts';
+import { isOwnValue, partnerOf } from './quote-own-values.ts';
 import { fieldsFor, requirement } from './quote-values.ts';
 
 /** What a sentence may say in one field: fields with one place at most where a word is chosen. */

@@ -12,8 +12,8 @@ import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
 import { put, readable } from './quote-to-fields.ts';
 import { idsIn } from './quote-values.ts';
+import { editsOf, holesOf, withWord } from './sentence-holes.ts';
 import { noted } from './sentence-notes.ts';
-import { editsOf, holesOf, withWord } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 

@@ -2,7 +2,8 @@ import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { bracketAt } from './quote-clauses.ts';
 import type { Matched, Placed } from './quote-match.ts';
-import { isOwnValue, matchNumbers } from './quote-match.ts';
+import { matchNumbers } from './quote-match.ts';
+import { isOwnValue } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
 import { methodStages } from './quote-values.ts';
 

@@ -5,7 +5,7 @@ import { sentencesOf } from './open-sentences.ts';
 import { isAside } from './quote-clauses.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Matched } from './quote-match.ts';
-import { isOwnValue, partnerOf } from './quote-match.ts';
+import { isOwnValue, partnerOf } from './quote-own-values.ts';
 
 /** Rows of a table of cycles that was pasted as lines: the heading above says what each number is. */
 

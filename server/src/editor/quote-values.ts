@@ -7,7 +7,7 @@ import { marked } from './marked.ts';
 import { classOf, gradeIn } from './quote-agents.ts';
 import type { Group } from './quote-homes.ts';
 import type { Placed } from './quote-match.ts';
-import { amountOf } from './quote-match.ts';
+import { amountOf } from './quote-own-values.ts';
 
 /** Numbers that have their places, as the values that are written there. */
 

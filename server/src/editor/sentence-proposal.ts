@@ -1,31 +1,92 @@
-import type { Edit } from '../base/problem.ts';
-import { wordIn } from './marked.ts';
-import type { Hole } from './offer.ts';
-import { asPlain } from './offer.ts';
+import type { FileRecord } from '../library/file-record.ts';
+import type { Told } from '../panel/sentences.ts';
+import type { QuoteReading } from '../quantity/prose/prose.ts';
+import { fileForm } from '../syntax/edits.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
+import { andMore } from './field-questions.ts';
+import type { Sentence } from './open-sentences.ts';
+import { asOtherWay } from './quote-other-way.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
+import { readable } from './quote-to-fields.ts';
+import { wordsUnsaid } from './quote-unsaid.ts';
+import { editsOf, holesOf } from './sentence-holes.ts';
+import { leftUnclear } from './sentence-notes.ts';
+import type { Question, WalkChoice } from './walk-choice.ts';
+import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 
-/** What is proposed for a sentence, with the words that somebody chose in its open places. */
-
-/** The open places in their own order, which is that of the words told. */
-export function holesOf(found: FieldsFromQuote | undefined): readonly Hole[] {
-  const holes = (found?.insertions ?? []).flatMap(({ pieces }) => pieces.filter((piece) => typeof piece !== 'string'));
-  return holes.toSorted((a, b) => (a.at ?? 0) - (b.at ?? 0));
+interface Proposed {
+  readonly reading: QuoteReading;
+  readonly told: Told;
+  readonly found: FieldsFromQuote;
 }
 
-/** Nothing says which word stands there. */
-export function isUndecided({ choices, at = 0 }: Hole, words: readonly string[]): boolean {
-  return choices === undefined && (words[at] ?? '') === '';
+/**
+ * The fields that the words of a sentence make, to be taken with one key. What they do not hold stands beneath them, with the choice that
+ * takes them and goes on with the same sentence.
+ */
+export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, proposed: Proposed): Question {
+  const { reading, told, found } = proposed;
+  const first = {
+    label: readable(found.fields, told.words).join(' | '),
+    detail: isFurtherStage(found, tree) ? 'a further stage that is done as well as those before' : '',
+    does: 'fields',
+    edits: editsOf(found, told.words, fileForm(record.text).lineEnd),
+  } as const;
+  const remains = remainsOf(found, reading);
+  const more = {
+    ...first,
+    label: 'Take it, then a further field …',
+    detail: remains === '' ? 'it says more than this' : remains,
+    told: andMore('field'),
+  };
+  const hasChoice = holesOf(found).some(({ choices }) => choices !== undefined);
+  return {
+    asks: caution,
+    choices: [
+      first,
+      ...otherWay(record, tree, found, told),
+      ...(remains === '' ? [leaveOpen(), more] : [more, leaveOpen()]),
+      ...(hasChoice ? [asking('Another word …', { ...told, next: 'bounds' }, 'at least, at most, required, ...')] : []),
+      asking('Another field …', { ...told, next: 'field' }, 'instead of this'),
+      asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason'),
+      ...unclearChoice(record, tree, sentence, found),
+      ...ends,
+    ],
+  };
 }
 
-export function editsOf({ insertions }: FieldsFromQuote, words: readonly string[], lineEnd: string): readonly Edit[] {
-  return insertions.map(({ span, pieces }) => {
-    const filled = pieces.map((piece) => (typeof piece === 'string' ? piece : wordIn(piece, words)));
-    return { span, text: asPlain(filled, lineEnd) };
-  });
+/** A new stage beside those that are there: the first choice does it as well, this one instead of them. */
+function otherWay(record: FileRecord, tree: MapTree, found: FieldsFromQuote, { words }: Told): readonly WalkChoice[] {
+  const { kind, text } = record;
+  const other = kind === undefined ? undefined : asOtherWay({ record, kind, tree }, found);
+  if (other === undefined) return [];
+  const label = 'Take it as another way of cleaning: one of the ways is enough';
+  return [{ label, detail: '', does: 'fields', edits: editsOf(other, words, fileForm(text).lineEnd) }];
 }
 
-/** The words told, with one more. */
-export function withWord(words: readonly string[], at: number, word: string): readonly string[] {
-  const all = Array.from({ length: Math.max(words.length, at + 1) }, (_none, index) => words[index] ?? '');
-  return all.with(at, word);
+function unclearChoice(
+  record: FileRecord,
+  tree: MapTree,
+  sentence: Sentence,
+  { first }: FieldsFromQuote,
+): readonly WalkChoice[] {
+  const edits = leftUnclear(record, tree, sentence, first);
+  return edits === undefined
+    ? []
+    : [{ label: 'The page leaves it unclear', detail: 'ask the maker', does: 'fields', edits }];
+}
+
+/** Numbers and words of the sentence that no proposed field holds, and what else to mind. */
+function remainsOf({ left, fields }: FieldsFromQuote, reading: QuoteReading): string {
+  const unsaid = wordsUnsaid(reading, fields);
+  const words = unsaid.length === 0 ? [] : [`not taken into a field: ${unsaid.join(', ')}`];
+  return [...left.map((one) => `left: ${one}`), ...words].join('; ');
+}
+
+function isFurtherStage({ insertions }: FieldsFromQuote, tree: MapTree): boolean {
+  const cleaning = valueUnder(tree, 'cleaning');
+  const stages = cleaning?.node === 'map' ? valueUnder(cleaning, 'all_of') : undefined;
+  const isNew = insertions.some(({ pieces: [first] }) => typeof first === 'string' && first.includes('- stage: '));
+  return stages?.node === 'list' && isNew;
 }

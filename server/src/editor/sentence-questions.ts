@@ -3,25 +3,22 @@ import type { Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
-import { fileForm } from '../syntax/edits.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { valueUnder } from '../syntax/value-under.ts';
-import { andMore, hasField, more, whichField, whichValue } from './field-questions.ts';
+import { hasField, more, whichField, whichValue } from './field-questions.ts';
 import { wordIn } from './marked.ts';
 import type { Hole } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
 import { matchNumbers } from './quote-match.ts';
-import { asOtherWay } from './quote-other-way.ts';
 import { sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
-import { quoteToFields, readable } from './quote-to-fields.ts';
-import { wordsUnsaid } from './quote-unsaid.ts';
+import { quoteToFields } from './quote-to-fields.ts';
 import type { WaysJoined } from './quote-ways.ts';
 import { waysJoined } from './quote-ways.ts';
-import { leftUnclear, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
-import { editsOf, holesOf, isUndecided, withWord } from './sentence-proposal.ts';
+import { holesOf, isUndecided, withWord } from './sentence-holes.ts';
+import { noted, reasonChoices, reasonIn } from './sentence-notes.ts';
+import { proposal } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
-import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
+import { asking, ends, leaveOpen } from './walk-choice.ts';
 
 export interface Read {
   readonly reading: QuoteReading;
@@ -136,55 +133,13 @@ interface Proposed extends Read {
 }
 
 function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, told, found }: Proposed): Question {
-  const made = found !== undefined && found.insertions.length > 0 ? found : undefined;
-  const edits = made === undefined ? [] : editsOf(made, told.words, fileForm(record.text).lineEnd);
-  const further = asking('Another field …', { ...told, next: 'field' }, 'choose where it belongs');
-  const hasChoice = holesOf(made).some(({ choices }) => choices !== undefined);
+  if (found !== undefined && found.insertions.length > 0)
+    return proposal(record, tree, sentence, { reading, told, found });
   const others = [
-    ...(made === undefined ? [further] : []),
-    ...(hasChoice ? [asking('Another word …', { ...told, next: 'bounds' }, 'at least, at most, required, ...')] : []),
+    asking('Another field …', { ...told, next: 'field' }, 'choose where it belongs'),
     asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason'),
-    ...unclearChoice(record, tree, sentence, made),
   ];
-  if (made === undefined) return unread(record, sentence, reading, [...others, ...ends]);
-  const first = { label: readable(made.fields, told.words).join(' | '), does: 'fields', edits } as const;
-  const beside = [
-    { ...first, label: 'Take it, then a further field …', detail: 'it says more than this', told: andMore('field') },
-    further,
-  ];
-  return {
-    asks: caution,
-    choices: [
-      { ...first, detail: detailOf(made, tree, reading) },
-      ...otherWay(record, tree, made, told),
-      leaveOpen(),
-      ...others.slice(0, 1),
-      ...beside,
-      ...others.slice(1),
-      ...ends,
-    ],
-  };
-}
-
-/** A new stage beside those that are there: the first choice does it as well, this one instead of them. */
-function otherWay(record: FileRecord, tree: MapTree, made: FieldsFromQuote, { words }: Told): readonly WalkChoice[] {
-  const { kind, text } = record;
-  const other = kind === undefined ? undefined : asOtherWay({ record, kind, tree }, made);
-  if (other === undefined) return [];
-  const label = 'Take it as another way of cleaning: one of the ways is enough';
-  return [{ label, detail: '', does: 'fields', edits: editsOf(other, words, fileForm(text).lineEnd) }];
-}
-
-function unclearChoice(
-  record: FileRecord,
-  tree: MapTree,
-  sentence: Sentence,
-  made: FieldsFromQuote | undefined,
-): readonly WalkChoice[] {
-  const edits = leftUnclear(record, tree, sentence, made?.first);
-  return edits === undefined
-    ? []
-    : [{ label: 'The page leaves it unclear', detail: 'ask the maker', does: 'fields', edits }];
+  return unread(record, sentence, reading, [...others, ...ends]);
 }
 
 /** No field is read out of it: what says nothing of the work needs none, and what no field is for stays a quoted statement. */
@@ -221,20 +176,6 @@ function keepQuoted(record: FileRecord, sentence: Sentence): readonly WalkChoice
     ? []
     : [{ label: 'Keep it as a quoted statement', detail: 'noted: no field is for it', does: 'nothing', edits }];
 }
-
-function detailOf({ left, fields, insertions }: FieldsFromQuote, tree: MapTree, reading: QuoteReading): string {
-  const unsaid = wordsUnsaid(reading, fields);
-  const cleaning = valueUnder(tree, 'cleaning');
-  const stages = cleaning?.node === 'map' ? valueUnder(cleaning, 'all_of') : undefined;
-  const isFurther = insertions.some(({ pieces: [first] }) => typeof first === 'string' && first.includes('- stage: '));
-  return [
-    ...left.map((one) => `left: ${one}`),
-    ...(unsaid.length === 0 ? [] : [`not taken into a field: ${unsaid.join(', ')}`]),
-    ...(stages?.node === 'list' && isFurther ? [mind] : []),
-  ].join('; ');
-}
-
-const mind = 'a further stage that is done as well as those before';
 
 /** Words of the work: a sentence with one of them may ask for something. */
 const workWords =
