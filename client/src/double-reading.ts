@@ -48,7 +48,7 @@ async function compare(server: ServerConnection): Promise<void> {
   const differing = rows.filter(({ verdict }) => verdict !== 'same');
   if (differing.length === 0) {
     void window.showInformationMessage(
-      `Traywright: both readings agree in all ${rows.length} fields. Name the second reader under "review" in the first file.`,
+      `Traywright: both readings agree in all ${rows.length} fields. Two readers can share a mistake: the maker’s document is the instruction. Name the second reader under "review" in the first file.`,
     );
     return;
   }

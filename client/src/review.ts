@@ -2,6 +2,7 @@ import {
   commands,
   type Disposable,
   type ExtensionContext,
+  type QuickPickItem,
   Range,
   Selection,
   Uri,
@@ -14,6 +15,7 @@ import {
 import { type FromReviewPage, isFromReviewPage, type ToReviewPage } from '../page/review.ts';
 import { recordIn, textIn } from './answers.ts';
 import { GivenDecisions } from './given-decisions.ts';
+import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
 import {
   isRecordFiles,
@@ -31,7 +33,10 @@ const earlierScheme = 'traywright-earlier';
 export function registerReview(context: ExtensionContext, server: ServerConnection): readonly Disposable[] {
   const review = new ReviewPanel(context, server);
   return [
-    commands.registerCommand('traywright.compareWithLastAccepted', (from: unknown) => review.open(fileFrom(from))),
+    commands.registerCommand('traywright.compareWithLastAccepted', async (from: unknown) => {
+      const file = fileFrom(from) ?? (await askFile());
+      if (file !== undefined) await review.open(file === 'all' ? undefined : file);
+    }),
     commands.registerCommand('traywright.reviewLibrary', () => review.open(undefined)),
     workspace.registerTextDocumentContentProvider(earlierScheme, {
       provideTextDocumentContent: (uri) => review.earlierText(uri),
@@ -53,6 +58,19 @@ function fileFrom(from: unknown): Uri | undefined {
   return document?.languageId === 'traywright-rules' && document.uri.scheme !== earlierScheme
     ? document.uri
     : undefined;
+}
+
+/** No rule file is open: which is meant is asked, so that nobody takes the review of everything for that of one file. */
+async function askFile(): Promise<Uri | 'all' | undefined> {
+  const all = { label: 'All files of the library', description: 'every change since the last recorded state' };
+  const files = (await ruleFiles()).map((uri) => ({ label: workspace.asRelativePath(uri), uri }));
+  const items: readonly (QuickPickItem & { readonly uri?: Uri })[] = [...files, all];
+  const chosen = await window.showQuickPick(items, {
+    title: 'Compare with Last Accepted',
+    placeHolder: 'No rule file is open. Which one is to be compared?',
+    ignoreFocusOut: true,
+  });
+  return chosen === undefined ? undefined : (chosen.uri ?? 'all');
 }
 
 class ReviewPanel {

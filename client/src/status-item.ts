@@ -49,7 +49,11 @@ export class StatusItem implements Disposable {
     }
     const { files, errors, warnings, advice } = status;
     const parts = `${counted(errors, 'error')}, ${counted(warnings, 'warning')}, ${advice} advice`;
-    this.#item.tooltip = `Traywright: ${parts}\nThe manufacturer's current document is the instruction; this is an index to it.`;
+    const gaps =
+      errors + warnings + advice > 0
+        ? ''
+        : '\nNo finding in a library with gaps means little: the library view counts the families that are encoded.';
+    this.#item.tooltip = `Traywright: ${parts}${gaps}\nThe manufacturer's current document is the instruction; this is an index to it.`;
     // Without the age: a screen reader would speak of it again and again.
     this.#item.accessibilityInformation = { label: `Traywright: ${counted(files, 'file')}, ${parts}` };
     this.#draw();

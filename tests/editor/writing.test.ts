@@ -107,9 +107,9 @@ describe('a quote', () => {
   it('becomes fields; the bound word is a choice', async () => {
     await openFile(editor, 'devices/grey-scissors.ifu.yaml');
     await newLineAfter(7);
-    await editor.page.keyboard.insertText(
-      'statements:\n  s1: {doc: PG-12, rev: C, page: 2, quote: "Do not exceed 137 °C."}\n',
-    );
+    await editor.page.keyboard.insertText('statements:');
+    await editor.page.keyboard.press('Enter');
+    await editor.page.keyboard.insertText('s1: {doc: PG-12, rev: C, page: 2, quote: "Do not exceed 137 °C."}');
     await goToWords(editor, 9, 's1');
     await runCommand(editor, 'Traywright: Turn the Quote into Fields');
     await until('the fields', async () => ((await text(editor)).includes('137 °C, src: s1}') ? true : undefined), {

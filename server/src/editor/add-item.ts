@@ -11,6 +11,7 @@ import { askRequirement, askScalar, askScalars, leaveOpen, plain, questionOf } f
 import type { Written, WrittenEntry } from './item-written.ts';
 import { itemEdits } from './item-written.ts';
 import { sentencesOf } from './open-sentences.ts';
+import { caution } from './walk-choice.ts';
 
 /** A further item of a list, asked for part by part. */
 export interface NewItem {
@@ -213,7 +214,7 @@ function* askFurther(
 function* askSource(entries: Map<string, Written>, { root, about }: NewItem): Asking<void> {
   const sentences = sentencesOf(root).toSorted((a, b) => Number(a.state !== 'open') - Number(b.state !== 'open'));
   if (sentences.length === 0) return;
-  const [id = ''] = yield questionOf(about, 'Sentence', 'Which sentence of the instruction says so?', {
+  const [id = ''] = yield questionOf(about, 'Sentence', `Which sentence of the instruction says so? ${caution}`, {
     takes: 'one',
     choices: sentences.map((one) => ({
       label: one.id,

@@ -1,5 +1,6 @@
 import type { Shape } from '../schema/shape.ts';
 import { asValue } from './bare.ts';
+import { indexCaution } from './cautions.ts';
 import { sayingPieces, wordsOfRequirement } from './completion-bounds.ts';
 import type { CycleChoice } from './completion-cycles.ts';
 import { cycleChoices } from './completion-cycles.ts';
@@ -165,7 +166,7 @@ function withReason(choice: Choice, found: CycleChoice | undefined): Choice {
   const facts: Block = { block: 'line', text: choice.detail };
   const note: Block = {
     block: 'note',
-    text: "The manufacturer's current document is the instruction; this is an index to it.",
+    text: indexCaution,
   };
   return { ...choice, detail: found.words, about: [words, facts, ...choice.about, note] };
 }

@@ -7,6 +7,7 @@ import { formatBothUnits } from '../quantity/format.ts';
 import type { Field, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
+import { indexCaution } from './cautions.ts';
 import { citationsAt, sayingsAt } from './cited.ts';
 import { governsBlocks } from './governs.ts';
 import { physicsBlocks } from './hover-physics.ts';
@@ -21,8 +22,6 @@ export interface Hover {
   readonly blocks: readonly Block[];
 }
 
-const caution = "The manufacturer's current document is the instruction; this is an index to it.";
-
 /** What is shown over `offset`: on a key what it means, on a value what it says and where that is written. Undefined over nothing. */
 export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view: LibraryView): Hover | undefined {
   const shape = record.kind === undefined ? undefined : shapeOf(record.kind);
@@ -35,7 +34,8 @@ export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view:
   const blocks = [...ownWords, ...cited, ...beside];
   if (blocks.length === 0) return undefined;
   const span = location.on === 'key' && last.key !== undefined ? last.key.span : last.tree.span;
-  return { span, blocks: cited.length === 0 ? blocks : [...blocks, { block: 'note', text: caution }] };
+  const saysHow = cited.length > 0 || beside.length > 0;
+  return { span, blocks: saysHow ? [...blocks, { block: 'note', text: indexCaution }] : blocks };
 }
 
 function keyBlocks({ field, shape, key }: Step): readonly Block[] {

@@ -5,6 +5,7 @@ import type { Requirement } from '../model/node.ts';
 import { requirementsIn } from '../model/walk.ts';
 import { governingOfSet } from '../route/explanation.ts';
 import { routeOfSet } from '../route/route.ts';
+import { indexCaution } from './cautions.ts';
 
 /** A few words shown behind a place, without being part of the text. */
 export interface InlayHint {
@@ -35,7 +36,9 @@ function cycleHint(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
   if (first === undefined) return [];
   const change = view.ask(routeOfSet, rootOfEntity(entity).id)?.packagingChange;
   const packed = change === undefined ? '' : `if packed in ${change.to}, `;
-  return [{ at: entity.cycle.at.span.end, text: `${packed}governed by ${first}`, about: words.join('\n') }];
+  return [
+    { at: entity.cycle.at.span.end, text: `${packed}governed by ${first}`, about: [...words, indexCaution].join('\n') },
+  ];
 }
 
 const policyWords: Readonly<Record<string, string>> = {

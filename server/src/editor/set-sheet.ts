@@ -3,6 +3,7 @@ import type { LibraryView } from '../library/view.ts';
 import { explanationOfSet } from '../route/explanation.ts';
 import { overlaid } from '../route/overlay.ts';
 import { lettersOfSet } from '../route/questions.ts';
+import { imaginedCaution, libraryCautions } from './cautions.ts';
 import { choicesFor, imaginedWords, overlayFor } from './imagined.ts';
 import type { SetSheet } from './sheet-model.ts';
 import { SheetPlaces } from './sheet-places.ts';
@@ -42,7 +43,7 @@ export function setSheet(from: Imaginable, id: string, keys: ReadonlySet<string>
     problems,
     choices,
     sections: sectionsOf(explanation, view.ask(lettersOfSet, id), places),
-    cautions: sheetCautions,
+    cautions: [...(imagined.length === 0 ? [] : [imaginedCaution]), ...sheetCautions, ...libraryCautions(view)],
     places: places.list,
   };
 }
