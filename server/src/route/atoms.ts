@@ -15,6 +15,12 @@ interface MetIn extends Met {
 export class AtomRegister {
   readonly #met = new Map<string, MetIn[]>();
   readonly #inTrial = new Map<Trial, Set<string>>();
+  readonly #called: ReadonlyMap<string, string>;
+
+  /** `called`: what people call the devices, by id. */
+  constructor(called: ReadonlyMap<string, string>) {
+    this.#called = called;
+  }
 
   /** Keys of the failing judgements. `where` names the cycle or machine they were judged with. */
   keysOf(judgements: readonly Judgement[], where: string, trial: Trial): readonly string[] {
@@ -42,7 +48,7 @@ export class AtomRegister {
   inOrder(keys: Iterable<string>): readonly Atom[] {
     const atoms: Atom[] = [];
     for (const key of keys) {
-      const atom = atomOf(key, this.#met.get(key) ?? []);
+      const atom = atomOf(key, this.#met.get(key) ?? [], this.#called);
       if (atom !== undefined) atoms.push(atom);
     }
     return atoms.sort((a, b) => weightOf(a) - weightOf(b) || (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
@@ -52,7 +58,7 @@ export class AtomRegister {
   beside(atom: Atom, others: ReadonlySet<string>): Atom {
     const met = this.#met.get(atom.key) ?? [];
     const decisive = met.filter(({ trial }) => ![...(this.#inTrial.get(trial) ?? [])].some((key) => others.has(key)));
-    return (decisive.length === 0 ? undefined : atomOf(atom.key, decisive)) ?? atom;
+    return (decisive.length === 0 ? undefined : atomOf(atom.key, decisive, this.#called)) ?? atom;
   }
 }
 
@@ -77,7 +83,7 @@ function keyOf({ demandedBy, demandAt, parameter }: Judgement): string {
 }
 
 /** What is shown are the demands that fail wherever the method is right, in the place where fewest fail. */
-function atomOf(key: string, met: readonly Met[]): Atom | undefined {
+function atomOf(key: string, met: readonly Met[], called: ReadonlyMap<string, string>): Atom | undefined {
   const ofKind = met.filter(({ failing }) => !failing.some(({ parameter }) => gateParameters.has(parameter)));
   const [nearest] = (ofKind.length > 0 ? ofKind : met).toSorted(
     (a, b) => a.failing.length - b.failing.length || gapSize(a) - gapSize(b),
@@ -87,7 +93,7 @@ function atomOf(key: string, met: readonly Met[]): Atom | undefined {
   return {
     key,
     rank: rankOfDemander(first),
-    words: atomWords(nearest, offersOf(met)),
+    words: atomWords(nearest, offersOf(met), called),
     who: first.demandedBy,
     at: first.demandAt,
     says: nearest.failing

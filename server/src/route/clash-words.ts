@@ -1,4 +1,5 @@
 import type { Judgement } from '../judge/outcome.ts';
+import { methodWords } from '../model/method-names.ts';
 import type { Saying } from '../model/saying.ts';
 import type { Atom } from './model.ts';
 
@@ -18,32 +19,36 @@ export interface Met {
 }
 
 /** One requirement or fact as a sentence without its end, with its citation. `offers`: methods the page offers, where ours is none of them. */
-export function atomWords({ failing, where }: Met, offers: readonly string[]): string {
+export function atomWords(
+  { failing, where }: Met,
+  offers: readonly string[],
+  called: ReadonlyMap<string, string>,
+): string {
   const citation = citationWords(failing.flatMap(({ says }) => says));
   const [first] = failing;
   const parts = failing
     .map((judgement) => demandWords(judgement, where, offers))
     .filter((part, index, all) => all.indexOf(part) === index);
-  return `${first === undefined ? '' : whoWords(first)}${parts.join('; ')}${citation === '' ? '' : ` (${citation})`}`;
+  return `${first === undefined ? '' : whoWords(first, called)}${parts.join('; ')}${citation === '' ? '' : ` (${citation})`}`;
 }
 
 /** Who demands it, where the words of the demand do not begin with another name. */
-function whoWords({ demandedBy, parameter }: Judgement): string {
+function whoWords({ demandedBy, parameter }: Judgement, called: ReadonlyMap<string, string>): string {
   const [kind = '', who = ''] = [
     demandedBy.slice(0, demandedBy.indexOf('/')),
     demandedBy.slice(demandedBy.indexOf('/') + 1),
   ];
   if (parameter === 'evidence' || kind === 'chemistry') return '';
-  return kind === 'site' ? 'The limit of the site: ' : `${who}: `;
+  return kind === 'site' ? 'The limit of the site: ' : `${kind === 'device' ? (called.get(who) ?? who) : who}: `;
 }
 
 function demandWords(judgement: Judgement, where: string, offers: readonly string[]): string {
   const { parameter, required, given } = judgement;
   switch (parameter) {
     case 'prohibition':
-      return `forbids it (${required})`;
+      return `forbids it (${required.replace(/^no (\S+)$/, (_, word: string) => `no ${methodWords(word)}`)})`;
     case 'modality':
-      return `offers only ${offers.length === 0 ? required : offers.join(' or ')}`;
+      return `offers only ${offers.length === 0 ? methodWords(required) : offers.map(methodWords).join(' or ')}`;
     case 'identity':
     case 'context':
     case 'immediate-use':

@@ -16,7 +16,7 @@ export function clashesOf(derivation: Derivation): readonly Clash[] {
 }
 
 /** One block's clashes: after each, its atoms and whatever demands the same are left out, and the next is looked for. */
-function clashesIn({ about, of, formula }: Block, { register }: Obstacles): readonly Clash[] {
+function clashesIn({ about, of, formula }: Block, { register, called }: Obstacles): readonly Clash[] {
   const clashes: Clash[] = [];
   let atoms: readonly Atom[] = register.inOrder(atomsIn(formula));
   for (;;) {
@@ -31,7 +31,13 @@ function clashesIn({ about, of, formula }: Block, { register }: Obstacles): read
     const others = atoms.filter(({ key }) => !kept.has(key));
     const standing = standIns(formula, found, others, register);
     const worded = found.map((atom) => register.beside(atom, keysBut(found, atom)));
-    clashes.push({ about, of, atoms: worded, alsoDemanded: standing, words: clashWords(of, about, worded) });
+    clashes.push({
+      about,
+      of,
+      atoms: worded,
+      alsoDemanded: standing,
+      words: clashWords(called.get(of) ?? of, about, worded),
+    });
     const gone = new Set(
       [...found, ...standing, ...others.filter((other) => found.some((atom) => isSameFact(atom, other)))].map(
         ({ key }) => key,

@@ -7,6 +7,7 @@ import type { Formula } from './formula.ts';
 import type { MemberFit } from './model.ts';
 import { hasGate } from './ranks.ts';
 import type { Derivation } from './route.ts';
+import { calledIn } from './subject.ts';
 import type { Cell } from './table.ts';
 
 /** One thing without which there is no route: sterilization together, or the cleaning of one member. */
@@ -20,12 +21,15 @@ export interface Block {
 export interface Obstacles {
   readonly register: AtomRegister;
   readonly blocks: readonly Block[];
+  /** What people call the members, by id. */
+  readonly called: ReadonlyMap<string, string>;
 }
 
 /** Everything that stands in the way of a route, as formulas over requirements and facts. */
 export function obstaclesOf(derivation: Derivation): Obstacles {
-  const register = new AtomRegister();
   const { subject, sterilizing, department } = derivation;
+  const called = calledIn(subject);
+  const register = new AtomRegister(called);
   const blocks: Block[] = [];
   if (sterilizing.needed) {
     const cells = sterilizing.table
@@ -50,7 +54,7 @@ export function obstaclesOf(derivation: Derivation): Obstacles {
     });
     blocks.push({ about: 'cleaning', of: id, formula: { is: 'any', parts: ways } });
   }
-  return { register, blocks };
+  return { register, blocks, called };
 }
 
 function cellFormula({ subject, sterilizing, department }: Derivation, cell: Cell, register: AtomRegister): Formula {

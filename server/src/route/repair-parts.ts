@@ -1,7 +1,7 @@
 import type { Repair } from './model.ts';
 import { effectOf, repair, routeWords, statusRank, stillOpen, worstStatus } from './repair-trial.ts';
 import { type Derivation, derive } from './route.ts';
-import { partOf, type SubjectMember, withoutMembers } from './subject.ts';
+import { calledIn, partOf, type SubjectMember, withoutMembers } from './subject.ts';
 
 const toWeigh = 'weigh the new packs and count them on the cards';
 
@@ -23,12 +23,13 @@ function takeOut(before: Derivation, member: SubjectMember): Repair | undefined 
   const others = before.subject.members.filter(({ id }) => id !== member.id).map(({ id }) => id);
   const own =
     alone.route.status === 'none' ? 'which has no route here by itself' : `and process it alone ${routeWords(alone)}`;
+  const name = calledIn(before.subject).get(member.id) ?? member.id;
   const verified = [
     `the rest: ${rest.route.status} ${routeWords(rest)}`,
-    ...(alone.route.status === 'none' ? [] : [`${member.id} alone: ${alone.route.status} ${routeWords(alone)}`]),
+    ...(alone.route.status === 'none' ? [] : [`${name} alone: ${alone.route.status} ${routeWords(alone)}`]),
   ];
   const words = {
-    words: `Take ${member.id} out of the set, ${own}; the rest goes ${routeWords(rest)}.`,
+    words: `Take ${name} out of the set, ${own}; the rest goes ${routeWords(rest)}.`,
     verified,
     leaves: [...stillOpen(alone), toWeigh],
     about: [member.id],
@@ -65,15 +66,17 @@ export function splitRepairs(before: Derivation): readonly Repair[] {
       ),
     ];
     if (packs.some(({ route }) => route.status !== 'route')) continue;
-    const names = packs.map((pack) => pack.subject.members.map((one) => one.id));
+    const ids = packs.map((pack) => pack.subject.members.map((one) => one.id));
+    const called = calledIn(before.subject);
+    const names = ids.map((pack) => pack.map((one) => called.get(one) ?? one));
     const verified = packs.map((pack, index) => `pack ${index + 1}: ${routeWords(pack)}`);
     const words = `Make two packs: ${packs.map((pack, index) => `${names[index]?.join(', ') ?? ''} ${routeWords(pack)}`).join('; ')}.`;
     return [
       repair(
         'split-set',
         'route',
-        { words, verified, leaves: [toWeigh], about: names.flat() },
-        { change: 'packs', packs: names },
+        { words, verified, leaves: [toWeigh], about: ids.flat() },
+        { change: 'packs', packs: ids },
       ),
     ];
   }

@@ -76,6 +76,15 @@ export function withoutMembers(subject: Subject, out: ReadonlySet<string>): Subj
   return { ...subject, members: subject.members.filter(({ id }) => !out.has(id)) };
 }
 
+/** What people call the members, by id: the name, with the id in brackets where two share one. */
+export function calledIn({ members }: Subject): ReadonlyMap<string, string> {
+  const ids = new Map<string, string[]>();
+  for (const { id, name } of members) ids.set(name, [...(ids.get(name) ?? []), id]);
+  return new Map(
+    members.map(({ id, name }) => [id, (ids.get(name)?.length ?? 0) > 1 && name !== id ? `${name} (${id})` : name]),
+  );
+}
+
 /** All that lies in the package, lumens of the members included. */
 export function contentsWithLumens(subject: Subject): Contents {
   const lumens = subject.members.flatMap(({ device, quantity }) =>

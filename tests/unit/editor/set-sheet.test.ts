@@ -94,7 +94,7 @@ describe('the sheet of LAP-CHOLE-B', () => {
 
   it('offers ways out with who can do it, and what nobody should do', () => {
     const [first] = items(made, 'Ways out');
-    expect(first?.text).toMatch(/^Take cassivane-camera-head out of the set/);
+    expect(first?.text).toMatch(/^Take Camera head out of the set/);
     expect(first?.details[0]).toMatch(/who: .+; how soon: same day/);
     expect(items(made, 'Not offered').length).toBeGreaterThan(3);
   });

@@ -5,11 +5,12 @@ import type { Setting } from '../../judge/setting.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
 import { waysThrough } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { settingFor } from '../support/judging.ts';
 import { siteLimit } from '../support/site-limits.ts';
 import { stepInWords, stepsOf } from '../support/steps.ts';
@@ -139,7 +140,7 @@ function checkProcedure(procedure: EntityOf['procedure'], { view, report }: Rule
       if (judgement === undefined) continue;
       report({
         at: step.brush?.at ?? step.at,
-        message: message.misfit(rootOfEntity(device).id, judgement.required, judgement.given, judgement.reason),
+        message: message.misfit(deviceName(device), judgement.required, judgement.given, judgement.reason),
         does: stepInWords(step),
         says: judgement.says,
         ...(judgement.gap !== undefined && { gap: judgement.gap }),

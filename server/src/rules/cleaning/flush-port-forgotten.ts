@@ -2,11 +2,12 @@ import { counted } from '../../base/words.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
+import { deviceName } from '../support/device-names.ts';
 import { flushesOf } from '../support/flushes.ts';
 import { listed } from '../support/lists.ts';
 
@@ -187,7 +188,7 @@ function checkProcedure(procedure: Procedure, { view, report }: RuleContext): vo
     if (missing.length === 0) continue;
     report({
       at: first.do.at,
-      message: message.inProcedure(rootOfEntity(device).id, listed(missing)),
+      message: message.inProcedure(deviceName(device), listed(missing)),
       says: sayingsOf(device, demands.find(({ port }) => port === undefined || missing.includes(port.text))?.src),
       does: message.does(listed([...ports].flatMap((port) => (port === undefined ? [] : [port])))),
       gap: message.gap(missing.length, new Set(wanted).size),
@@ -217,7 +218,7 @@ function checkOrder(procedure: Procedure, { view, report }: RuleContext): void {
     const named = [...new Set([first, ...more].flatMap((step) => portOf(step) ?? []))];
     report({
       at: first.do.at,
-      message: message.late(rootOfEntity(device).id, listed(named), baths.get(stage) ?? stage),
+      message: message.late(deviceName(device), listed(named), baths.get(stage) ?? stage),
       says: sayingsOf(device, src),
       related: [{ at: bathStep.at, note: 'what it should stand before' }],
     });

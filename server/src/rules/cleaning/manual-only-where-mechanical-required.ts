@@ -3,10 +3,10 @@ import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { alwaysDemanded, banOf } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
 import { isPastCleaning, reachOf, stepsOf } from '../support/steps.ts';
@@ -47,7 +47,7 @@ export const rule = defineRule({
       ),
       related: missed.map(({ device, demand }) => ({
         at: demand.voices[0]?.at ?? device.at,
-        note: `machine stage of "${rootOfEntity(device).id}"`,
+        note: `machine stage of "${deviceName(device)}"`,
       })),
     });
   },

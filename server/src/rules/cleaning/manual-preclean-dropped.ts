@@ -1,10 +1,10 @@
 import type { StageDemand } from '../../judge/demands.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { alwaysDemanded, banOf } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
 import { placeOf, proceduresFor, reachOf, stepInWords, stepsOf } from '../support/steps.ts';
@@ -48,7 +48,7 @@ export const rule = defineRule({
       ),
       related: dropped.map(({ device, demand }) => ({
         at: demand.voices[0]?.at ?? device.at,
-        note: `cleaning by hand of "${rootOfEntity(device).id}"`,
+        note: `cleaning by hand of "${deviceName(device)}"`,
       })),
     });
   },

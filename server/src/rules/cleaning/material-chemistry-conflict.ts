@@ -4,13 +4,14 @@ import type { LibraryView } from '../../library/view.ts';
 import type { MaterialConflict } from '../../model/entities/site.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { Place, Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { agentOfStep, agentsOfCycle, methodOf } from '../support/agents.ts';
 import { membersOf } from '../support/applies.ts';
 import { banOf, waysThrough } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
 import { siteOf } from '../support/site-limits.ts';
@@ -203,7 +204,7 @@ function reportHarm(
         { at: reason.at, note: reason.note },
         ...harmed.map((device) => ({
           at: materialOf(device, reason.material)?.at ?? device.at,
-          note: `material of "${rootOfEntity(device).id}"`,
+          note: `material of "${deviceName(device)}"`,
         })),
       ],
     });

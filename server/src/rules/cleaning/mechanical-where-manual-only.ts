@@ -1,11 +1,11 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import type { Ban } from '../support/cleaning-ways.ts';
 import { banOf, isOutOfScope } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { placeOf, reachOf, stepInWords, stepsOf } from '../support/steps.ts';
 
@@ -37,7 +37,7 @@ export const rule = defineRule({
         says: quotesOf(banned.map(({ device, ban }) => sayingsOf(device, ban.src))),
         related: banned.map(({ device, ban }) => ({
           at: ban.at,
-          note: `what the instruction of "${rootOfEntity(device).id}" forbids`,
+          note: `what the instruction of "${deviceName(device)}" forbids`,
         })),
       });
     }

@@ -1,11 +1,11 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOf } from '../support/applies.ts';
 import { alwaysDemanded, isOutOfScope } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { settingFor } from '../support/judging.ts';
 import { isCleaning, proceduresFor, stepsOf } from '../support/steps.ts';
 
@@ -33,7 +33,7 @@ export const rule = defineRule({
         if (demand === undefined || !isFirst(procedure, device, need, view)) continue;
         report({
           at: procedure.steps?.at ?? procedure.at,
-          message: message.missing(rootOfEntity(device).id, need.what),
+          message: message.missing(deviceName(device), need.what),
           says: sayingsOf(device, demand.src),
           related: [{ at: demand.at, note: 'what the instruction says' }],
         });

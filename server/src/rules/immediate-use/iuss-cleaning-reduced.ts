@@ -1,11 +1,11 @@
 import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { allDevicesOf } from '../support/applies.ts';
+import { deviceName, deviceNames } from '../support/device-names.ts';
 import { immediateUsePlace } from '../support/iuss.ts';
 import { listed } from '../support/lists.ts';
 import { reducedCleaning } from '../support/word-lists.ts';
@@ -51,9 +51,7 @@ export const rule = defineRule({
       message: lacking.length > 0 ? missingWords(lacking) : message.short(short?.words ?? ''),
       says: lacking.slice(0, 3).flatMap(({ device, src }) => sayingsOf(device, src)),
       does: message.does(listed(steps.map((step) => step.do?.text ?? step.stage?.text ?? ''))),
-      related: lacking
-        .slice(0, 12)
-        .map(({ at, device }) => ({ at, note: `full cleaning of "${rootOfEntity(device).id}"` })),
+      related: lacking.slice(0, 12).map(({ at, device }) => ({ at, note: `full cleaning of "${deviceName(device)}"` })),
     });
   },
   examples: {
@@ -189,8 +187,8 @@ function addNode(node: CleaningNode, device: Device, demands: StageDemand[]): vo
 
 function missingWords(lacking: readonly StageDemand[]): string {
   const stages = new Set(lacking.map(({ stage }) => stage));
-  const devices = new Set(lacking.map(({ device }) => rootOfEntity(device).id));
-  return message.missing(listed([...stages].map((stage) => stageWords.get(stage) ?? stage)), listed([...devices], 3));
+  const devices = deviceNames([...new Set(lacking.map(({ device }) => device))]);
+  return message.missing(listed([...stages].map((stage) => stageWords.get(stage) ?? stage)), listed(devices, 3));
 }
 
 function shortStep(steps: readonly ProcedureStep[]): { at: Place; words: string } | undefined {

@@ -7,6 +7,7 @@ import type { Saying } from '../../model/saying.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { allDevicesOf, membersOf } from '../support/applies.ts';
+import { deviceName, deviceNames } from '../support/device-names.ts';
 import { immediateUseOfSet, immediateUsePlace, offersImmediateUse } from '../support/iuss.ts';
 import { listed } from '../support/lists.ts';
 
@@ -45,7 +46,7 @@ export const rule = defineRule({
       does: message.does(rootOfEntity(entity).id),
       related: lacking.slice(0, 12).map((device) => ({
         at: (device.sterilization ?? device).at,
-        note: `what "${rootOfEntity(device).id}" offers`,
+        note: `what "${deviceName(device)}" offers`,
       })),
     });
   },
@@ -157,7 +158,7 @@ function meantBySet(set: EntityOf['set'], view: LibraryView): Meant | undefined 
 }
 
 function wording(lacking: readonly Device[], { devices }: Meant): string {
-  const ids = lacking.map((device) => rootOfEntity(device).id);
+  const ids = deviceNames(lacking);
   if (ids.length === 0) return message.everything;
   return ids.length === 1 ? message.one(ids[0] ?? '') : message.many(listed(ids), ids.length, devices.length);
 }

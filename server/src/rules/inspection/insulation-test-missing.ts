@@ -8,6 +8,7 @@ import { sayingsOf } from '../../model/saying.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep, traitOf } from '../support/applies.ts';
+import { deviceName } from '../support/device-names.ts';
 import { insulationTests } from '../support/word-lists.ts';
 import { isMentioned } from '../support/wording.ts';
 
@@ -113,7 +114,7 @@ function checkProcedure(procedure: EntityOf['procedure'], { view, report }: Rule
       continue;
     report({
       at: (first.tests ?? first.do ?? first).at,
-      message: message.inProcedure(rootOfEntity(device).id),
+      message: message.inProcedure(deviceName(device)),
       ...evidence(device),
       ...(first.tests !== undefined && { does: message.does(words(first.tests)) }),
     });

@@ -1,11 +1,11 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOf, devicesOfStep } from '../support/applies.ts';
 import { lubricating } from '../support/cleaning-words.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { isAct, placeOf, proceduresFor, stepsOf } from '../support/steps.ts';
 
@@ -42,7 +42,7 @@ export const rule = defineRule({
       says: quotesOf(missed.map((device) => sayingsOf(device, device.lubrication?.src))),
       related: missed.map((device) => ({
         at: device.lubrication?.at ?? device.at,
-        note: `what the instruction of "${rootOfEntity(device).id}" asks for`,
+        note: `what the instruction of "${deviceName(device)}" asks for`,
       })),
     });
   },

@@ -12,6 +12,7 @@ import { defineRule } from '../rule.ts';
 import { devicesOf, devicesOfStep } from '../support/applies.ts';
 import { isOutOfScope } from '../support/cleaning-ways.ts';
 import { insideTests } from '../support/cleaning-words.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import type { SiteLimit } from '../support/site-limits.ts';
 import { siteLimit, siteOf } from '../support/site-limits.ts';
@@ -136,7 +137,7 @@ function checkProcedure(procedure: EntityOf['procedure'], { view, report }: Rule
     does: stepInWords(first),
     says: quotesOf(missed.map((device) => sayingsOf(device, device.inspection?.lumen_inspection?.src))),
     related: [
-      ...missed.map((device) => ({ at: placeOfLumen(device, limit), note: `bore of "${rootOfEntity(device).id}"` })),
+      ...missed.map((device) => ({ at: placeOfLumen(device, limit), note: `bore of "${deviceName(device)}"` })),
       { at: limit.at, note: 'from which width on the department looks into a bore' },
     ],
   });

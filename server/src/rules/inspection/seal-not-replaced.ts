@@ -2,11 +2,11 @@ import type { LibraryView } from '../../library/view.ts';
 import type { Part } from '../../model/entities/device.generated.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOf } from '../support/applies.ts';
 import { replacing } from '../support/cleaning-words.ts';
+import { deviceName } from '../support/device-names.ts';
 import { quotesOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
 import { placeOf, proceduresFor, stepInWords, stepsOf } from '../support/steps.ts';
@@ -36,7 +36,7 @@ export const rule = defineRule({
       if (parts.length === 0) continue;
       report({
         at: placeOf(joining),
-        message: message.missing(rootOfEntity(device).id, listed(parts.map(nameOf))),
+        message: message.missing(deviceName(device), listed(parts.map(nameOf))),
         does: stepInWords(joining),
         says: quotesOf(parts.map((part) => sayingsOf(device, part.src))),
         related: parts.map((part) => ({ at: part.at, note: 'part for one use' })),

@@ -1,10 +1,10 @@
 import { boundsOf, requirementWords } from '../../judge/bounds.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { isOutOfScope } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 
 type Device = EntityOf['device'];
 
@@ -36,7 +36,7 @@ export const rule = defineRule({
       if (limit === undefined || device.limits?.counted_by !== undefined) continue;
       report({
         at: member.device.at,
-        message: message.uncounted(rootOfEntity(device).id, requirementWords(limit)),
+        message: message.uncounted(deviceName(device), requirementWords(limit)),
         says: sayingsOf(device, limit.src),
         related: [{ at: limit.at, note: 'limit of the instruction' }],
       });

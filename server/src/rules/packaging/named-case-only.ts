@@ -8,6 +8,7 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { hasTrait } from '../support/applies.ts';
 import { asPacked } from '../support/cycle-uses.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
 
@@ -200,14 +201,14 @@ function checkMembers(set: InstrumentSet, { view, report }: RuleContext): void {
     }
   }
   if (homeless.length === 0) return;
-  const who = listed(homeless.map(({ device, cases }) => message.belongs(rootOfEntity(device).id, listed(cases))));
+  const who = listed(homeless.map(({ device, cases }) => message.belongs(deviceName(device), listed(cases))));
   report({
     at: (set.case ?? set.packaging ?? set.id ?? set).at,
     message: message.elsewhere(who, set.case === undefined ? message.none : message.in(set.case.text)),
     says: quotesOf(homeless.map(({ device, src }) => sayingsOf(device, src))),
     related: homeless.map(({ device, at }) => ({
       at,
-      note: `what the instruction of "${rootOfEntity(device).id}" asks for`,
+      note: `what the instruction of "${deviceName(device)}" asks for`,
     })),
   });
 }

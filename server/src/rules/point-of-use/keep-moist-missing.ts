@@ -1,9 +1,9 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { keepingMoist } from '../support/cleaning-words.ts';
+import { deviceName } from '../support/device-names.ts';
 import { isAct, proceduresFor, reaches, stepsOf } from '../support/steps.ts';
 
 type Device = EntityOf['device'];
@@ -30,7 +30,7 @@ export const rule = defineRule({
     if (first === undefined || atUse.some((procedure) => keepsMoist(procedure, device, view))) return;
     report({
       at: wanted.at,
-      message: message.missing(rootOfEntity(device).id),
+      message: message.missing(deviceName(device)),
       says: sayingsOf(device, wanted.src ?? device.point_of_use?.src),
       related: [{ at: (first.steps ?? first).at, note: 'the steps at the point of use' }],
     });

@@ -4,7 +4,6 @@ import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Place, Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { formatQuantity } from '../../quantity/format.ts';
@@ -12,6 +11,7 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOf, devicesOfStep } from '../support/applies.ts';
 import { flushing } from '../support/cleaning-words.ts';
+import { deviceName } from '../support/device-names.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, named, quotesOf, whoAsks } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';
@@ -132,7 +132,7 @@ function reportMissing(
     says: quotesOf(missed.map((device) => sayingsOf(device, demandOf(device)?.src ?? device.point_of_use?.src))),
     related: missed.map((device) => ({
       at: demandOf(device)?.at ?? device.at,
-      note: `what the instruction of "${rootOfEntity(device).id}" asks for`,
+      note: `what the instruction of "${deviceName(device)}" asks for`,
     })),
   });
 }

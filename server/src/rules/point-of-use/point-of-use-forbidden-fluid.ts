@@ -3,12 +3,12 @@ import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { Prohibition } from '../../model/entities/prohibition.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Place, Text } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import type { Report } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { harshFluids } from '../support/cleaning-words.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { reachOf, stepInWords, stepsOf } from '../support/steps.ts';
 import { saidIn } from '../support/wording.ts';
@@ -121,7 +121,7 @@ function judged(step: ProcedureStep, devices: readonly Device[], view: LibraryVi
     says: quotesOf(banned.map(({ device, ban }) => sayingsOf(device, ban.src))),
     related: banned.map(({ device, ban }) => ({
       at: ban.at,
-      note: `what the instruction of "${rootOfEntity(device).id}" forbids`,
+      note: `what the instruction of "${deviceName(device)}" forbids`,
     })),
     fixes:
       place === undefined || allowed === undefined

@@ -1,12 +1,12 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import type { Report } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOf } from '../support/applies.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { placeOf, stepInWords, stepsOf } from '../support/steps.ts';
 
@@ -164,9 +164,7 @@ function isOnlyLowTemperature(device: Device): boolean {
 
 function optionPlaces(device: Device) {
   const option = device.sterilization?.any_of?.items.find((one) => lowTemperature.has(one.modality?.text ?? ''));
-  return option === undefined
-    ? []
-    : [{ at: option.at, note: `low-temperature option of "${rootOfEntity(device).id}"` }];
+  return option === undefined ? [] : [{ at: option.at, note: `low-temperature option of "${deviceName(device)}"` }];
 }
 
 function faultIn(

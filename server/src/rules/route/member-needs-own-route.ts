@@ -3,6 +3,7 @@ import { gapOfSet } from '../../route/explanation.ts';
 import type { Repair } from '../../route/model.ts';
 import { routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
+import { deviceName } from '../support/device-names.ts';
 
 const message = {
   own: (device: string, way: string) => `Only "${device}" keeps this set from a route. ${way}`,
@@ -23,8 +24,10 @@ export const rule = defineRule({
     // Where either of two could leave, neither alone stands in the way: the clash itself says so.
     if (only === undefined || others.length > 0) return;
     const line = lineOf(set, only.about[0] ?? '');
-    if (line !== undefined)
-      report({ at: line.at, message: message.own(only.about[0] ?? '', only.words), does: only.verified.join('; ') });
+    if (line === undefined) return;
+    const device = view.get('device', only.about[0] ?? '');
+    const name = device === undefined ? (only.about[0] ?? '') : deviceName(device);
+    report({ at: line.at, message: message.own(name, only.words), does: only.verified.join('; ') });
   },
   examples: {
     bad: [

@@ -73,7 +73,7 @@ manual: {use: required}
 sterilization:
   any_of:
     - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
-                           ^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only eo (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
+                           ^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only ethylene oxide (eo) (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
 statements:
   s1: {doc: PP-4, rev: B, page: 6, quote: "Ethylene oxide: 55 °C, 60 minutes."}
 === packaging/wrap.ifu.yaml

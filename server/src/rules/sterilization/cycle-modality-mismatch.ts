@@ -1,7 +1,7 @@
-import { rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
 import type { MemberUse } from '../support/cycle-uses.ts';
 import { cycleUses } from '../support/cycle-uses.ts';
+import { deviceName } from '../support/device-names.ts';
 import type { Failure } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
 import { insteadOf, isAbout, membersEvidence, membersWith } from '../support/use-reports.ts';
@@ -168,7 +168,7 @@ function offersOf(failures: readonly Failure[]): string {
   return listed(
     failures.map(({ device }) => {
       const methods = device.sterilization?.any_of?.items.flatMap(({ modality }) => modality?.text ?? []) ?? [];
-      return message.offers(rootOfEntity(device).id, listed([...new Set(methods)]));
+      return message.offers(deviceName(device), listed([...new Set(methods)]));
     }),
   );
 }

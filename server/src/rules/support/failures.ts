@@ -1,8 +1,8 @@
 import type { Judgement } from '../../judge/outcome.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import type { Saying } from '../../model/saying.ts';
 import type { Report } from '../rule.ts';
+import { deviceName, deviceNames } from './device-names.ts';
 import { listed } from './lists.ts';
 
 /** A device whose instruction is not followed, with the judgement that says so. */
@@ -15,12 +15,13 @@ const mostQuotes = 4;
 
 /** `"scissors" (1-15 min) and "clamp" (at most 10 min)`. */
 export function whoAsks(failures: readonly Failure[]): string {
-  return listed(failures.map(({ device, judgement }) => `"${rootOfEntity(device).id}" (${judgement.required})`));
+  const names = deviceNames(failures.map(({ device }) => device));
+  return listed(failures.map(({ judgement }, at) => `"${names[at]}" (${judgement.required})`));
 }
 
 /** `"scissors", "clamp" and 3 more`. */
 export function named(devices: readonly EntityOf['device'][]): string {
-  return listed(devices.map((device) => `"${rootOfEntity(device).id}"`));
+  return listed(deviceNames(devices).map((name) => `"${name}"`));
 }
 
 /** Quotes, gap and places of all of them, as parts of one report. */
@@ -30,7 +31,7 @@ export function evidenceOf(failures: readonly Failure[]): Pick<Report, 'says' | 
     says: quotesOf(failures.map(({ judgement }) => judgement.says)),
     related: failures.map(({ device, judgement }) => ({
       at: judgement.demandAt,
-      note: `what the instruction of "${rootOfEntity(device).id}" asks for`,
+      note: `what the instruction of "${deviceName(device)}" asks for`,
     })),
     ...(gap !== undefined && { gap }),
   };

@@ -2,7 +2,7 @@ import type { LibraryView } from '../../library/view.ts';
 import type { WasherCycle } from '../../model/entities/washer.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import type { Saying } from '../../model/saying.ts';
 import { sayingsOf } from '../../model/saying.ts';
@@ -10,6 +10,7 @@ import { A0_SCALE, requiredHoldS } from '../../physics/lethality.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { a0AskedBy } from '../support/a0-asked.ts';
+import { deviceName } from '../support/device-names.ts';
 import { partsOf } from '../support/entity-parts.ts';
 import { demandOf } from '../support/limits-of.ts';
 import { listed } from '../support/lists.ts';
@@ -160,7 +161,7 @@ function demandsOn(cycle: WasherCycle, site: Site | undefined, view: LibraryView
       if (lowest === undefined) continue;
       demands.push({
         value: lowest.value,
-        who: `"${rootOfEntity(device).id}"`,
+        who: `"${deviceName(device)}"`,
         at: requirement.at,
         says: sayingsOf(device, src),
       });

@@ -1,7 +1,7 @@
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named } from '../support/failures.ts';
 import { reachOf, stepsOf } from '../support/steps.ts';
 
@@ -33,7 +33,7 @@ export const rule = defineRule({
       does: message.does([...new Set(stages)].join(', ')),
       related: critical.map((device) => ({
         at: device.class?.at ?? device.at,
-        note: `class of "${rootOfEntity(device).id}"`,
+        note: `class of "${deviceName(device)}"`,
       })),
     });
   },

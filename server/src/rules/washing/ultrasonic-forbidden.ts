@@ -1,12 +1,13 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { membersOf } from '../support/applies.ts';
 import { banOf, isOutOfScope } from '../support/cleaning-ways.ts';
+import { deviceName } from '../support/device-names.ts';
 import { named, quotesOf } from '../support/failures.ts';
 import { placeOf, reachOf, stepInWords, stepsOf } from '../support/steps.ts';
 
@@ -134,7 +135,7 @@ function reportOf(at: Place, banned: readonly Banned[], words: typeof message.st
     says: quotesOf(banned.map(({ device, ban }) => sayingsOf(device, ban.src))),
     related: banned.map(({ device, ban }) => ({
       at: ban.at,
-      note: `what the instruction of "${rootOfEntity(device).id}" forbids`,
+      note: `what the instruction of "${deviceName(device)}" forbids`,
     })),
   };
 }

@@ -4,6 +4,7 @@ import type { Citation, Place } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
 import { defineRule } from '../rule.ts';
 import { membersOf } from '../support/applies.ts';
+import { deviceName } from '../support/device-names.ts';
 import { quotesOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
 import { metalsOf } from '../support/metals.ts';
@@ -35,12 +36,12 @@ export const rule = defineRule({
       at: sonicate.at,
       message: message.mixed(
         listed([...metals].map(([metal, names]) => message.of(metal, listed(names)))),
-        listed(bans.map(({ device }) => `"${rootOfEntity(device).id}"`)),
+        listed(bans.map(({ device }) => `"${deviceName(device)}"`)),
       ),
       says: quotesOf(bans.map(({ device, src }) => sayingsOf(device, src))),
       related: bans.map(({ device, at }) => ({
         at,
-        note: `what the instruction of "${rootOfEntity(device).id}" forbids`,
+        note: `what the instruction of "${deviceName(device)}" forbids`,
       })),
     });
   },

@@ -1,7 +1,7 @@
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { rootOf } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
@@ -16,6 +16,7 @@ import {
   isValue,
   suitedByNone,
 } from '../support/bath-uses.ts';
+import { deviceName } from '../support/device-names.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
@@ -196,7 +197,7 @@ function checkBath(bath: Bath, { view, report }: RuleContext): void {
 function whatFails(failures: readonly Failure[]): string {
   return listed(
     failures.map(({ device, judgement: { reason, given, required } }) =>
-      message.one(rootOfEntity(device).id, reason, given, required),
+      message.one(deviceName(device), reason, given, required),
     ),
   );
 }

@@ -1,8 +1,9 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
+import { deviceName } from '../support/device-names.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
@@ -121,5 +122,5 @@ function checkUses(entity: AnyEntity, { view, report }: RuleContext): void {
 }
 
 function whoNeeds(failures: readonly Failure[]): string {
-  return listed(failures.map(({ device, judgement }) => message.needs(rootOfEntity(device).id, judgement.required)));
+  return listed(failures.map(({ device, judgement }) => message.needs(deviceName(device), judgement.required)));
 }

@@ -1,5 +1,5 @@
-import { rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
+import { deviceName } from '../support/device-names.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf } from '../support/failures.ts';
 import { listed } from '../support/lists.ts';
@@ -112,7 +112,7 @@ cycles: [{id: W1-quick, phases: [{phase: wash, temp: 55 C, time: 2 min}]}]
 function whatFails(failures: readonly Failure[]): string {
   return listed(
     failures.map(({ device, judgement: { reason, given, required } }) =>
-      message.one(rootOfEntity(device).id, reason, given, required),
+      message.one(deviceName(device), reason, given, required),
     ),
   );
 }
