@@ -15,16 +15,11 @@ export const nodeOnDemand = {
   },
 };
 
-/** Functions and classes only: that is all of these that anyone here imports. */
+/** Each thing is asked of the part itself whenever it is used. */
 function standIn(path) {
-  const real = createRequire(import.meta.url)(path);
-  const names = Object.keys(real).filter((name) => typeof real[name] === 'function');
-  const rows = names.map((name) => `export const ${name} = /* @__PURE__ */ standIn('${name}');`);
-  return `const real = () => require('${path}');
-const standIn = (name) => new Proxy(function () {}, {
-  apply: (_, self, given) => Reflect.apply(real()[name], self, given),
-  construct: (_, given) => Reflect.construct(real()[name], given),
-});
-${rows.join('\n')}
+  const names = Object.keys(createRequire(import.meta.url)(path));
+  return `module.exports = {
+${names.map((name) => `  get ${name}() { return require('${path}').${name}; },`).join('\n')}
+};
 `;
 }

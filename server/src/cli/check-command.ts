@@ -38,6 +38,11 @@ const options: readonly OptionSpec[] = [
     help: 'Where results are kept so that an unchanged library is checked at once; the system’s folder for such things unless given.',
   },
   { name: 'no-cache', help: 'Neither uses nor keeps results of earlier checks.' },
+  {
+    name: 'workers',
+    form: 'count',
+    help: 'How many threads check one library, each with all of it in memory; 0 or 1 for one. Two unless given, in a library of 1,000 files or more.',
+  },
   { name: 'timing', help: 'Tells on the error output how long reading and checking took.' },
   { name: 'today', form: 'date', help: 'Checks as if it were this day, for output that can be repeated.' },
   colourOption,

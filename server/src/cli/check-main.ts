@@ -1,8 +1,15 @@
+import { startedBy } from '../host/helper-thread.ts';
 import { checkCommand } from './check-command.ts';
 import { processIo } from './process-io.ts';
 import { runCommand } from './run-command.ts';
+import { help } from './together/helper.ts';
+import { helperWord } from './together/messages.ts';
 
 // The words are the same as those of the whole command line, of which `check` is the first.
-runCommand(checkCommand, process.argv.slice(3), processIo('traywright-check.cjs')).then((code) => {
-  process.exitCode = code;
-});
+const [, , , ...words] = process.argv;
+const starter = words[0] === helperWord ? startedBy() : undefined;
+if (starter !== undefined) help(starter);
+else
+  runCommand(checkCommand, words, processIo('traywright-check.cjs')).then((code) => {
+    process.exitCode = code;
+  });

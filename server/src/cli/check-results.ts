@@ -3,6 +3,7 @@ import type { FileId } from '../base/brand.ts';
 import type { LibraryState } from '../check/state/library-state.ts';
 import { bytesOfState, stateIn } from '../check/state/library-state.ts';
 import { nothingKnown } from '../check/state/next-state.ts';
+import { nobodyElse } from '../check/together/elsewhere.ts';
 import { digestOf, marksOf } from '../host/digest.ts';
 import { readResult, writeResult } from '../host/results-folder.ts';
 import type { Arguments } from './arguments.ts';
@@ -12,6 +13,7 @@ import { KeptDocuments } from './kept-documents.ts';
 import type { BegunLibrary } from './open-library.ts';
 import { openedBy } from './open-library.ts';
 import { ResumedLibrary } from './resumed-library.ts';
+import type { Helpers } from './together/helpers.ts';
 
 /** Where results are kept, and the name of the program that makes them. */
 export interface PlaceOfResults {
@@ -39,21 +41,30 @@ export function placeOfResults(
  * The library judged as far as it must be: what was found by an earlier check, by the very same program for the same day, stands where
  * nothing that it rests on has other bytes now. When a file was changed, and how large it is, says nothing.
  */
-export function judgedOnce(begun: BegunLibrary, place: PlaceOfResults): JudgedLibrary {
+export function judgedOnce(
+  begun: BegunLibrary,
+  place: PlaceOfResults,
+  helpersAtFirst: () => Helpers | undefined,
+): { readonly judged: JudgedLibrary; readonly helpers: Helpers | undefined } {
   const { found, files, engine } = begun;
   const documents = documentsOf(begun);
   const looks = documents === undefined ? 'quotes alone' : 'quotes and PDFs';
   const key = digestOf([place.build, engine.view().today, looks]);
+  const before = stateKept(readResult(place.folder, found.root, key));
+  const helpers = before === undefined ? helpersAtFirst() : undefined;
   const opened = files.map((listed) => openedBy(begun, listed));
+  for (const file of helpers === undefined ? [] : opened) helpers?.take(file);
   const resumed = new ResumedLibrary(begun, {
     opened,
     marks: marksOf(opened),
     documents,
-    before: stateKept(readResult(place.folder, found.root, key)) ?? nothingKnown,
+    before: before ?? nothingKnown,
+    elsewhere: helpers ?? nobodyElse,
   });
   // What was found in a part of the library says too little of the rest.
-  if (found.only.length > 0 || resumed.isAsBefore) return resumed.judged;
-  return keeping(resumed, (state) => writeResult(place.folder, found.root, key, bytesOfState(state)));
+  if (found.only.length > 0 || resumed.isAsBefore) return { judged: resumed.judged, helpers };
+  const judged = keeping(resumed, (state) => writeResult(place.folder, found.root, key, bytesOfState(state)));
+  return { judged, helpers };
 }
 
 /** Undefined where they can't be looked at. */

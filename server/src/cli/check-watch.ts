@@ -26,17 +26,22 @@ export interface Checked {
 export async function watchCheck(
   io: CommandIo,
   given: Arguments,
-  check: (speaks: 'aloud' | 'quietly') => Checked,
+  check: (speaks: 'aloud' | 'quietly') => Promise<Checked>,
 ): Promise<ExitCode> {
-  let last = check('aloud');
+  let last = await check('aloud');
   if (last.roots.length === 0) return last.code;
   tellAll(last.report, io, given);
   writeOutputs(last.report, io, given);
-  const again = () => {
-    const next = check('quietly');
+  const checkAgain = async () => {
+    const next = await check('quietly');
     tellChanges(last.report, next.report, io);
     writeOutputs(next.report, io, given);
     last = next;
+  };
+  let checking = Promise.resolve();
+  // What changes during a check is looked at after it.
+  const again = () => {
+    checking = checking.then(checkAgain);
   };
   const ended = await watchFolders(last.roots, again, () => io.stdout.write('Waiting for changes; Ctrl-C ends.\n'));
   if (ended.why === undefined) return last.code;

@@ -3,10 +3,11 @@ import { printable } from '../base/printable.ts';
 import type { Baseline } from '../check/baseline.ts';
 import type { Engine } from '../check/engine.ts';
 import { baselineIn } from '../host/baseline-file.ts';
+import type { OpenedFile } from '../host/library-files.ts';
 import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library-search.ts';
 import { findLibraries } from '../host/library-search.ts';
 import { stopwatch } from '../host/stopwatch.ts';
-import { libraryFileName } from '../library/listed-files.ts';
+import { type ListedFile, libraryFileName } from '../library/listed-files.ts';
 import type { CheckReport, LibraryReport } from '../report/model.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
@@ -27,12 +28,17 @@ import type { BegunLibrary, TypedFile } from './open-library.ts';
 import { beginLibrary, finishLibrary, openedBy } from './open-library.ts';
 import { progressOn } from './progress.ts';
 import { placeOfTexts } from './take-documents.ts';
+import { type Helpers, helpersFor } from './together/helpers.ts';
 
 export function run(io: CommandIo, given: Arguments): ExitCode | Promise<ExitCode> {
   const fault = outputFault(given) ?? combinationFault(given);
   if (fault !== undefined) return cannotFollow(io, fault);
   if (given.switches.has('watch')) return watchCheck(io, given, (quietly) => checked(io, given, quietly));
-  const { report, code, roots } = checked(io, given, 'aloud');
+  return checkOnce(io, given);
+}
+
+async function checkOnce(io: CommandIo, given: Arguments): Promise<ExitCode> {
+  const { report, code, roots } = await checked(io, given, 'aloud');
   if (roots.length > 0) io.stdout.write(rendered(formatIn(given), report, io, given));
   const tooMany = tooManyWarnings(report, given);
   if (tooMany !== undefined) io.stderr.write(`traywright: ${tooMany}\n`);
@@ -50,10 +56,12 @@ function combinationFault({ switches, values, operands }: Arguments): string | u
 
 type Search = LibrarySearch & { readonly typed?: TypedFile };
 
-function checked(io: CommandIo, given: Arguments, speaks: 'aloud' | 'quietly'): Checked {
+async function checked(io: CommandIo, given: Arguments, speaks: 'aloud' | 'quietly'): Promise<Checked> {
   const search = searchFor(io, given);
   for (const failure of search.failures) io.stderr.write(`traywright: ${failureWords(failure)}\n`);
-  const judged = search.libraries.map((found) => judge(found, io, { given, speaks, typed: search.typed }));
+  const judged: Judged[] = [];
+  // One after the other: each may have as many threads as there are processors.
+  for (const found of search.libraries) judged.push(await judge(found, io, { given, speaks, typed: search.typed }));
   const report: CheckReport = { libraries: judged.map((one) => one.report), notices: noticesFor(search, io) };
   const settings = judged.every((one) => one.settings === 'read') ? 'read' : 'unread';
   return {
@@ -80,7 +88,7 @@ interface Asked {
   readonly typed: TypedFile | undefined;
 }
 
-function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Asked): Judged {
+async function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Asked): Promise<Judged> {
   const voice = given.switches.has('quiet') || speaks === 'quietly' ? 'quiet' : 'speaks';
   const label = labelOf(found.root, io.cwd);
   const passed = stopwatch();
@@ -95,11 +103,14 @@ function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Ask
   });
   const sight = judgedLibrary(begun, io, given);
   const read = passed();
+  const checking = progressOn(io, 'Checking', voice);
+  for (const why of (await sight.helpers?.judge(begun.engine, checking)) ?? [])
+    io.stderr.write(helperWords(label, why));
   const old = baselineOf(found, io);
   const part = partOf(found, sight, io, given);
   const report = reportOn(found, sight.judged, {
     label,
-    progress: progressOn(io, 'Checking', voice),
+    progress: checking,
     baseline: old.baseline,
     among: part.files,
   });
@@ -112,15 +123,29 @@ function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed }: Ask
 interface Sight {
   readonly judged: JudgedLibrary;
   readonly engine?: Engine;
+  readonly helpers?: Helpers | undefined;
 }
 
 /** What is known of the library from before where nothing differs, else what is found now. What depends on more than its files is found now. */
 function judgedLibrary(begun: BegunLibrary, io: CommandIo, given: Arguments): Sight {
   const needsEngine = given.values.has('changed-since') || given.values.has('stdin');
   const place = needsEngine ? undefined : placeOfResults(io, given, begun);
-  if (place !== undefined) return { judged: judgedOnce(begun, place) };
-  const open = finishLibrary(begun, (listed) => openedBy(begun, listed));
-  return { judged: judgedNow(open), engine: open.engine };
+  if (place !== undefined)
+    return judgedOnce(begun, place, () => helpersFor(io, given, begun, 'findings and what they rest on'));
+  const helpers = needsEngine ? undefined : helpersFor(io, given, begun, 'findings');
+  const open = finishLibrary(begun, openingFor(begun, helpers));
+  return { judged: judgedNow(open, helpers), engine: open.engine, helpers };
+}
+
+/** With helpers all files are opened first, so that they can begin. */
+function openingFor(begun: BegunLibrary, helpers: Helpers | undefined): (listed: ListedFile) => OpenedFile {
+  if (helpers === undefined) return (listed) => openedBy(begun, listed);
+  const opened = new Map(begun.files.map((listed) => [listed, helpers.take(openedBy(begun, listed))]));
+  return (listed) => opened.get(listed) ?? openedBy(begun, listed);
+}
+
+function helperWords(label: string, why: string): string {
+  return `traywright: ${printable(label)}: a thread that checks beside the first ended early (${printable(why)}); the first did its work as well.\n`;
 }
 
 function timingWords(label: string, read: number, all: number): string {

@@ -25,6 +25,8 @@ export interface CommandIo {
   readonly build?: string | undefined;
   /** Where results are kept unless told otherwise. */
   readonly results?: string | undefined;
+  /** The program itself, an absolute path, to be run by further threads. Without it, one thread does everything. */
+  readonly helper?: string;
   /** The part that knows workbooks, an absolute path. Without one, tables are read and written as CSV only. */
   readonly workbookPart?: string;
 }

@@ -2,6 +2,7 @@ import type { FileId } from '../base/brand.ts';
 import type { Coverage } from '../check/coverage.ts';
 import { coverageOf } from '../check/coverage.ts';
 import type { Engine } from '../check/engine.ts';
+import { type Elsewhere, nobodyElse } from '../check/together/elsewhere.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { libraryFileName } from '../library/listed-files.ts';
 import type { LibraryReport, PlacedFinding } from '../report/model.ts';
@@ -33,22 +34,37 @@ export interface AboutLibrary extends Pick<LibraryReport, 'asOf'> {
   readonly coverage: Coverage;
 }
 
-/** Each file is judged when it is asked for. */
-export function judgedNow(open: OpenLibrary): JudgedLibrary {
+/** Each file is judged when it is asked for, unless somebody else did it. */
+export function judgedNow(open: OpenLibrary, elsewhere: Elsewhere = nobodyElse): JudgedLibrary {
   const { engine, files, leftOut, unread } = open;
   const found = { unread: unread.size, coverage: coverageOf(engine.view()) };
-  return { files, leftOut, about: aboutOf(engine, files, found), of: judgedBy(engine) };
+  return { files, leftOut, about: aboutOf(engine, files, found), of: judgedBy(engine, elsewhere) };
 }
 
-/** What the engine finds, file by file. */
-export function judgedBy(engine: Engine): (file: FileId) => JudgedFile {
+/** What is found, file by file: by the engine, where nobody else judged the file. */
+export function judgedBy(engine: Engine, elsewhere: Elsewhere = nobodyElse): (file: FileId) => JudgedFile {
   const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
-  return (file) => ({
-    file,
-    findings: engine.findings(file).map((finding) => placer.placed(finding)),
-    heldBack: engine.heldBack(file).map((finding) => placer.placed(finding)),
-    waived: engine.waived(file).map((finding) => placer.placed(finding)),
-  });
+  return (file) => {
+    const known = elsewhere.found(file);
+    if (known !== undefined) return fromKeptForm(file, known);
+    return {
+      file,
+      findings: engine.findings(file).map((finding) => placer.placed(finding)),
+      heldBack: engine.heldBack(file).map((finding) => placer.placed(finding)),
+      waived: engine.waived(file).map((finding) => placer.placed(finding)),
+    };
+  };
+}
+
+/** What was found in a file, as it is kept and told to others. Nothing is said in nothing. */
+export function keptForm(one: JudgedFile): Uint8Array {
+  if (one.findings.length + one.heldBack.length + one.waived.length === 0) return new Uint8Array();
+  return new TextEncoder().encode(JSON.stringify(one));
+}
+
+export function fromKeptForm(file: FileId, kept: Uint8Array): JudgedFile {
+  if (kept.length === 0) return { file, findings: [], heldBack: [], waived: [] };
+  return JSON.parse(new TextDecoder().decode(kept)) as JudgedFile;
 }
 
 export function aboutOf(

@@ -16,6 +16,7 @@ export function processIo(program: string): CommandIo {
     pdfReader: besideProgram('pdf-reader.cjs'),
     build: buildName(besideProgram(program)),
     results: resultsFolder(process.env),
+    helper: besideProgram('traywright.cjs'),
     workbookPart: besideProgram('workbook.cjs'),
   };
 }

@@ -9,12 +9,13 @@ import { coverageIn, filesState, nextState, nothingReached, pathsKept } from '..
 import { RestingFiles } from '../check/state/resting-files.ts';
 import { sameAnswers } from '../check/state/same-answers.ts';
 import { wasOpened } from '../check/state/traits.ts';
+import type { Elsewhere } from '../check/together/elsewhere.ts';
 import type { OpenedFile } from '../host/library-files.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { keptKey } from '../library/keys.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import type { JudgedFile, JudgedLibrary } from './judged-library.ts';
-import { aboutOf, judgedBy } from './judged-library.ts';
+import { aboutOf, fromKeptForm, judgedBy, keptForm } from './judged-library.ts';
 import type { KeptDocuments } from './kept-documents.ts';
 import type { BegunLibrary } from './open-library.ts';
 import { loadedFrom } from './open-library.ts';
@@ -26,6 +27,8 @@ export interface Resuming {
   /** Undefined where they are not looked at. */
   readonly documents: KeptDocuments | undefined;
   readonly before: LibraryState;
+  /** Who judges some of the files beside us. */
+  readonly elsewhere: Elsewhere;
 }
 
 /** A library taken up where an earlier check left it: only what has other bytes is read, only what that reaches is judged. */
@@ -41,7 +44,7 @@ export class ResumedLibrary {
 
   constructor(begun: BegunLibrary, given: Resuming) {
     this.#given = given;
-    const { before, documents, marks } = given;
+    const { before, documents, marks, elsewhere } = given;
     const { engine, files, leftOut } = begun;
     const ids = files.map(({ file }) => file);
     const comparison = compared(before, ids, marks);
@@ -50,7 +53,7 @@ export class ResumedLibrary {
     const texts = comparison.was.map((was, at) => (was === undefined ? fresh.get(at)?.text : textBefore(before, was)));
     const named = ids.map((file, at) => ({ file, was: comparison.was[at], text: texts[at] ?? 'not-opened' }));
     const isSame = fresh.size === 0 && comparison.gone.length === 0;
-    const step = { files: named, marks, before, engine, reached: nothingReached };
+    const step = { files: named, marks, before, engine, elsewhere, reached: nothingReached };
     this.#files = isSame ? before : filesState(step);
     const others = documents?.lookAt(isSame ? pathsIn(before) : pathsKept(this.#files), before.about.documents) ?? [];
     this.isAsBefore = isSame && others.length === 0;
@@ -76,12 +79,12 @@ export class ResumedLibrary {
   }
 
   #asking(ids: readonly FileId[]): (file: FileId) => JudgedFile {
-    const { files, reached, before, engine } = this.#step;
+    const { files, reached, before, engine, elsewhere } = this.#step;
     const places = new Map(ids.map((file, at) => [file, files[at]?.was]));
-    const judge = judgedBy(engine);
+    const judge = judgedBy(engine, elsewhere);
     return (file) => {
       const place = places.get(file);
-      if (place !== undefined && !reached.files.has(place)) return foundBefore(file, before.findings.row(place));
+      if (place !== undefined && !reached.files.has(place)) return fromKeptForm(file, before.findings.row(place));
       const one = this.#now.get(file) ?? judge(file);
       this.#now.set(file, one);
       return one;
@@ -90,9 +93,7 @@ export class ResumedLibrary {
 
   #kept(file: FileId): Uint8Array {
     const one = this.#now.get(file);
-    if (one === undefined || one.findings.length + one.heldBack.length + one.waived.length === 0)
-      return new Uint8Array();
-    return new TextEncoder().encode(JSON.stringify(one));
+    return one === undefined ? new Uint8Array() : keptForm(one);
   }
 }
 
@@ -151,11 +152,6 @@ function textBefore(before: LibraryState, place: number): Fresh['text'] {
 
 function pathsIn({ about }: LibraryState): readonly string[] {
   return about.documents.flatMap(([path]) => (path === '' ? [] : [path]));
-}
-
-function foundBefore(file: FileId, kept: Uint8Array): JudgedFile {
-  if (kept.length === 0) return { file, findings: [], heldBack: [], waived: [] };
-  return JSON.parse(new TextDecoder().decode(kept)) as JudgedFile;
 }
 
 function hasOwnFault(one: JudgedFile | undefined): boolean {

@@ -54,6 +54,12 @@ export function idsKey(kind: Kind): IndexKey {
 /** Entities that name the entity of this kind and id anywhere. */
 export const usersKey = keysFor('users');
 
+/** What a key is about, alike for what declares it and for what names it. */
+export function subjectOf(key: IndexKey): string {
+  if (key.startsWith('document:')) return `document-number/${key.slice('document:'.length)}`;
+  return key.startsWith('users:') || key.startsWith('entity:') ? key.slice(key.indexOf(':') + 1) : key;
+}
+
 /** Registered revisions of one document number. */
 export function documentKey(number: string): IndexKey {
   return `document:${number}` as IndexKey;

@@ -3,42 +3,79 @@ import type { KeyHashes } from './key-hash.ts';
 import type { BriefAnswer, KnownAnswers } from './library-state.ts';
 import { RowsWriter } from './rows.ts';
 
+/** The answers given now as they are kept. */
+export function answersGiven(given: Iterable<GivenAnswer>, hashes: KeyHashes): KnownAnswers {
+  const writer = new AnswersWriter();
+  for (const { key, reads, query, argument, words } of given)
+    writer.add(hashes.one(key), hashes.of(reads), words === undefined ? undefined : [query, argument, words]);
+  return writer.done();
+}
+
 /**
- * The answers that still hold, and those given now. Two answers may share the number of their key, so one of before is never taken to be
- * the one given now unless it rests on the very same.
+ * The answers that still hold, and those given now, be it by several who worked beside each other. Two answers may share the number of
+ * their key, so one is never taken to be another unless it rests on the very same. What was given now is in the order of its numbers,
+ * whoever gave it and when.
  */
 export function nextAnswers(
   before: KnownAnswers,
   reached: ReadonlySet<number>,
-  given: Iterable<GivenAnswer>,
-  hashes: KeyHashes,
+  given: readonly KnownAnswers[],
 ): KnownAnswers {
-  const fresh = [...given].map((one) => ({ ...one, hash: hashes.one(one.key), row: hashes.of(one.reads) }));
-  const asked = new Set(fresh.map(({ hash }) => hash));
+  const asked = new Set(given.flatMap(({ keys }) => [...keys]));
   const held = new Set<string>();
-  const keys: number[] = [];
-  const reads = new RowsWriter(Uint32Array);
-  const brief: BriefAnswer[] = [];
-  const briefBefore = new Map(before.brief.map((one) => [one[0], one]));
-  for (let place = 0; place < before.keys.length; place++) {
+  const writer = new AnswersWriter();
+  for (const { place, key, row, brief } of answersIn(before)) {
     if (reached.has(place)) continue;
-    const key = before.keys[place] ?? 0;
-    const row = before.reads.row(place);
-    const words = briefBefore.get(place);
     if (asked.has(key)) held.add(nameOf(key, row));
-    if (words !== undefined) brief.push([keys.length, words[1], words[2], words[3]]);
-    keys.push(key);
-    reads.add(row);
+    writer.add(key, row, brief);
   }
-  for (const { hash, row, query, argument, words } of fresh) {
-    if (held.has(nameOf(hash, row))) continue;
-    if (words !== undefined) brief.push([keys.length, query, argument, words]);
-    keys.push(hash);
-    reads.add(row);
+  const fresh = given.flatMap((answers) => [...answersIn(answers)]);
+  for (const { key, row, brief } of fresh.sort((a, b) => a.key - b.key || inOrder(a.row, b.row))) {
+    const name = nameOf(key, row);
+    if (!held.has(name)) writer.add(key, row, brief);
+    held.add(name);
   }
-  return { keys: Uint32Array.from(keys), reads: reads.done(), brief };
+  return writer.done();
+}
+
+type BriefWords = readonly [query: string, argument: string, words: string];
+
+interface AnswerRow {
+  readonly place: number;
+  readonly key: number;
+  readonly row: Uint32Array;
+  readonly brief: BriefWords | undefined;
+}
+
+function* answersIn({ keys, reads, brief }: KnownAnswers): Iterable<AnswerRow> {
+  const words = new Map(brief.map(([place, ...others]): [number, BriefWords] => [place, others]));
+  for (const [place, key] of keys.entries()) yield { place, key, row: reads.row(place), brief: words.get(place) };
+}
+
+class AnswersWriter {
+  readonly #keys: number[] = [];
+  readonly #reads = new RowsWriter(Uint32Array);
+  readonly #brief: BriefAnswer[] = [];
+
+  add(key: number, row: ArrayLike<number>, brief: BriefWords | undefined): void {
+    if (brief !== undefined) this.#brief.push([this.#keys.length, ...brief]);
+    this.#keys.push(key);
+    this.#reads.add(row);
+  }
+
+  done(): KnownAnswers {
+    return { keys: Uint32Array.from(this.#keys), reads: this.#reads.done(), brief: this.#brief };
+  }
 }
 
 function nameOf(key: number, reads: ArrayLike<number>): string {
   return `${key}:${Array.prototype.join.call(reads, ',')}`;
+}
+
+function inOrder(a: Uint32Array, b: Uint32Array): number {
+  for (let at = 0; at < a.length && at < b.length; at++) {
+    const difference = (a[at] ?? 0) - (b[at] ?? 0);
+    if (difference !== 0) return difference;
+  }
+  return a.length - b.length;
 }

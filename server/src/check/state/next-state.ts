@@ -4,10 +4,11 @@ import { keptPath } from '../../library/kept-file.ts';
 import { isOfKind } from '../../model/entity.ts';
 import { type Coverage, coverageBy, type Encoding, familiesIn } from '../coverage.ts';
 import type { Engine } from '../engine.ts';
+import type { Elsewhere } from '../together/elsewhere.ts';
 import type { Reached } from './affected.ts';
 import { KeyHashes } from './key-hash.ts';
 import type { AboutState, Details, LibraryState } from './library-state.ts';
-import { nextAnswers } from './next-answers.ts';
+import { answersGiven, nextAnswers } from './next-answers.ts';
 import { Rows, RowsWriter } from './rows.ts';
 import { isReadable, kindIn, traitsOf } from './traits.ts';
 
@@ -27,6 +28,7 @@ export interface Step {
   readonly before: LibraryState;
   readonly reached: Reached;
   readonly engine: Engine;
+  readonly elsewhere: Elsewhere;
 }
 
 export const nothingKnown: LibraryState = {
@@ -102,7 +104,7 @@ export function nextState(
   about: AboutState,
   findings: (file: FileId) => Uint8Array,
 ): LibraryState {
-  const { files, before, reached, engine } = step;
+  const { files, before, reached, engine, elsewhere } = step;
   const hashes = new KeyHashes();
   const same = files.map(({ was }) => was);
   const settled = same.map((was) => (was === undefined || reached.files.has(was) ? undefined : was));
@@ -113,9 +115,15 @@ export function nextState(
     exports: continued(before.exports, same, Uint32Array, (at) =>
       hashes.of(engine.library.record(fileAt(at))?.exports ?? []),
     ),
-    reads: continued(before.reads, settled, Uint32Array, (at) => hashes.of(engine.readsOf(fileAt(at)))),
+    reads: continued(before.reads, settled, Uint32Array, (at) => {
+      const file = fileAt(at);
+      return elsewhere.reads(file) ?? hashes.of(engine.readsOf(file));
+    }),
     findings: continued(before.findings, settled, Uint8Array, (at) => findings(fileAt(at))),
-    answers: nextAnswers(before.answers, reached.answers, engine.answers(), hashes),
+    answers: nextAnswers(before.answers, reached.answers, [
+      answersGiven(engine.answers(), hashes),
+      ...elsewhere.answers(),
+    ]),
     about,
   };
 }
