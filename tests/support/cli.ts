@@ -18,6 +18,8 @@ export interface Surroundings {
   readonly terminal?: 'terminal' | 'pipe';
   readonly pdfReader?: string;
   readonly workbookPart?: string;
+  /** The program that further threads run. */
+  readonly helper?: string;
   /** The name of the program's build, for results that are kept. */
   readonly build?: string;
   readonly today?: string;
@@ -26,7 +28,7 @@ export interface Surroundings {
 /** Runs one command line in this process. */
 export async function cli(
   words: readonly string[],
-  { cwd, env = {}, terminal = 'pipe', pdfReader, workbookPart, build, today = '2025-03-03' }: Surroundings,
+  { cwd, env = {}, terminal = 'pipe', pdfReader, workbookPart, helper, build, today = '2025-03-03' }: Surroundings,
 ): Promise<Outcome> {
   let out = '';
   let err = '';
@@ -51,6 +53,7 @@ export async function cli(
     today: () => today as IsoDate,
     ...(build !== undefined && { build }),
     ...(pdfReader !== undefined && { pdfReader }),
+    ...(helper !== undefined && { helper }),
     ...(workbookPart !== undefined && { workbookPart }),
   };
   const code = await run(words, io);

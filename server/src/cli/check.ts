@@ -26,7 +26,7 @@ import { judgedNow } from './judged-library.ts';
 import { labelOf, noticesOf, reportOn, someOf } from './library-report.ts';
 import type { BegunLibrary, TypedFile } from './open-library.ts';
 import { beginLibrary, finishLibrary, openedBy } from './open-library.ts';
-import { progressOn } from './progress.ts';
+import { progressOn, silent } from './progress.ts';
 import { placeOfTexts } from './take-documents.ts';
 import { type Helpers, helpersFor } from './together/helpers.ts';
 
@@ -110,7 +110,7 @@ async function judge(found: FoundLibrary, io: CommandIo, { given, speaks, typed 
   const part = partOf(found, sight, io, given);
   const report = reportOn(found, sight.judged, {
     label,
-    progress: checking,
+    progress: sight.helpers === undefined ? checking : silent,
     baseline: old.baseline,
     among: part.files,
   });

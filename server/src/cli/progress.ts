@@ -12,16 +12,19 @@ export interface Progress {
   end(): void;
 }
 
-const silent: Progress = { step: () => undefined, end: () => undefined };
+export const silent: Progress = { step: () => undefined, end: () => undefined };
 
 /** One line on a terminal's error stream that is written over and taken away at the end; nothing elsewhere. */
 export function progressOn(io: CommandIo, verb: string, speaks: 'speaks' | 'quiet'): Progress {
   if (speaks === 'quiet' || !io.stderr.isTerminal || io.env.TERM === 'dumb') return silent;
   let shown = false;
+  let last = 0;
   return {
     step: (done, of) => {
-      if (of < worthShowing || done % every !== 0) return;
-      io.stderr.write(`\r${verb} ${done} of ${counted(of, 'file')}`);
+      const now = done - (done % every);
+      if (of < worthShowing || now === 0 || now === last) return;
+      io.stderr.write(`\r${verb} ${now} of ${counted(of, 'file')}`);
+      last = now;
       shown = true;
     },
     slow: (done, of, what) => {
@@ -31,6 +34,7 @@ export function progressOn(io: CommandIo, verb: string, speaks: 'speaks' | 'quie
     end: () => {
       if (shown) io.stderr.write('\r\u001b[K');
       shown = false;
+      last = 0;
     },
   };
 }
