@@ -137,9 +137,24 @@ export class Library {
     const ids = new Map<FileId, string>();
     for (const [file, id] of this.#unread?.idsOf(kind) ?? []) if (this.#isUnread(file)) ids.set(file, id);
     for (const [file, { id }] of this.#exporters.get(key) ?? []) if (id !== undefined) ids.set(file, id);
-    const made = new Set([...ids].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, id]) => id));
+    const made = new Set(inOrderOfFiles(ids));
     this.#ids.set(key, made);
     return made;
+  }
+
+  /**
+   * The ids of files of a kind that may export `key`, in the order of `files()`. No file is read for it: perhaps one too many, never one too
+   * few.
+   */
+  idsExporting(key: IndexKey, kind: Kind): readonly string[] {
+    const ids = new Map<FileId, string>();
+    for (const file of this.#unread?.exporters(key) ?? []) {
+      const id = this.#isUnread(file) ? this.#unread?.idOf(file, kind) : undefined;
+      if (id !== undefined) ids.set(file, id);
+    }
+    for (const [file, record] of this.#exporters.get(key) ?? [])
+      if (record.kind === kind && record.id !== undefined) ids.set(file, record.id);
+    return inOrderOfFiles(ids);
   }
 
   #isUnread(file: FileId): boolean {
@@ -188,6 +203,10 @@ export class Library {
     files?.delete(file);
     if (files?.size === 0) this.#exporters.delete(key);
   }
+}
+
+function inOrderOfFiles(ids: ReadonlyMap<FileId, string>): readonly string[] {
+  return [...ids].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, id]) => id);
 }
 
 /** What a change from the one to the other changes for readers. */

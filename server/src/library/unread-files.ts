@@ -15,6 +15,8 @@ export interface UnreadFiles {
   exporters(key: IndexKey): Iterable<FileId>;
   /** The files of the kind that have an id, with it. */
   idsOf(kind: Kind): Iterable<readonly [FileId, string]>;
+  /** The id of the file, where it is of this kind and has one. */
+  idOf(file: FileId, kind: Kind): string | undefined;
   read(file: FileId): FileRecord;
   keptFile(path: string): KeptFile | undefined;
 }

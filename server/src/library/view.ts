@@ -101,6 +101,16 @@ export class LibraryView {
     return this.#ofKind(this.#entities(usersKey(kind, id)), of);
   }
 
+  /**
+   * Ids of entities of `of` that may name this entity, in file order: perhaps one too many. For whoever asks each of them by its id what it
+   * names, so that those of which the answer is known need not be read.
+   */
+  idsOfUsers(kind: Kind | 'cycle' | 'washer-cycle', id: string, of: Kind): readonly string[] {
+    const key = usersKey(kind, id);
+    this.#reads.add(key);
+    return this.#library.idsExporting(key, of);
+  }
+
   /** Procedures for everything or for a trait: those that name no device. */
   proceduresForMany(): readonly EntityOf['procedure'][] {
     return this.#ofKind(this.#entities(forManyKey()), 'procedure');

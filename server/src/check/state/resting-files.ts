@@ -45,10 +45,16 @@ export class RestingFiles implements UnreadFiles {
   }
 
   *idsOf(kind: Kind): Iterable<readonly [FileId, string]> {
-    for (const [file, place] of this.#places) {
-      const id = this.#state.ids[place] ?? '';
-      if (id !== '' && kindIn(this.#state.traits[place] ?? 0) === kind) yield [file, id];
+    for (const file of this.#places.keys()) {
+      const id = this.idOf(file, kind);
+      if (id !== undefined) yield [file, id];
     }
+  }
+
+  idOf(file: FileId, kind: Kind): string | undefined {
+    const place = this.#places.get(file) ?? -1;
+    const id = this.#state.ids[place] ?? '';
+    return id !== '' && kindIn(this.#state.traits[place] ?? 0) === kind ? id : undefined;
   }
 
   read(file: FileId): FileRecord {

@@ -2,7 +2,9 @@ import type { Query } from '../../library/view.ts';
 import { a0AskedBy } from './a0-asked.ts';
 import { suitedByNone, unsuited } from './bath-uses.ts';
 import { isRinsedByMachine, isWaterLow } from './last-rinse.ts';
+import { sharedNumbers } from './shared-numbers.ts';
 import { idsShownShorter, isShownShorter } from './shorter-devices.ts';
+import { itemsOnCards, washerCards } from './washer-cards.ts';
 import { unfitFor, washedAt, washedWhere } from './washer-fits.ts';
 
 /** Questions to whose answers few words say all: a later check asks them again by their names, and goes no further where nothing changed. */
@@ -12,9 +14,12 @@ export const briefQueries: readonly Query<string, unknown>[] = [
   isRinsedByMachine,
   isShownShorter,
   isWaterLow,
+  itemsOnCards,
+  sharedNumbers,
   suitedByNone,
   unfitFor,
   unsuited,
   washedAt,
   washedWhere,
+  washerCards,
 ];

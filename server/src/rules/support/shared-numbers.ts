@@ -42,6 +42,8 @@ export const sharedNumbers: Query<string, ReadonlyMap<Device, readonly SharedNum
     }
     return found;
   },
+  // That there is none is all there is to see.
+  brief: { inWords: (found) => (found.size === 0 ? '' : undefined), fromWords: () => new Map() },
 };
 
 function entriesOf(devices: readonly Device[]): readonly Entry[] {

@@ -19,6 +19,7 @@ import type { Site } from '../support/site-limits.ts';
 import { bySource, siteLimit, siteOf } from '../support/site-limits.ts';
 import type { ThermalHold } from '../support/thermal-holds.ts';
 import { a0InWords, a0Of, thermalHolds } from '../support/thermal-holds.ts';
+import { itemsOnCards } from '../support/washer-cards.ts';
 
 const message = {
   low: (given: string, required: string, who: string) =>
@@ -149,9 +150,7 @@ function checkWasher(washer: EntityOf['washer'], { view, report }: RuleContext):
 function demandsOn(cycle: WasherCycle, site: Site | undefined, view: LibraryView): readonly A0Demand[] {
   const demands: A0Demand[] = [];
   addSiteDemand('a0', site, demands);
-  const sets = cycle.id === undefined ? [] : view.users('washer-cycle', cycle.id.text, 'set');
-  const members = sets.flatMap((set) => set.members?.items.flatMap((member) => member.device?.text ?? []) ?? []);
-  for (const id of new Set(members)) {
+  for (const id of cycle.id === undefined ? [] : view.ask(itemsOnCards, cycle.id.text)) {
     const { class: named, asks } = view.ask(a0AskedBy, id);
     if (named !== '') addSiteDemand(`a0_${named.replaceAll('-', '_')}`, site, demands);
     const device = asks ? view.get('device', id) : undefined;
