@@ -13,6 +13,8 @@ export interface LikelyField {
 
 /** From here on a word of the field, or its stage and the kind of its number, is in the sentence. */
 export const likely = 5;
+/** From here on more than one thing speaks for it. */
+export const surely = 8;
 
 /** Fields that may hold what a sentence says, the likely ones first. One that holds a number is left out where the sentence has none of its kind. */
 export function likelyFields(reading: QuoteReading, kind: Kind, section: Section): readonly LikelyField[] {
@@ -137,7 +139,9 @@ export function nearWords(
 
 const common: ReadonlySet<string> = new Set(
   `what when that this with from which where must should shall will have been does page says than each only such also into
-  other before after yes they there it is in on of or and the for not are be to by at an as`.split(/\s+/),
+  other before after yes they there it is in on of or and the for not are be to by at an as device devices instrument instruments product products use used using`.split(
+    /\s+/,
+  ),
 );
 
 function wordsIn(text: string): readonly string[] {

@@ -6,7 +6,7 @@ import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import type { FieldValue } from './field-choices.ts';
 import { valuesFor } from './field-choices.ts';
-import { likely, likelyFields } from './field-likelihood.ts';
+import { likely, likelyFields, surely } from './field-likelihood.ts';
 import { type FieldPlace, fieldPlaces } from './field-places.ts';
 import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
@@ -28,10 +28,15 @@ export function andMore(next: 'field' | 'more'): Told {
  * Whether a field of the file is likely to hold what the sentence says. The names of fields are English: of a sentence in another language
  * nobody can say that no field is for it.
  */
-export function hasField({ kind }: FileRecord, { section }: Sentence, reading: QuoteReading): boolean {
-  if (reading.language !== 'en') return true;
+export function hasField(
+  { kind }: FileRecord,
+  { section }: Sentence,
+  reading: QuoteReading,
+  how: 'likely' | 'surely',
+): boolean {
+  if (reading.language !== 'en') return how === 'likely';
   const [first] = kind === undefined ? [] : likelyFields(reading, kind, sectionOf(section, reading.language));
-  return first !== undefined && first.score >= likely;
+  return first !== undefined && first.score >= (how === 'likely' ? likely : surely);
 }
 
 export function whichField({ kind }: FileRecord, { section }: Sentence, reading: QuoteReading): Question {

@@ -119,7 +119,9 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   // What may not be soaked may not lie in a liquid.
   const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
-  return field === undefined
+  // Drying after a cycle is no drying after the last rinse.
+  const isOfCycle = field === 'drying' && /sterili|stérili|autoclav/.test(section.text);
+  return field === undefined || isOfCycle
     ? undefined
     : { field, stage, forbidden, condition: forbidden ? conditionOf(mention, reading) : undefined };
 }

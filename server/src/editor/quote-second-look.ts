@@ -7,7 +7,8 @@ export const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'containe
 
 /** Without the numbers that other words of the sentence show to be something else: they are told instead. */
 export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched {
-  return withoutOtherActs(withoutProtected(byPackaging(matched, reading), reading), reading);
+  const cycles = byPackaging(wholeCycles(matched, reading), reading);
+  return withoutOtherActs(withoutProtected(cycles, reading), reading);
 }
 
 /** `Protect from temperatures above 30 °C`: the value is not what is asked for but what is kept away. */
@@ -19,6 +20,13 @@ function withoutProtected({ placed, left }: Matched, { quote }: QuoteReading): M
 
 function clauseBefore(quote: string, { span }: NumberMention): string {
   return quote.slice(Math.max(0, quote.lastIndexOf(';', span.start), quote.lastIndexOf('. ', span.start)), span.start);
+}
+
+/** `Drying time: 30 minutes`, under the heading of sterilization: by itself no cycle that the page gives. */
+function wholeCycles(matched: Matched, { quote }: QuoteReading): Matched {
+  const isCycle = ({ home }: Placed): boolean => home.field === 'temp' || home.field === 'exposure';
+  const groups = new Set(matched.placed.filter(isCycle).map(({ group }) => group));
+  return without(matched, ({ group }) => group.path === 'sterilization.any_of[]' && !groups.has(group), quote);
 }
 
 /** `Remove gross soil within 15 minutes` is no delay before cleaning begins. */
@@ -56,10 +64,13 @@ function textAt(quote: string, { span }: NumberMention): string {
   return quote.slice(span.start, span.end).replace(/\.$/, '');
 }
 
-/** `6 months in wrap, 12 months in pouches`: a device has one longest storage, so that none of them may stand for all. */
+const timed: ReadonlySet<string> = new Set(['storage', 'drying']);
+
+/** `6 months in wrap, 12 months in pouches`: a device has one longest storage and one time of drying, so that none of
+ * them may stand for all. */
 function byPackaging({ placed, left }: Matched, { quote, stages }: QuoteReading): Matched {
   const isNamed = stages.some(({ stage }) => packages.has(stage));
-  const isOf = ({ group, home }: Placed): boolean => group.path === 'storage' && home.field === 'time';
+  const isOf = ({ group, home }: Placed): boolean => timed.has(group.path) && home.field === 'time';
   const stored = placed
     .filter(isOf)
     .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));

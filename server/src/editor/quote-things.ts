@@ -10,6 +10,10 @@ const described: Readonly<
     after:
       /^\s(?:out|up|on)\b|^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum|soil|blood|debris|residue|deposit|secretion)/u,
   },
+  'dry-heat': {
+    before: /(?<!\p{L})dr(?:y|ied|ying)\s(?:\p{L}+\s){0,3}(?:with|in|by|using)\s(?:\p{L}+\s)?$/u,
+    after: /^(?!)/,
+  },
   flush: { after: /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapters?|valves?|caps?)\b(?!\s(?:for|with|at)\s)/u },
 };
 

@@ -16,6 +16,7 @@ export interface Worded {
 /** What a sentence without a number for a field says in words that have fields of their own. */
 export function wordedOf(reading: QuoteReading, kind: Kind, src: string, section: Section): Worded {
   if (kind !== 'device') return { fields: [], left: [] };
+  if (noSubstitute.test(reading.quote)) return { fields: substitute(src), left: [] };
   const forbidden = agentsForbidden(reading, src, section);
   const fields = [
     ...forbidden.fields,
@@ -25,6 +26,17 @@ export function wordedOf(reading: QuoteReading, kind: Kind, src: string, section
     ...byWords(reading, src, section),
   ];
   return { fields, left: forbidden.unknown.map((item) => `no word of the list for: "${item}"`) };
+}
+
+/** `Disinfection is not a substitute for sterilization`: it forbids nothing. */
+const noSubstitute =
+  /\bdisinfection\b.{0,40}\b(?:not a substitute for|not replace|no substitute for)\b.{0,20}\bsterili[sz]/i;
+
+function substitute(src: string): readonly NewField[] {
+  return [
+    { path: 'disinfection.not_a_substitute', value: 'true' },
+    { path: 'disinfection.src', value: src },
+  ];
 }
 
 /** Connectors, containers, packagings, places. */

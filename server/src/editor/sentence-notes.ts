@@ -32,6 +32,8 @@ export function reasonChoices(record: FileRecord, sentence: Sentence): readonly 
 export function reasonIn({ kind }: FileRecord, { quote }: Sentence): string | undefined {
   if (kind !== 'device' && kind !== 'packaging') return undefined;
   if (columnsIn(quote) !== undefined) return 'heading of a table';
+  if (/^(?:please\s)?(?:read|keep|retain)\s(?:this|these|the)\s(?:documents?|instructions?|manuals?)\b/i.test(quote))
+    return 'general advice';
   if (asks.test(quote) || /[°%]|\d\s?(?:min|s|h|ml|l|bar|kg)\b/i.test(quote)) return undefined;
   if (
     /\b(?:instructions? for (?:use|reprocessing)|reprocessing instructions?|rev(?:ision|\.)\s?\w|issued|gebrauchsanweisung|mode d.emploi)\b/i.test(

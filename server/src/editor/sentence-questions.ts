@@ -52,7 +52,7 @@ function isWayOpen({ kind }: FileRecord, { section, quote }: Sentence, reading: 
   if (wayOf(above) !== undefined || named.some((stage) => ways.some((way) => way === stage))) return false;
   const isRinsed = reading.stages.some(({ stage }) => stage === 'rinse') && !above.stages.includes('rinse');
   const isPlaced = matchNumbers(reading, kind, above).placed.length > 0;
-  const isCleaned = /\b(?:clean|wash|detergent|reinig|wasch|nettoy|lav)/i.test(quote);
+  const isCleaned = /\b(?:clean(?!ly)|wash|detergent|reinig|wasch|nettoy|lav)/i.test(quote);
   return isRinsed || (isCleaned && reading.numbers.some(({ units }) => units.length > 0) && !isPlaced);
 }
 
@@ -149,7 +149,9 @@ function unread(
   reading: QuoteReading,
   others: readonly WalkChoice[],
 ): Question {
-  const reason = reasonIn(record, sentence) ?? (isGeneral(reading, sentence) ? 'general advice' : undefined);
+  const isField = hasField(record, sentence, reading, 'likely');
+  const isAdvice = isGeneral(reading, sentence) && !hasField(record, sentence, reading, 'surely');
+  const reason = reasonIn(record, sentence) ?? (isAdvice ? 'general advice' : undefined);
   if (reason !== undefined) {
     const first = {
       label: `Nothing to encode here: ${reason}`,
@@ -162,7 +164,7 @@ function unread(
     };
   }
   const keep = keepQuoted(record, sentence);
-  return hasField(record, sentence, reading)
+  return isField
     ? { asks: notRead, choices: [leaveOpen(), ...others.slice(0, 1), ...keep, ...others.slice(1)] }
     : { asks: noField, choices: [...keep, leaveOpen(), ...others] };
 }
@@ -179,7 +181,7 @@ function keepQuoted(record: FileRecord, sentence: Sentence): readonly WalkChoice
 
 /** Words of the work: a sentence with one of them may ask for something. */
 const workWords =
-  /clean|wash|water|detergent|agent|solution|steril|temperature|heat|dry|pack|store|cool|inspect|check|test|remov|apart|replac|discard|open|clos|unscrew|withdraw|attach|detach|connect|lubric|oil\b|wipe|keep|protect|avoid|place\b|load|cover|flush|rinse|brush|must|only|never|not\b|reinig|wasser|temperatur|prüf|nur\b|nicht\b|nettoy|eau\b|stéril|seulement/i;
+  /clean|wash|water|detergent|agent|solution|steril|temperature|heat|dry|pack|store|cool|inspect|check|test|remov|apart|replac|discard|spray|delay|end of life|service life|worn|wear\b|damage|open|clos|unscrew|withdraw|attach|detach|connect|lubric|oil\b|wipe|keep|protect|avoid|place\b|load|cover|flush|rinse|brush|must|only|never|not\b|reinig|wasser|temperatur|prüf|nur\b|nicht\b|nettoy|eau\b|stéril|seulement/i;
 
 /** No number, no step, nothing forbidden, and no heading that asks for something. */
 function isGeneral({ numbers, stages, negations, language }: QuoteReading, { quote, section }: Sentence): boolean {

@@ -107,6 +107,27 @@ const rows: readonly (readonly [string, string, string])[] = [
     'point_of_use:\n  flush_now: {at_least: 30 mL, src: s5}',
   ],
   ['Sterilization', 'Temperature Time at temperature Drying', ''],
+  [
+    'Disinfection',
+    'Chemical disinfection is not a substitute for sterilization.',
+    'disinfection:\n  not_a_substitute: true\n  src: s5',
+  ],
+  [
+    'Automated cleaning',
+    'Dry with hot air at 90 °C for 15 minutes.',
+    'mechanical:\n  dry: {temp: {stated: 90 °C, src: s5}, time: {stated: 15 min, src: s5}}',
+  ],
+  ['Sterilization', 'Drying time: 30 minutes for wrapped sets, 20 minutes for pouches.', ''],
+  [
+    'Limitations',
+    'Do not exceed 60 minutes between use and cleaning.',
+    'point_of_use:\n  max_delay: {at_most: 60 min, src: s5}',
+  ],
+  [
+    'Cleaning: ultrasonic',
+    'Degas the bath for 5 minutes before use.',
+    'ultrasonic:\n  degas: {stated: 5 min, src: s5}',
+  ],
   ['Preparation', 'Open all stopcocks.', 'disassembly:\n  open:\n    - all stopcocks\n  src: s5'],
   [
     'Preparation',
@@ -150,7 +171,7 @@ const rows: readonly (readonly [string, string, string])[] = [
 ];
 
 function from(quote: string, section = '', more = ''): { readonly made: string; readonly found: FieldsFromQuote } {
-  const above = section === '' ? '' : `section: ${section}, `;
+  const above = section === '' ? '' : `section: ${JSON.stringify(section)}, `;
   const text = `kind: device\nid: pale\nstatements:\n${more}  s5: {doc: D, rev: A, page: 5, ${above}quote: ${JSON.stringify(quote)}}\n`;
   const { tree } = readTree(text);
   const found =
