@@ -1,6 +1,6 @@
 import { startedBy } from '../host/helper-thread.ts';
 import { checkCommand } from './check-command.ts';
-import { processIo } from './process-io.ts';
+import { endProcess, processIo } from './process-io.ts';
 import { runCommand } from './run-command.ts';
 import { help } from './together/helper.ts';
 import { helperWord } from './together/messages.ts';
@@ -9,7 +9,7 @@ import { helperWord } from './together/messages.ts';
 const [, , , ...words] = process.argv;
 const starter = words[0] === helperWord ? startedBy() : undefined;
 if (starter !== undefined) help(starter);
-else
-  runCommand(checkCommand, words, processIo('traywright-check.cjs')).then((code) => {
-    process.exitCode = code;
-  });
+else {
+  const io = processIo('traywright-check.cjs');
+  runCommand(checkCommand, words, io).then((code) => endProcess(code, io));
+}

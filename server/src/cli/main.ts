@@ -1,6 +1,5 @@
-import { processIo } from './process-io.ts';
+import { endProcess, processIo } from './process-io.ts';
 import { run } from './run.ts';
 
-run(process.argv.slice(2), processIo('traywright-core.cjs')).then((code) => {
-  process.exitCode = code;
-});
+const io = processIo('traywright-core.cjs');
+run(process.argv.slice(2), io).then((code) => endProcess(code, io));
