@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
-import { closeCompletions, goTo, text, undo } from './text.ts';
+import { acceptCompletion, closeCompletions, completions, goTo, text, undo } from './text.ts';
 import { until } from './wait.ts';
 import { chooseByName, focusText, openFile, quickInputQuestion, quickList, runCommand, useTheme } from './window.ts';
 
@@ -122,6 +122,49 @@ describe('Enter', () => {
 });
 
 describe('adding by questions', () => {
+  it('is the first thing offered behind a dash', async () => {
+    await openFile(editor, 'sterilizers/S1.ifu.yaml');
+    const before = await text(editor);
+    const line = await lineWith('S1-gr121-30-30');
+    await endOf(line);
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 5);
+    const offered = await completions(editor);
+    expect(offered[0]?.label).toBe('Add a further cycle…');
+    await screenshot(editor, 'add-behind-dash');
+    await acceptCompletion(editor, 'Add a further cycle…');
+    await answer('Name on the screen', 'PV134-18-40');
+    await answer('Method', 'steam-prevac');
+    for (const part of [
+      'Terminal',
+      'Temperature',
+      'Below',
+      'Above',
+      'Exposure',
+      'Drying',
+      'Highest load',
+      'Qualified',
+    ]) {
+      await asked(part);
+      await editor.page.keyboard.press('Enter');
+    }
+    await until('the question for more', async () =>
+      (await quickInputQuestion(editor)).includes('anything else') ? true : undefined,
+    );
+    await editor.page.keyboard.press('Enter');
+    await asked('Id');
+    await editor.page.keyboard.press('Enter');
+    const added = '  - {id: S1-PV134-18-40, name_on_screen: PV134-18-40, modality: steam-prevac}';
+    await until(
+      'the cycle in place of the dash',
+      async () => ((await linesFrom(line, 2))[1] === added ? true : undefined),
+      {
+        describe: () => text(editor),
+      },
+    );
+    await backTo(before);
+  });
+
   it('a cycle of a washer, by keyboard', async () => {
     await openFile(editor, 'washers/W1.ifu.yaml');
     const before = await text(editor);

@@ -78,9 +78,8 @@ function valueBlocks(
   const node = chain[chain.length - 1];
   if (node?.node === 'quantity') return quantityBlocks(node, named, location);
   if (node?.node === 'text' && node.refers !== undefined) return referenceBlocks(node, entity, view);
-  if (last.shape?.form === 'words' && last.tree.node === 'scalar')
-    return wordBlocks(last.tree.text, last.shape.words, named);
-  return [];
+  const words = last.shape?.form === 'words' ? last.shape.words : (named?.suggestions ?? last.shape?.suggestions);
+  return words === undefined || last.tree.node !== 'scalar' ? [] : wordBlocks(last.tree.text, words, named);
 }
 
 function quantityBlocks(quantity: Quantity, named: Field | undefined, { steps }: Location): readonly Block[] {

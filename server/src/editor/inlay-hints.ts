@@ -1,10 +1,12 @@
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
+import { spokenMethod } from '../model/method-names.ts';
 import type { Requirement } from '../model/node.ts';
-import { requirementsIn } from '../model/walk.ts';
+import { nodesIn, requirementsIn } from '../model/walk.ts';
 import { governingOfSet } from '../route/explanation.ts';
 import { routeOfSet } from '../route/route.ts';
+import { deviceName } from '../rules/support/device-names.ts';
 import { indexCaution } from './cautions.ts';
 
 /** A few words shown behind a place, without being part of the text. */
@@ -14,14 +16,33 @@ export interface InlayHint {
   readonly about: string;
 }
 
-/** Beside the cycle of a set's card who governs it; behind a number without a bound word how this site judges it. */
+/** Beside the cycle of a set's card who governs it; behind a number without a bound word how this site judges it; what a code stands for. */
 export function inlayHintsOf(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
   const hints = isOfKind(entity, 'set') ? [...cycleHint(entity, view)] : [];
   for (const requirement of requirementsIn(entity)) {
     const hint = statedHint(requirement, view);
     if (hint !== undefined) hints.push(hint);
   }
-  return hints;
+  return [...hints, ...methodHints(entity)];
+}
+
+/** `Take-apart scissors` for `device/duskwell-lap-scissors-takeapart`; what is no device by its id. */
+function calledBy(who: string, view: LibraryView): string {
+  const [kind, id = ''] = [who.slice(0, who.indexOf('/')), who.slice(who.indexOf('/') + 1)];
+  const device = kind === 'device' ? view.get('device', id) : undefined;
+  return device === undefined ? id : deviceName(device);
+}
+
+const methodKeys: ReadonlySet<string | number> = new Set(['modality', 'modalities', 'what', 'methods']);
+
+/** Methods whose word is a code that nobody says aloud. */
+function methodHints(entity: AnyEntity): readonly InlayHint[] {
+  return nodesIn(entity).flatMap((node) => {
+    const name = node.node === 'text' ? spokenMethod(node.text) : undefined;
+    const key = typeof node.at.key === 'number' ? node.at.parent?.key : node.at.key;
+    if (name === undefined || key === undefined || !methodKeys.has(key)) return [];
+    return [{ at: node.at.span.end, text: name, about: 'What the word of the file stands for.' }];
+  });
 }
 
 function cycleHint(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
@@ -29,7 +50,7 @@ function cycleHint(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
   const rows = view.ask(governingOfSet, rootOfEntity(entity).id);
   const named = rows.filter(({ parameter }) => ['Drying time', 'Exposure', 'Temperature'].includes(parameter));
   const words = named.map(({ parameter, required, governedBy }) => {
-    const owners = governedBy.map(({ who }) => who.slice(who.indexOf('/') + 1));
+    const owners = governedBy.map(({ who }) => calledBy(who, view));
     return `${parameter} ${required}: ${owners.slice(0, 2).join(' and ')}${owners.length > 2 ? ` and ${owners.length - 2} more` : ''}`;
   });
   const [first] = words.toReversed();

@@ -18,11 +18,17 @@ export interface ItemList {
 
 /** All lists of a file: those that are written, then those of the schema whose items have fields and that are not. */
 export function listsIn(root: MapTree, shape: RecordShape): readonly ItemList[] {
-  const written: ItemList[] = [];
-  collect(root, shape, [], written);
+  const written = writtenLists(root, shape);
   const known = new Set(written.map(({ path }) => path.join('.')));
   const absent = absentLists(shape, [], 2).filter(({ path }) => !known.has(path.join('.')));
   return [...written, ...absent];
+}
+
+/** Those that are written, in the order of the file. */
+export function writtenLists(root: MapTree, shape: RecordShape): readonly ItemList[] {
+  const written: ItemList[] = [];
+  collect(root, shape, [], written);
+  return written;
 }
 
 /** A list by the path that it was given out with. */
@@ -32,8 +38,8 @@ export function listAt(root: MapTree, shape: RecordShape, path: string): ItemLis
 
 /** The written lists around a place of the text, innermost first. The line of the key counts, and so do empty lines at the end. */
 export function listsAround(root: MapTree, shape: RecordShape, text: string, offset: number): readonly ItemList[] {
-  return listsIn(root, shape)
-    .filter(({ key, span }) => key !== undefined && span.start <= offset && offset <= endOfLines(text, span.end))
+  return writtenLists(root, shape)
+    .filter(({ span }) => span.start <= offset && offset <= endOfLines(text, span.end))
     .toSorted((a, b) => b.path.length - a.path.length);
 }
 

@@ -4,7 +4,7 @@ import type { FileRecord } from '../library/file-record.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { titleOf } from './add-item.ts';
-import { type ItemList, listsIn } from './item-lists.ts';
+import { type ItemList, writtenLists } from './item-lists.ts';
 import { sentencesOf } from './open-sentences.ts';
 import { statementsFromRaw } from './raw-statements.ts';
 
@@ -22,18 +22,22 @@ export interface Waiting {
   readonly words: string;
   /** They stand there as they were pasted. */
   readonly pasted: boolean;
+  /** The last line of many, where the cursor stands after they were pasted. */
+  readonly end?: Span;
 }
+
+/** Lines between a place and its other end that are seen together. */
+const mostOnScreen = 20;
 
 /** Undefined where none waits. The file need not be readable: pages that were only just pasted never are. */
 export function waitingSentences({ text, kind }: FileRecord, tree: MapTree | undefined): Waiting | undefined {
   const raw = kind === undefined ? undefined : statementsFromRaw(text, kind, tree);
   if (raw !== undefined) {
     const at = { start: raw.span.start, end: raw.span.start + 'statements'.length };
-    return {
-      at,
-      words: `${counted(raw.count, 'pasted sentence')} ${raw.count === 1 ? 'waits' : 'wait'}`,
-      pasted: true,
-    };
+    const words = `${counted(raw.count, 'pasted sentence')} ${raw.count === 1 ? 'waits' : 'wait'}`;
+    const last = raw.span.start + text.slice(raw.span.start, raw.span.end).trimEnd().length;
+    const isLong = text.slice(raw.span.start, last).split('\n').length > mostOnScreen;
+    return { at, words, pasted: true, ...(isLong && { end: { start: last, end: last } }) };
   }
   const entry = tree?.entries.find(({ key }) => key.text === 'statements');
   if (tree === undefined || entry === undefined) return undefined;
@@ -45,22 +49,24 @@ export function waitingSentences({ text, kind }: FileRecord, tree: MapTree | und
 /** What is to be done next at places of the file. */
 export function workLensesOf(record: FileRecord, tree: MapTree | undefined): readonly WorkLens[] {
   const waiting = waitingSentences(record, tree);
-  const sentences: readonly WorkLens[] =
-    waiting === undefined
-      ? []
-      : [{ at: waiting.at, text: `${waiting.words}: turn ${nextWords(waiting)} into fields`, leads: 'sentences' }];
+  const sentences = waiting === undefined ? [] : sentenceLenses(waiting);
   if (tree === undefined || record.kind === undefined) return sentences;
-  const lists = listsIn(tree, shapeOf(record.kind)).filter((list) => hasLine(list, record.text));
+  const lists = writtenLists(tree, shapeOf(record.kind)).filter((list) => hasLine(list, record.text));
   return [...sentences, ...lists.flatMap(addingLens)];
 }
 
-function nextWords({ words }: Waiting): string {
-  return words.startsWith('1 ') ? 'it' : 'them';
+function sentenceLenses({ at, end, words }: Waiting): readonly WorkLens[] {
+  const text = `${words}: turn ${words.startsWith('1 ') ? 'it' : 'them'} into fields`;
+  return [at, ...(end === undefined ? [] : [end])].map((place) => ({ at: place, text, leads: 'sentences' }));
 }
+
+/** What is written once, when a file begins. */
+const written: ReadonlySet<string> = new Set(['sources']);
 
 /** A list inside the item of a list has none: a file would be full of them. */
 function hasLine({ path, key, shape }: ItemList, text: string): boolean {
-  if (key === undefined || shape.item.form !== 'record' || path.some((part) => /^\d+$/.test(part))) return false;
+  const isInItem = path.some((part) => /^\d+$/.test(part));
+  if (key === undefined || shape.item.form !== 'record' || isInItem || written.has(path.join('.'))) return false;
   return text.slice(text.lastIndexOf('\n', key.start) + 1, key.start).trim() === '';
 }
 

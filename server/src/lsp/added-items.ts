@@ -16,6 +16,8 @@ import { textEditsOf } from './workspace-edit.ts';
 export interface NamedList {
   readonly path: string;
   readonly title: string;
+  /** A dash of it waits with nothing behind it. */
+  readonly waits: boolean;
 }
 
 const mostAnswers = 500;
@@ -29,7 +31,8 @@ export function namedListsAt(at: DocumentAt, offset: number): readonly NamedList
 }
 
 function named(list: ItemList): NamedList {
-  return { path: list.path.join('.'), title: titleOf(list) };
+  const waits = list.shape.item.form === 'record' && list.tree?.items.some(({ node }) => node === 'empty') === true;
+  return { path: list.path.join('.'), title: titleOf(list), waits };
 }
 
 /** Every list of the file: those around the place first. */
@@ -42,7 +45,8 @@ export async function listsToAddTo(params: unknown, places: DocumentPlaces): Pro
   const around = listsAround(tree, shape, at.record.text, offsetIn(at, params) ?? -1);
   const rest = listsIn(tree, shape).filter(({ path }) => around.every((one) => one.path.join('.') !== path.join('.')));
   return [...around, ...rest].map((list) => ({
-    ...named(list),
+    path: list.path.join('.'),
+    title: titleOf(list),
     about: list.field.description,
     where: placeWords(list, at),
     here: around.includes(list),

@@ -6,6 +6,7 @@ import type { Offer } from '../editor/offer.ts';
 import { asPlain, asSnippet, hasHoles } from '../editor/offer.ts';
 import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
 import { fileForm } from '../syntax/edits.ts';
+import { namedListsAt } from './added-items.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import type { DocumentPlaces, PlaceAt } from './document-places.ts';
 import { rangeOf } from './places.ts';
@@ -36,7 +37,28 @@ export async function completionList(
   if (at === undefined) return null;
   const { offers, more } = completionsAt(at.record, at.offset, at.home.engine.view(), rules);
   const lineEnd = fileForm(at.record.text).lineEnd;
-  return { isIncomplete: more, items: offers.map((offer, index) => itemOf(offer, index, { at, lineEnd, abilities })) };
+  const items = offers.map((offer, index) => itemOf(offer, index, { at, lineEnd, abilities }));
+  return { isIncomplete: more, items: [...askingItems(at, places, abilities), ...items] };
+}
+
+/** Behind a dash where nothing stands yet: the item can be asked for part by part. */
+function askingItems(at: PlaceAt, places: DocumentPlaces, { addCommand }: ClientAbilities): readonly CompletionItem[] {
+  const start = at.record.text.lastIndexOf('\n', at.offset - 1) + 1;
+  if (addCommand === undefined || !/^\s*- *$/.test(at.record.text.slice(start, at.offset))) return [];
+  const [list] = namedListsAt(at, at.offset);
+  if (list === undefined || !list.waits) return [];
+  return [
+    {
+      label: `${list.title}…`,
+      kind: CompletionItemKind.Event,
+      // Before every number.
+      sortText: '!',
+      ...detailOf('asks part by part', { completionWords: true }),
+      insertTextFormat: InsertTextFormat.PlainText,
+      textEdit: { range: rangeOf(at.record, { start: at.offset, end: at.offset }), newText: '' },
+      command: { title: list.title, command: addCommand, arguments: [places.uriOf(at, at.home.file), list.path] },
+    },
+  ];
 }
 
 interface Form {
@@ -75,7 +97,7 @@ function itemOf(offer: Offer, index: number, { at, lineEnd, abilities }: Form): 
 /** Where the editor shows words beside every entry, so that choices can be compared; else beside the one in focus. */
 function detailOf(
   detail: string,
-  { completionWords }: ClientAbilities,
+  { completionWords }: Pick<ClientAbilities, 'completionWords'>,
 ): Pick<CompletionItem, 'detail' | 'labelDetails'> {
   if (detail === '') return {};
   const words = detail.length > longestDetail ? `${detail.slice(0, longestDetail)}…` : detail;

@@ -6,8 +6,13 @@ const spoken: ReadonlyMap<string, string> = new Map([
   ['steam-sfpp', 'steam with flushes and pulses'],
 ]);
 
+/** What people say for such a code; undefined for every other word. */
+export function spokenMethod(word: string): string | undefined {
+  return spoken.get(word);
+}
+
 /** `vaporised hydrogen peroxide (vh2o2)`; every other word is as it stands in the file. */
 export function methodWords(word: string): string {
-  const name = spoken.get(word);
+  const name = spokenMethod(word);
   return name === undefined ? word : `${name} (${word})`;
 }

@@ -6,6 +6,8 @@ import { inlayHintsOf } from '../../../server/src/editor/inlay-hints.ts';
 import { lensesOf } from '../../../server/src/editor/lenses.ts';
 import { asPlainText } from '../../../server/src/editor/text-blocks.ts';
 import { wordMarksOf } from '../../../server/src/editor/word-marks.ts';
+import { workLensesOf } from '../../../server/src/editor/work-lenses.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { pathFrom } from '../../../server/src/library/kept-file.ts';
 import { shapeOf } from '../../../server/src/schema/shapes.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
@@ -63,6 +65,36 @@ describe('hints and lenses', () => {
   it('behind a bare number how the site judges it', () => {
     const hints = inlayHintsOf(entityOf('devices/brindlewick-irrigating-tip.ifu.yaml'), view);
     expect(hints.map(({ text }) => text)).toContain('judged as a setpoint');
+  });
+
+  it('behind a code word what people say for it', () => {
+    const hints = inlayHintsOf(entityOf('devices/lintrel-pressure-probe.ifu.yaml'), view);
+    expect(hints.map(({ text }) => text)).toContain('vaporised hydrogen peroxide');
+    expect(hints.map(({ text }) => text)).toContain('ethylene oxide');
+  });
+
+  it('above a list what may be added, and above sentences how many wait', () => {
+    const lensesOfText = (text: string): readonly string[] => {
+      const { tree } = readTree(text);
+      const record = readRuleFile(fileId('here.ifu.yaml'), text);
+      return workLensesOf(record, tree?.node === 'map' ? tree : undefined).map(
+        (lens) => `${lens.at.start} ${lens.text}`,
+      );
+    };
+    const head = 'kind: device\nid: a\nstatements:\n';
+    expect(lensesOfText(`${head}  s1: {doc: X-1, rev: A, page: 2, quote: "Dry it."}\nlumens:\n  - {id: b}\n`)).toEqual([
+      '19 1 sentence waits: turn it into fields',
+      '83 Add a further lumen…',
+    ]);
+    expect(lensesOfText(`${head}Wash it well.\nDry it.\n`)[0]).toBe(
+      '19 2 pasted sentences wait: turn them into fields',
+    );
+    const many = `${head}${'Wash it well.\n'.repeat(30)}`;
+    expect(lensesOfText(many).map((lens) => lens.replace(/^\d+ /, ''))).toEqual([
+      '30 pasted sentences wait: turn them into fields',
+      '30 pasted sentences wait: turn them into fields',
+    ]);
+    expect(lensesOfText('kind: device\nid: a\n')).toEqual([]);
   });
 
   it('above a device its sets, what it governs, its questions and its citations', () => {
