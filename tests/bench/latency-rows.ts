@@ -24,6 +24,7 @@ export function latencyRows(
       'server: key to findings among questions for hints, lenses, outline and the like',
       latency.amongQuestions,
     ),
+    ...waitRows('server: key to findings, sent to a client that does not ask, such as Neovim', latency.unasked),
     ...waitRows('server: key to what may be written there, 400 lines', latency.completions),
     ...startRows(latency, floor?.wallMs ?? Number.NaN),
     {

@@ -27,6 +27,8 @@ export interface Latency {
   /** The same while the client asks with each key for all that it shows besides findings. */
   readonly amongQuestions: Waits;
   readonly completions: Waits;
+  /** For a client that does not ask for findings: until those of its last key are sent. */
+  readonly unasked: Waits;
   /** Largest resident memory. */
   readonly peakMb: number;
   readonly findings: number;
@@ -61,9 +63,23 @@ async function measured(): Promise<Latency> {
   const keyWaits = await typing(ours, floor, Number(keys));
   const amongQuestions = await typing(ours, floor, Number(keys) / 2, (key) => ours.typeAmongQuestions(key));
   const completions = await asking(ours, floor, Number(keys) / 4);
-  await floor.end();
   const { peakMb } = JSON.parse(await ours.end()) as { peakMb: number };
-  return { ownFaults, allFindings, wholeLibrary, keys: keyWaits, amongQuestions, completions, peakMb, findings };
+  const unasked = await typingUnasked(floor, Number(keys) / 2);
+  await floor.end();
+  const waits = { keys: keyWaits, amongQuestions, completions, unasked };
+  return { ownFaults, allFindings, wholeLibrary, ...waits, peakMb, findings };
+}
+
+/** With a server of its own, once it has checked the whole library. */
+async function typingUnasked(floor: Served, count: number): Promise<Waits> {
+  const ours = await Served.start(server, library, file, undefined, 'waits');
+  const counted = ours.watchAll();
+  await ours.open(typist.text);
+  await counted;
+  await typing(ours, floor, 20);
+  const waits = await typing(ours, floor, count);
+  await ours.end();
+  return waits;
 }
 
 /** One person at one text: each part of the measuring goes on where the last one stopped. */

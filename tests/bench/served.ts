@@ -39,6 +39,16 @@ const capabilities: InitializeParams['capabilities'] = {
   window: { workDoneProgress: true },
 };
 
+/** What a client says that never asks for findings, such as Neovim in its older forms: they are sent to it. */
+function withoutAsking({ workspace, textDocument, ...rest }: typeof capabilities): typeof capabilities {
+  const { diagnostics: _refreshes, ...ofWorkspace } = workspace ?? {};
+  const { diagnostic: _pulls, ...ofText } = textDocument ?? {};
+  return { ...rest, workspace: ofWorkspace, textDocument: { ...ofText, publishDiagnostics: { versionSupport: true } } };
+}
+
+/** Whether the client asks for findings, where the server can be asked, or waits until they are sent. */
+export type Manner = 'asks' | 'waits';
+
 /** Registrations, progress, wishes to be asked again: all taken. */
 const wishes = [
   'client/registerCapability',
@@ -90,14 +100,20 @@ export class Served {
   }
 
   /** Starts the program and greets it. `folder` is the library that is open, `document` the absolute path of the file that will be. */
-  static async start(program: string, folder: string, document: string, probe?: string): Promise<Served> {
+  static async start(
+    program: string,
+    folder: string,
+    document: string,
+    probe?: string,
+    manner: Manner = 'asks',
+  ): Promise<Served> {
     const served = new Served(program, document, probe);
     const greeting = await served.#connection.sendRequest<{ capabilities: { diagnosticProvider?: unknown } }>(
       'initialize',
       {
         processId: null,
         rootUri: null,
-        capabilities,
+        capabilities: manner === 'asks' ? capabilities : withoutAsking(capabilities),
         workspaceFolders: [{ uri: uriOfPath(folder), name: 'library' }],
         initializationOptions: { status: true, ruleLinkScheme: 'traywright-rule' },
       },
