@@ -23,7 +23,7 @@ export function reachedFrom(changed: Iterable<number>, state: LibraryState, agai
   const keys = setOf(begin);
   const answers = answersReached(keys, state.answers, again);
   const files = new Set<number>();
-  for (let place = 0; place < state.reads.count; place++) if (keys.hasAny(state.reads.row(place))) files.add(place);
+  for (let place = 0; place < state.reads.count; place++) if (keys.hasAnyOf(state.reads, place)) files.add(place);
   return { files, answers };
 }
 
@@ -39,7 +39,7 @@ function answersReached(keys: HashSet, { keys: own, reads }: KnownAnswers, again
   for (let before = -1; before !== keys.size; ) {
     before = keys.size;
     for (let place = 0; place < own.length; place++) {
-      if (reached.has(place) || !keys.hasAny(reads.row(place))) continue;
+      if (reached.has(place) || !keys.hasAnyOf(reads, place)) continue;
       reached.add(place);
       if (again?.stays(place) !== true) keys.add(own[place] ?? 0);
     }

@@ -1,4 +1,5 @@
 import type { IndexKey } from '../../library/keys.ts';
+import type { Rows } from './rows.ts';
 
 /**
  * A key as a number of 32 bits. Two keys may share one: whoever compares numbers in place of keys finds too much now and then, never too
@@ -43,8 +44,13 @@ export class HashSet {
     this.#glance[hash & 0xffff] = 1;
   }
 
-  hasAny(hashes: Uint32Array): boolean {
-    for (const hash of hashes) if (this.#glance[hash & 0xffff] === 1 && this.#hashes.has(hash)) return true;
+  /** Whether any number of one list is among these. The list is read where it lies: tens of thousands are looked through again and again. */
+  hasAnyOf({ ends, values }: Rows<Uint32Array>, index: number): boolean {
+    const end = ends[index] ?? 0;
+    for (let at = index === 0 ? 0 : (ends[index - 1] ?? 0); at < end; at++) {
+      const hash = values[at] ?? 0;
+      if (this.#glance[hash & 0xffff] === 1 && this.#hashes.has(hash)) return true;
+    }
     return false;
   }
 }

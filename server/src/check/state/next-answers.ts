@@ -23,12 +23,10 @@ export function nextAnswers(
 ): KnownAnswers {
   const asked = new Set(given.flatMap(({ keys }) => [...keys]));
   const held = new Set<string>();
+  for (const [place, key] of before.keys.entries())
+    if (asked.has(key) && !reached.has(place)) held.add(nameOf(key, before.reads.row(place)));
   const writer = new AnswersWriter();
-  for (const { place, key, row, brief } of answersIn(before)) {
-    if (reached.has(place)) continue;
-    if (asked.has(key)) held.add(nameOf(key, row));
-    writer.add(key, row, brief);
-  }
+  writer.addAllBut(reached, before);
   const fresh = given.flatMap((answers) => [...answersIn(answers)]);
   for (const { key, row, brief } of fresh.sort((a, b) => a.key - b.key || inOrder(a.row, b.row))) {
     const name = nameOf(key, row);
@@ -41,7 +39,6 @@ export function nextAnswers(
 type BriefWords = readonly [query: string, argument: string, words: string];
 
 interface AnswerRow {
-  readonly place: number;
   readonly key: number;
   readonly row: Uint32Array;
   readonly brief: BriefWords | undefined;
@@ -49,18 +46,33 @@ interface AnswerRow {
 
 function* answersIn({ keys, reads, brief }: KnownAnswers): Iterable<AnswerRow> {
   const words = new Map(brief.map(([place, ...others]): [number, BriefWords] => [place, others]));
-  for (const [place, key] of keys.entries()) yield { place, key, row: reads.row(place), brief: words.get(place) };
+  for (const [place, key] of keys.entries()) yield { key, row: reads.row(place), brief: words.get(place) };
 }
 
 class AnswersWriter {
   readonly #keys: number[] = [];
-  readonly #reads = new RowsWriter(Uint32Array);
+  readonly #reads = new RowsWriter<Uint32Array>(Uint32Array);
   readonly #brief: BriefAnswer[] = [];
 
   add(key: number, row: ArrayLike<number>, brief: BriefWords | undefined): void {
     if (brief !== undefined) this.#brief.push([this.#keys.length, ...brief]);
     this.#keys.push(key);
     this.#reads.add(row);
+  }
+
+  /** Those at all places but a few, in stretches: there are tens of thousands. */
+  addAllBut(few: ReadonlySet<number>, { keys, reads, brief }: KnownAnswers): void {
+    const places = new Uint32Array(keys.length);
+    let from = 0;
+    for (let place = 0; place <= keys.length; place++) {
+      const key = few.has(place) ? undefined : keys[place];
+      if (key !== undefined) places[place] = this.#keys.push(key) - 1;
+      else {
+        this.#reads.addRows(reads, from, place);
+        from = place + 1;
+      }
+    }
+    for (const [place, ...words] of brief) if (!few.has(place)) this.#brief.push([places[place] ?? 0, ...words]);
   }
 
   done(): KnownAnswers {
