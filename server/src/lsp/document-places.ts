@@ -1,4 +1,4 @@
-import type { TextDocumentPositionParams } from 'vscode-languageserver';
+import type { TextDocumentIdentifier, TextDocumentPositionParams } from 'vscode-languageserver';
 import type { FileId } from '../base/brand.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { readTree } from '../syntax/read.ts';
@@ -41,6 +41,11 @@ export class DocumentPlaces {
     const address = addressOf(uri);
     await this.workbench.textTaken(address);
     return this.#at(address);
+  }
+
+  /** Resolves with the newest text taken in, for what is asked about a text as it stands. */
+  async taken({ textDocument }: { readonly textDocument: TextDocumentIdentifier }): Promise<void> {
+    await this.workbench.textTaken(addressOf(textDocument.uri));
   }
 
   #at(address: string): DocumentAt | undefined {

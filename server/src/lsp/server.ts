@@ -118,7 +118,7 @@ function attach(
   );
   connection.onDidChangeWatchedFiles(session.notification(({ changes }) => workbench.diskChanged(changesOf(changes))));
   attachDocuments(connection, session, workbench, reports, delivery);
-  attachLookups(connection, session, new Lookups(places, abilities), outside);
+  attachLookups(connection, session, places, abilities, outside);
   const parts = { places, abilities, rules: outside.rules, versions: delivery.versions };
   attachWriting(connection, session, parts);
   attachReading(connection, session, parts);
@@ -159,10 +159,22 @@ function attachDocuments(
   documents.listen(connection);
 }
 
-function attachLookups(connection: Connection, session: Session, lookups: Lookups, { rules }: Outside): void {
+function attachLookups(
+  connection: Connection,
+  session: Session,
+  places: DocumentPlaces,
+  abilities: ClientAbilities,
+  { rules }: Outside,
+): void {
+  const lookups = new Lookups(places, abilities);
   connection.onHover(session.request((params) => lookups.hover(params)));
   connection.onDefinition(session.request((params) => lookups.definition(params)));
-  connection.onDocumentSymbol(session.request(({ textDocument }) => lookups.symbols(textDocument.uri)));
+  connection.onDocumentSymbol(
+    session.shownRequest(
+      ({ textDocument }) => lookups.symbols(textDocument.uri),
+      (params) => places.taken(params),
+    ),
+  );
   connection.onRequest(
     explainRequest,
     session.request((params: unknown) => {

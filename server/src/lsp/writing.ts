@@ -73,9 +73,7 @@ export function attachWriting(connection: Connection, session: Session, parts: W
 /** Answers that help reading. */
 export function attachReading(connection: Connection, session: Session, { places, abilities }: WritingParts): void {
   const reading = new Reading(places, abilities);
-  const taken = async ({ textDocument }: { readonly textDocument: TextDocumentIdentifier }): Promise<void> => {
-    await places.text(textDocument.uri);
-  };
+  const taken = (params: { readonly textDocument: TextDocumentIdentifier }) => places.taken(params);
   connection.onFoldingRanges(session.shownRequest(({ textDocument }) => reading.folds(textDocument.uri), taken));
   connection.onSelectionRanges(session.request((params) => reading.selections(params)));
   connection.languages.semanticTokens.on(

@@ -88,6 +88,25 @@ describe('the counts', () => {
 });
 
 describe('typing', () => {
+  it('how a text is shown is answered behind what is wrong with it, also when it was asked before', async () => {
+    folder = new TestFolder({ 'library.ifu.yaml': libraryText, 'pale.ifu.yaml': deviceText('pale', '130 C') });
+    const textDocument = { uri: folder.uri('pale.ifu.yaml') };
+    const options = { folders: [folder.path], rules: [hotLimit], capabilities: pulling };
+    const client = await TestClient.start(options);
+    await client.open(textDocument.uri, deviceText('pale', '130 C'));
+    await client.connection.sendRequest('textDocument/diagnostic', { textDocument });
+    await client.replace(textDocument.uri, deviceText('pale', '150 C'));
+    const answered: string[] = [];
+    const methods = ['documentSymbol', 'foldingRange', 'semanticTokens/full', 'diagnostic'];
+    await Promise.all(
+      methods.map(async (method) => {
+        await client.connection.sendRequest(`textDocument/${method}`, { textDocument });
+        answered.push(method);
+      }),
+    );
+    expect(answered[0]).toBe('diagnostic');
+  });
+
   it('is answered for the file itself at once; the files that it affects follow in the next pause', async () => {
     const judged: string[] = [];
     const slow = defineRule({
