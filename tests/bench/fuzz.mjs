@@ -12,6 +12,7 @@ const { status } = spawnSync(
     'tests/vitest.config.ts',
     'tests/unit/fuzz',
     'tests/unit/schema/passes.test.ts',
+    'tests/unit/sheet/archive.test.ts',
     'tests/cli/resumed-check.test.ts',
     'tests/unit/editor/completion-property.test.ts',
   ],
