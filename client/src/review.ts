@@ -64,7 +64,7 @@ function fileFrom(from: unknown): Uri | undefined {
 async function askFile(): Promise<Uri | 'all' | undefined> {
   const all = { label: 'All files of the library', description: 'every change since the last recorded state' };
   const files = (await ruleFiles()).map((uri) => ({ label: workspace.asRelativePath(uri), uri }));
-  const items: readonly (QuickPickItem & { readonly uri?: Uri })[] = [...files, all];
+  const items: readonly (QuickPickItem & { readonly uri?: Uri })[] = [all, ...files];
   const chosen = await window.showQuickPick(items, {
     title: 'Compare with Last Accepted',
     placeHolder: 'No rule file is open. Which one is to be compared?',

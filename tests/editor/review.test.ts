@@ -13,6 +13,8 @@ import {
   openFile,
   openFileLeft,
   pressUntilFocused,
+  quickInputQuestion,
+  quickList,
   runCommand,
   useTheme,
 } from './window.ts';
@@ -109,6 +111,21 @@ async function reviewOf(title: string): Promise<void> {
 }
 
 describe('the review of a revision', () => {
+  it('without an open file asks which one is meant', async () => {
+    await closeAll();
+    await runCommand(editor, 'Traywright: Compare with Last Accepted');
+    await until('the question', async () =>
+      (await quickInputQuestion(editor)).includes('No rule file is open. Which one is to be compared?')
+        ? true
+        : undefined,
+    );
+    const [first, ...files] = (await quickList(editor)).map(({ label }) => label);
+    expect(first).toBe('All files of the library');
+    expect(files.every((label) => label.endsWith('.ifu.yaml'))).toBe(true);
+    await screenshot(editor, 'which-file');
+    await editor.page.keyboard.press('Escape');
+  });
+
   it('opens by keyboard, beside both texts, with what changed and what it does here', async () => {
     await openFile(editor, scissors);
     await runCommand(editor, 'Traywright: Compare with Last Accepted');
