@@ -76,6 +76,8 @@ export class Served {
   #text = '';
   #version = 0;
   #pulls = false;
+  /** Findings that are as they were are not sent again: the answer to a question behind them says that there are no others. */
+  #asksBehind = false;
   /** Called with each set of findings that the server sends unasked. */
   #published: (params: PublishDiagnosticsParams) => void = () => undefined;
   /** Called when the server says how much it has checked. */
@@ -108,6 +110,7 @@ export class Served {
     manner: Manner = 'asks',
   ): Promise<Served> {
     const served = new Served(program, document, probe);
+    served.#asksBehind = manner === 'waits';
     const greeting = await served.#connection.sendRequest<{ capabilities: { diagnosticProvider?: unknown } }>(
       'initialize',
       {
@@ -211,7 +214,14 @@ export class Served {
       };
     });
     await change();
-    return findings;
+    return this.#asksBehind ? Promise.race([findings, this.#nothingNew()]) : findings;
+  }
+
+  /** The server sends what it found in a text before it answers what needs all of that text. */
+  async #nothingNew(): Promise<readonly Diagnostic[]> {
+    const params = { textDocument: { uri: this.#uri }, position: { line: 0, character: 0 } };
+    await this.#connection.sendRequest('textDocument/hover', params);
+    return [];
   }
 
   async #pull(): Promise<readonly Diagnostic[]> {
