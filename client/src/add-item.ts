@@ -70,7 +70,7 @@ async function chosenList(server: ServerConnection, place: Place): Promise<strin
   }
   const items = lists.map((list) => itemFor(list));
   const chosen = await window.showQuickPick(items, {
-    title: 'Add to a List',
+    title: 'Add a Cycle, Step, Part or Other Item',
     placeHolder: 'What do you want to add?',
     matchOnDescription: true,
     matchOnDetail: true,

@@ -125,4 +125,17 @@ describe('a check that takes up an earlier one', () => {
       { numRuns: runs(3), seed: 20250303 },
     );
   }, 600_000);
+
+  it('calls a device by its new name', async () => {
+    const cwd = folderWith(texts);
+    const results = join(folderWith({}), 'results');
+    const words = ['check', '--format', 'json'];
+    const around = { cwd, pdfReader, build: 'one', today: '2025-03-03' };
+    await cli([...words, '--cache', results], around);
+    for (const path of paths.filter((one) => one.startsWith('devices/'))) {
+      write(cwd, path, (texts[path] ?? '').replace(/^name: .*$/m, 'name: Renamed'));
+      const resumed = await cli([...words, '--cache', results], around);
+      expect(resumed, path).toEqual(await cli([...words, '--no-cache'], around));
+    }
+  }, 300_000);
 });

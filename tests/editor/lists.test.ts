@@ -169,7 +169,7 @@ describe('adding by questions', () => {
     await openFile(editor, 'washers/W1.ifu.yaml');
     const before = await text(editor);
     await goTo(editor, await lineWith('id: W1-gentle'), 9);
-    await runCommand(editor, 'Traywright: Add to a List');
+    await runCommand(editor, 'Traywright: Add a Cycle, Step, Part or Other Item');
     await until('the list of lists', async () =>
       (await quickInputQuestion(editor)).includes('What do you want to add') ? true : undefined,
     );
@@ -229,7 +229,7 @@ describe('adding by questions', () => {
 
   it('Escape at any question puts nothing in', async () => {
     const before = await text(editor);
-    await runCommand(editor, 'Traywright: Add to a List');
+    await runCommand(editor, 'Traywright: Add a Cycle, Step, Part or Other Item');
     await chooseByName(editor, 'further cycle', ({ label }) => label === 'Add a further cycle');
     await asked('Doses');
     await editor.page.keyboard.press('Escape');

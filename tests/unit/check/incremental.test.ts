@@ -85,4 +85,20 @@ describe('a library kept checked', () => {
     }
     expect(everything(engine)).toEqual(before);
   });
+
+  it('calls a device by its new name in every file at once', () => {
+    const texts = new Map(sample);
+    const engine = new Engine({ rules: allRules, today: testDay });
+    for (const [file, text] of texts) engine.set(file, text);
+    everything(engine);
+    const devices = sample.filter(([file]) => file.startsWith('devices/'));
+    for (const [index, [file, text]] of devices.entries()) {
+      // Some now share a name with the one before.
+      const renamed = text.replace(/^name: .*$/m, `name: Renamed ${Math.floor(index / 2)}`);
+      texts.set(file, renamed);
+      engine.set(file, renamed);
+      if (index % 4 === 3 || index === devices.length - 1) expect(everything(engine)).toEqual(fromScratch(texts));
+    }
+    expect(JSON.stringify(everything(engine))).toContain('Renamed 1');
+  }, 120_000);
 });
