@@ -84,28 +84,46 @@ function fitOf(
 }
 
 function stageOf(device: Device, quantity: number, demand: StageDemand, department: Department): StageFit {
-  const means = meansFor(device, quantity, demand, department);
-  const best = bestFit(means) ?? nothingThere(device, demand);
+  const trials = trialsFor(device, quantity, demand, department);
+  const judged = trials.map(({ machine, means, judgements }) => ({ machine, means, judgements }));
+  const best = bestFit(judged) ?? nothingThere(device, demand);
   const outcome = worstOf(best.judgements);
-  const fitting = means
+  const fitting = judged
     .map(({ machine, means, judgements }) => ({ machine, means, outcome: worstOf(judgements) }))
     .filter((one) => one.outcome !== 'fails');
-  const others = means.filter((one) => one !== best);
+  const others = trials.filter((_, at) => judged[at] !== best);
   return { stage: demand.stage, ...best, outcome, fitting, others };
 }
 
-function meansFor(device: Device, quantity: number, demand: StageDemand, department: Department): readonly Means[] {
+/** A machine, judged whenever somebody looks: of most, kept by the ten thousand, nobody does a second time. */
+class Trial implements Means {
+  readonly machine: string;
+  readonly means: string;
+  readonly #judge: () => readonly Judgement[];
+
+  constructor(machine: string, means: string, judge: () => readonly Judgement[]) {
+    this.machine = machine;
+    this.means = means;
+    this.#judge = judge;
+  }
+
+  get judgements(): readonly Judgement[] {
+    return this.#judge();
+  }
+}
+
+function trialsFor(device: Device, quantity: number, demand: StageDemand, department: Department): readonly Means[] {
   const { setting, stock } = department;
   switch (demand.stage) {
     case 'mechanical':
       return department.washing.map(({ id, machine, cycle }) => {
-        const judgements = judgeWash({ device, demand, machine, cycle, stock, quantity, setting });
-        return { machine: idOf(machine), means: id, judgements };
+        const question = { device, demand, machine, cycle, stock, quantity, setting };
+        return new Trial(idOf(machine), id, () => judgeWash(question));
       });
     case 'ultrasonic':
-      return department.baths.map((bath) => {
-        const judgements = judgeUltrasonic({ device, demand, machine: bath, stock, quantity, setting });
-        return { machine: idOf(bath), means: '', judgements };
+      return department.baths.map((machine) => {
+        const question = { device, demand, machine, stock, quantity, setting };
+        return new Trial(idOf(machine), '', () => judgeUltrasonic(question));
       });
     default:
       return byHand(device, demand, department);
