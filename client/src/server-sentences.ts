@@ -33,7 +33,7 @@ const isRange = recordOf<SentenceRange>({ start: isPosition, end: isPosition });
 const isTold = recordOf<Told>({
   way: maybe(isText),
   words: listOf(isText),
-  next: maybe(word('bounds', 'reason', 'field', 'more')),
+  next: maybe(word('bounds', 'reason', 'field', 'more', 'page')),
   field: maybe(isText),
 });
 /** Text that is put in may be long: all statements of the pages at once. */

@@ -58,10 +58,7 @@ export function encode(
   for (let guard = 0; guard < 500; guard++) {
     const tree = treeIn(text);
     const record = readRuleFile(fileId('devices/invented.ifu.yaml'), text);
-    const step =
-      told === undefined || tree === undefined
-        ? nextSentence(record, tree, after)
-        : sameSentence(record, tree, after, told);
+    const step = told === undefined ? nextSentence(record, tree, after) : sameSentence(record, tree, after, told);
     if (step.is === 'done') return { text, actions, log, words: step.words };
     const wanted = chooses(
       step.quote,

@@ -1,4 +1,6 @@
-/** Lines of a page that are no sentences: headings of its sections and marks of its pages. */
+import { readQuote } from '../quantity/prose/read-quote.ts';
+
+/** Headings of the sections of an instruction, and where a line goes on in the next. */
 
 /** Words that name a part of the work, in English, German and French; a heading has at least one of them. */
 const topics = `warning warnings caution cautions precautions limits limit limitation limitations restrictions life information notes
@@ -31,21 +33,99 @@ const mostWords = 8;
 
 /**
  * The words of a heading, without its number; undefined for anything else. Every word must be one of those that headings are made of: a
- * bare `Do not autoclave` in a frame is a sentence, and none may be lost.
+ * bare `Do not autoclave` in a frame is a sentence, and none may be lost. A remark in parentheses at its end may say anything.
  */
-export function headingIn(line: string): string | undefined {
-  const text = line
+function topicIn(line: string): Heading | undefined {
+  const whole = withoutNumber(line);
+  const [, text = whole, remark = ''] = /^(.*\S)\s*\(([^()]*)\)$/.exec(whole) ?? [];
+  if (text.length > 80 || !/^\p{Lu}/u.test(text)) return undefined;
+  const words = wordsOf(text);
+  if (words.length > mostWords || !words.some((word) => topicWords.has(word)) || !words.every(isOfHeading))
+    return undefined;
+  return wordsOf(remark).every(isOfHeading) ? { text: whole, says: '' } : { text, says: whole };
+}
+
+export interface Heading {
+  readonly text: string;
+  /** The heading as a sentence, where what it remarks in parentheses may ask for something. */
+  readonly says: string;
+}
+
+function withoutNumber(line: string): string {
+  return line
     .replace(number, '')
     .replace(/\s*:\s*$/, '')
     .trim();
-  if (text.length > 80 || !/^\p{Lu}/u.test(text)) return undefined;
-  const words = text
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text
     .toLowerCase()
     .replace(/point of use|after use/, 'point-of-use')
     .split(/[\s,/&()–—]+/)
     .filter((word) => word !== '' && word !== '-');
-  if (words.length > mostWords || !words.some((word) => topicWords.has(word))) return undefined;
-  return words.every((word) => topicWords.has(word) || otherWords.has(word)) ? text : undefined;
+}
+
+function isOfHeading(word: string): boolean {
+  return topicWords.has(word) || otherWords.has(word);
+}
+
+/**
+ * The headings among lines that follow each other, by their position. Where sections are numbered, a line with the number before or behind
+ * that of a heading is one too, whatever its words, if it stands free above the text of its section.
+ */
+export function headingsIn(lines: readonly string[]): ReadonlyMap<number, Heading> {
+  const found = new Map<number, Heading>();
+  for (const [at, line] of lines.entries()) {
+    const heading = isUnfinished(lines[at - 1] ?? '') ? undefined : topicIn(line);
+    if (heading !== undefined) found.set(at, heading);
+  }
+  const open = [...lines.keys()].filter((at) => !found.has(at) && isFree(lines, at, found));
+  // From the last to the first and back: each heading vouches for its neighbours.
+  for (const at of [...open.toReversed(), ...open])
+    if (isInRow(lines, at, found)) found.set(at, { text: withoutNumber(lines[at] ?? ''), says: '' });
+  return found;
+}
+
+const numbered = /^\s*(\d{1,2}(?:\.\d{1,2}){0,3})[.)]?\s+\p{Lu}/u;
+const mostWordsNumbered = 10;
+const begins =
+  /^(?:do|never|always|only|must|keep|remove|rinse|open|close|press|pull|push|place|put|take|check|ensure|make|use|clean|dry|flush|brush|wipe|soak|wash|nicht|nie|nur|ne|ouvrir|fermer|rincer)\b/i;
+
+/** Numbered words with a blank line above and a line of text without number below, that are no sentence, step or measurement. */
+function isFree(lines: readonly string[], at: number, found: ReadonlyMap<number, Heading>): boolean {
+  const line = lines[at] ?? '';
+  const text = withoutNumber(line);
+  if (!numbered.test(line) || (lines[at - 1] ?? '').trim() !== '' || begins.test(text)) return false;
+  const isTitle = text.split(/\s+/).length <= mostWordsNumbered && !/[.!?;,]$/.test(text) && !isUnfinished(line);
+  const below = [at + 1, at + 2].find((one) => (lines[one] ?? '').trim() !== '');
+  if (!isTitle || below === undefined || found.has(below)) return false;
+  const next = lines[below] ?? '';
+  return /^\s*[\p{Lu}\W]/u.test(next) && !numbered.test(next) && !measures(line);
+}
+
+function measures(line: string): boolean {
+  return readQuote(line, undefined).numbers.some(({ units }) => units.length > 0);
+}
+
+/** A heading further up has the number before it, or one further down the number behind it. */
+function isInRow(lines: readonly string[], at: number, found: ReadonlyMap<number, Heading>): boolean {
+  const own = numberOf(lines[at] ?? '');
+  const others = [...found.keys()].map((one) => ({ at: one, number: numberOf(lines[one] ?? '') }));
+  const [before, behind] = [stepped(own, -1), stepped(own, 1)];
+  const above = own.endsWith('.1') ? own.slice(0, -2) : before;
+  return (
+    !others.some((one) => one.number === own) &&
+    others.some((one) => (one.at < at ? one.number === above && above !== '' : one.number === behind))
+  );
+}
+
+function numberOf(line: string): string {
+  return numbered.exec(line)?.[1] ?? '';
+}
+
+function stepped(own: string, by: 1 | -1): string {
+  return own.replace(/\d+$/, (last) => String(Number(last) + by));
 }
 
 /** Words behind which a line goes on: a noun alone on the next line is then the end of a sentence. */
@@ -56,20 +136,7 @@ export function isUnfinished(line: string): boolean {
   return goesOn.test(line);
 }
 
-export interface PageMark {
-  readonly page: number;
-  /** How many pages there are, where the mark says so. */
-  readonly of: number | undefined;
-}
-
-/** `Page 2`, `Seite 2 von 4`, `- 2 -`, also at the end of a running head such as `RF-2210 Rev. C   Page 1 of 2`. */
-export function pageIn(line: string): PageMark | undefined {
-  const [, alone] = /^\s*[-–—]\s*(\d{1,3})\s*[-–—]\s*$/.exec(line) ?? [];
-  if (alone !== undefined) return { page: Number(alone), of: undefined };
-  const [, before = '', named, of] =
-    /^(.*?)\b(?:page|seite|p\.)\s*(\d{1,3})(?:\s*(?:of|von|sur|\/)\s*(\d{1,3}))?\s*$/i.exec(line) ?? [];
-  const isSentence =
-    before.trim().split(/\s+/).length > 8 || /[.!?:;,]\s*$/.test(before) || /\b(?:see|siehe|voir|on)\s*$/i.test(before);
-  if (named === undefined || isSentence) return undefined;
-  return { page: Number(named), of: of === undefined ? undefined : Number(of) };
+/** A dash by itself is an empty cell of a table, unless the line goes on with the end of a range. */
+export function endsInEmptyCell(line: string, next: string): boolean {
+  return /\s[-–—]\s*$/.test(line) && /^\s*\p{Lu}/u.test(next);
 }

@@ -1,5 +1,7 @@
 import { type Span, span } from '../base/span.ts';
-import { headingIn, isUnfinished, type PageMark, pageIn } from './headings.ts';
+import { endsInEmptyCell, type Heading, headingsIn, isUnfinished } from './headings.ts';
+import { type PageLine, type PageMark, pageLinesIn } from './page-marks.ts';
+import { isHeadOfColumns } from './table-heads.ts';
 
 /** Lines that follow each other and are no statements. */
 export interface RawRun {
@@ -29,9 +31,9 @@ interface Line {
 
 /**
  * What stands under `statements:` and is neither a statement nor a part of one. Read by lines and not from the tree: a reader of YAML takes
- * such lines for a part of whatever stands above.
+ * such lines for a part of whatever stands above. `document`: the number of what they come from.
  */
-export function rawBlock(text: string, keys: ReadonlySet<string>): RawBlock | undefined {
+export function rawBlock(text: string, keys: ReadonlySet<string>, document: string): RawBlock | undefined {
   const lines = linesOf(text);
   const head = lines.findIndex((line) => /^statements:[ \t]*(?:#.*)?$/.test(line.text));
   if (head < 0) return undefined;
@@ -45,7 +47,7 @@ export function rawBlock(text: string, keys: ReadonlySet<string>): RawBlock | un
   return {
     span: span(start, last === undefined ? start : last.start + last.text.length),
     indent: own.indent,
-    runs: runsOf(under, own.written),
+    runs: runsOf(under, own.written, document),
     mark: mark === '' ? undefined : span(start + key.length, start + key.length + mark.length),
   };
 }
@@ -94,7 +96,7 @@ function isDeeper(line: Line | undefined, than: Line): boolean {
 }
 
 /** A blank line or a bullet begins another paragraph; blank lines around a run stay as they are. */
-function runsOf(lines: readonly Line[], written: ReadonlySet<Line>): readonly RawRun[] {
+function runsOf(lines: readonly Line[], written: ReadonlySet<Line>, document: string): readonly RawRun[] {
   const runs: RawRun[] = [];
   let current: Line[] = [];
   const close = (): void => {
@@ -102,7 +104,13 @@ function runsOf(lines: readonly Line[], written: ReadonlySet<Line>): readonly Ra
     const kept = current.slice(0, last + 1);
     const [first, end] = [kept[0], kept.at(-1)];
     if (first !== undefined && end !== undefined && kept.some(({ text }) => /\p{L}\s+\S/u.test(text)))
-      runs.push({ span: span(first.start, end.start + end.text.length), passages: passagesOf(kept) });
+      runs.push({
+        span: span(first.start, end.start + end.text.length),
+        passages: passagesOf(
+          kept.map((line) => line.text),
+          document,
+        ),
+      });
     current = [];
   };
   for (const line of lines) {
@@ -116,20 +124,61 @@ function runsOf(lines: readonly Line[], written: ReadonlySet<Line>): readonly Ra
 /** Not the dash of a range whose line ended before it. */
 const bullet = /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L}))/u;
 
-function passagesOf(lines: readonly Line[]): readonly Passage[] {
+/** Words with a colon behind them at the beginning of a line: `Materials: steel`. */
+const labelled = /^\s*\p{Lu}[\p{L}\s-]{2,40}:\s+\S/u;
+
+function passagesOf(lines: readonly string[], document: string): readonly Passage[] {
+  const marks = pageLinesIn(lines, document);
+  const headings = headingsIn(lines.map((line, at) => (marks.has(at) ? '' : line)));
   const passages: Passage[] = [];
   let before: string | undefined;
-  for (const { text } of lines) {
-    const special = specialIn(text, before);
+  for (const [at, text] of lines.entries()) {
+    const own = ownPassages(marks.get(at), headings.get(at));
     const last = passages.at(-1);
-    if (special !== undefined) passages.push(special);
-    else if (text.trim() === '') before = undefined;
-    else if (before === undefined || bullet.test(text) || last?.is !== 'paragraph' || isNextRow(before, text))
-      passages.push({ is: 'paragraph', text: text.replace(bullet, '') });
-    else passages[passages.length - 1] = { is: 'paragraph', text: `${last.text}\n${text}` };
-    before = special !== undefined || text.trim() === '' ? undefined : text;
+    if (own !== undefined) passages.push(...own);
+    else if (text.trim() !== '' && before === undefined && goesOverPage(passages, text)) addToParagraph(passages, text);
+    else if (text.trim() !== '')
+      if (before === undefined || last?.is !== 'paragraph' || beginsAnew(before, text) || isNextStep(last.text, text))
+        passages.push({ is: 'paragraph', text: text.replace(bullet, '') });
+      else addToParagraph(passages, text);
+    before = own !== undefined || text.trim() === '' ? undefined : text;
   }
   return passages;
+}
+
+function ownPassages(mark: PageLine | undefined, heading: Heading | undefined): readonly Passage[] | undefined {
+  if (mark?.is === 'running head') return [];
+  const said = mark?.sentence ?? heading?.says ?? '';
+  const paragraph: readonly Passage[] = said === '' ? [] : [{ is: 'paragraph', text: said }];
+  if (mark !== undefined) return [...paragraph, { is: 'page', page: mark.page, of: mark.of }];
+  return heading === undefined ? undefined : [{ is: 'heading', text: heading.text }, ...paragraph];
+}
+
+/** A sentence that the end of a page parts: what follows the marks begins with a small letter. */
+function goesOverPage(passages: readonly Passage[], text: string): boolean {
+  const last = passages.findLast(({ is }) => is !== 'page');
+  return (
+    passages.at(-1)?.is === 'page' &&
+    last?.is === 'paragraph' &&
+    /^\s*\p{Ll}/u.test(text) &&
+    !/[.!?:]\s*$/.test(last.text)
+  );
+}
+
+function addToParagraph(passages: Passage[], text: string): void {
+  const at = passages.findLastIndex(({ is }) => is === 'paragraph');
+  const last = passages[at];
+  if (last?.is === 'paragraph') passages[at] = { is: 'paragraph', text: `${last.text}\n${text}` };
+}
+
+function beginsAnew(before: string, text: string): boolean {
+  return bullet.test(text) || (labelled.test(text) && !isUnfinished(before)) || isNextRow(before, text);
+}
+
+/** A step that has the number behind that of the paragraph above, without a dot: `2 Pull it off`. */
+function isNextStep(above: string, text: string): boolean {
+  const [own, before] = [text, above].map((one) => /^\s*(\d{1,2})\s+\p{Lu}/u.exec(one)?.[1]);
+  return own !== undefined && before !== undefined && Number(own) === Number(before) + 1;
 }
 
 /** A row of a table: short, begins with a name, holds a number, and is no sentence. */
@@ -143,14 +192,8 @@ const columns = /\S\s{3,}\S/;
  * and what begins below it.
  */
 function isNextRow(before: string, text: string): boolean {
-  if (columns.test(text) || (columns.test(before) && /^\s*\p{Lu}/u.test(text))) return !isUnfinished(before);
-  return row.test(text) && (/:\s*$/.test(before) || (row.test(before) && !isUnfinished(before)));
-}
-
-/** `before`: the line of the same paragraph that stands above. */
-function specialIn(text: string, before: string | undefined): Passage | undefined {
-  const page = pageIn(text);
-  if (page !== undefined) return { is: 'page', ...page };
-  const heading = before !== undefined && isUnfinished(before) ? undefined : headingIn(text);
-  return heading === undefined ? undefined : { is: 'heading', text: heading };
+  if (isHeadOfColumns(before)) return true;
+  const goesOn = isUnfinished(before) && !endsInEmptyCell(before, text);
+  if (columns.test(text) || (columns.test(before) && /^\s*\p{Lu}/u.test(text))) return !goesOn;
+  return row.test(text) && (/:\s*$/.test(before) || (row.test(before) && !goesOn));
 }

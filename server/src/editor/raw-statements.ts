@@ -9,40 +9,73 @@ import { fileForm } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
-import type { PageMark } from './headings.ts';
+import type { PageMark } from './page-marks.ts';
 import { type Passage, type RawBlock, rawBlock } from './raw-lines.ts';
+import { isHeadOfColumns } from './table-heads.ts';
 
 /**
  * Sentences of pages that were pasted under `statements:` as they are: each becomes a statement with an id that the file does not use yet,
  * the document of the file's first source, and its words between quotation marks. Page and section come from the page marks and headings
- * among the sentences; a page that no mark tells is left open.
+ * among the sentences; a page that no mark tells is left open, or told by a person. The heading of a table is noted as such.
  */
 export interface MadeStatements {
   /** From the line of `statements:` to the end of what stands under it. */
   readonly span: Span;
-  readonly count: number;
+  readonly sentences: readonly Quoted[];
+  /** Lines that are no sentences, by what is made of them. */
+  readonly headings: number;
+  readonly marks: number;
+  /** A mark stands there, but nothing shows whether at the head or the foot of its page. */
+  readonly unclear: boolean;
   readonly edits: readonly Edit[];
 }
 
-export function statementsFromRaw(text: string, kind: Kind, tree: MapTree | undefined): MadeStatements | undefined {
+export function statementsFromRaw(
+  text: string,
+  kind: Kind,
+  tree: MapTree | undefined,
+  told: PagesTold = nothingTold,
+): MadeStatements | undefined {
   const keys = new Set(shapeOf(kind).fields.keys());
-  const block = keys.has('statements') ? rawBlock(text, keys) : undefined;
+  const block = keys.has('statements') ? rawBlock(text, keys, numberIn(text, tree)) : undefined;
   if (block === undefined || block.runs.length === 0) return undefined;
   const { lineEnd, step } = fileForm(text);
   const indent = block.indent ?? ' '.repeat(step);
   const source = sourceIn(text, tree);
   let next = freeNumber(text, block);
-  let count = 0;
+  const all: Quoted[] = [];
   const edits: Edit[] = block.mark === undefined ? [] : [{ span: block.mark, text: '' }];
   for (const { span, passages } of block.runs) {
-    const lines = quotedIn(passages, numberIn(text, tree)).map(({ page, section, sentence }) => {
-      count++;
-      const place = `page: ${page ?? ''}${section === '' ? '' : `, section: ${asValue(section)}`}`;
-      return `${indent}s${next++}: {${source}, ${place}, quote: ${doubleQuoted(sentence)}}`;
-    });
-    edits.push({ span, text: lines.join(lineEnd) });
+    const quoted = quotedIn(passages, told).map((one, at) => withPage(one, all.length + at, told));
+    all.push(...quoted);
+    edits.push({ span, text: quoted.map((one) => `${indent}s${next++}: {${source}, ${written(one)}}`).join(lineEnd) });
   }
-  return { span: block.span, count, edits };
+  const passages = block.runs.flatMap((run) => run.passages);
+  const count = (wanted: Passage['is']): number => passages.filter(({ is }) => is === wanted).length;
+  const unclear = block.runs.some((run) => placeIn(run.passages, told) === 'unclear');
+  return { span: block.span, sentences: all, headings: count('heading'), marks: count('page'), unclear, edits };
+}
+
+/** What a person said of pages that no mark tells. */
+export interface PagesTold {
+  /** Where the marks stand on their pages. */
+  readonly marksAt?: 'head' | 'foot';
+  /** The page of the first sentence, and the sentences that begin the pages after it. */
+  readonly first?: number;
+  readonly begins: readonly number[];
+}
+
+const nothingTold: PagesTold = { begins: [] };
+
+function withPage(quoted: Quoted, at: number, { first, begins }: PagesTold): Quoted {
+  if (quoted.page !== undefined || first === undefined) return quoted;
+  return { ...quoted, page: first + begins.filter((begin) => begin <= at).length };
+}
+
+function written({ page, section, sentence, isTableHead }: Quoted): string {
+  const place = `page: ${page ?? ''}${section === '' ? '' : `, section: ${asValue(section)}`}`;
+  const note = isTableHead ? `, not_needed: [{text: ${doubleQuoted(sentence)}, reason: heading of a table}]` : '';
+  return `${place}, quote: ${doubleQuoted(sentence)}${note}`;
 }
 
 /** A number that no id of the file has and that nothing cites: a citation left over must not come to mean another sentence. */
@@ -74,23 +107,30 @@ function writtenOfSource(text: string, tree: MapTree | undefined, name: 'doc' | 
   return value?.node === 'scalar' ? text.slice(value.span.start, value.span.end) : '';
 }
 
-interface Quoted {
+export interface Quoted {
   readonly page: number | undefined;
+  /** A mark tells the page. */
+  readonly isFound: boolean;
   readonly section: string;
   readonly sentence: string;
+  readonly isTableHead: boolean;
 }
 
 /** Each sentence with its page and section. Headings that follow each other at once are one: `Cleaning` and `By hand`. */
-function quotedIn(passages: readonly Passage[], document: string): readonly Quoted[] {
+function quotedIn(passages: readonly Passage[], told: PagesTold): readonly Quoted[] {
   const found: Quoted[] = [];
-  const pages = pagesOf(passages);
+  const pages = pagesOf(passages, told);
   let section = '';
   let before: Passage | undefined;
   for (const [at, passage] of passages.entries()) {
     if (passage.is === 'heading')
       section = before?.is === 'heading' ? `${section}: ${passage.text}`.slice(-longestSection) : passage.text;
-    else if (passage.is === 'paragraph' && !isRunningHead(passage.text, document))
-      for (const sentence of sentencesOf(passage.text)) found.push({ page: pages[at], section, sentence });
+    else if (passage.is === 'paragraph') {
+      const below = passages[at + 1];
+      const isTableHead = isHeadOfColumns(passage.text) && below?.is === 'paragraph' && /\d/.test(below.text);
+      for (const sentence of sentencesOf(passage.text))
+        found.push({ page: pages[at], isFound: pages[at] !== undefined, section, sentence, isTableHead });
+    }
     before = passage;
   }
   return found;
@@ -102,11 +142,11 @@ const longestSection = 120;
  * The page of each passage. Where marks stand at the head, what comes before a first head of page 2 stands on page 1. What follows the last
  * foot stands on the last page where the mark tells how many there are. A page that this leaves in doubt stays open.
  */
-function pagesOf(passages: readonly Passage[]): readonly (number | undefined)[] {
-  const marks = passages.flatMap((passage, at) => (passage.is === 'page' ? [{ ...passage, at }] : []));
+function pagesOf(passages: readonly Passage[], told: PagesTold): readonly (number | undefined)[] {
+  const marks = marksIn(passages);
   const [first, end] = [marks[0], marks.at(-1)];
   if (first === undefined || end === undefined) return [];
-  switch (placeOfMarks(passages, first, end)) {
+  switch (placeIn(passages, told)) {
     case 'foot': {
       const afterEnd = end.of === end.page + 1 ? end.of : undefined;
       return passages.map((_passage, at) => marks.find((mark) => mark.at >= at)?.page ?? afterEnd);
@@ -115,9 +155,21 @@ function pagesOf(passages: readonly Passage[]): readonly (number | undefined)[] 
       const beforeFirst = first.page === 2 ? 1 : undefined;
       return passages.map((_passage, at) => marks.findLast((mark) => mark.at <= at)?.page ?? beforeFirst);
     }
-    case 'unclear':
+    default:
       return [];
   }
+}
+
+function marksIn(passages: readonly Passage[]): readonly PlacedMark[] {
+  return passages.flatMap((passage, at) => (passage.is === 'page' ? [{ ...passage, at }] : []));
+}
+
+function placeIn(passages: readonly Passage[], { marksAt }: PagesTold): 'head' | 'foot' | 'unclear' | undefined {
+  const marks = marksIn(passages);
+  const [first, end] = [marks[0], marks.at(-1)];
+  if (first === undefined || end === undefined) return undefined;
+  const place = placeOfMarks(passages, first, end);
+  return place === 'unclear' ? (marksAt ?? place) : place;
 }
 
 type PlacedMark = PageMark & { readonly at: number };
@@ -130,11 +182,6 @@ function placeOfMarks(passages: readonly Passage[], first: PlacedMark, end: Plac
   ).length;
   if (first.page !== 1 || sections === 0) return 'head';
   return sections > 1 && end.page !== end.of ? 'foot' : 'unclear';
-}
-
-/** A line that says nothing but number and revision of the document. */
-function isRunningHead(text: string, document: string): boolean {
-  return document !== '' && text.includes(document) && text.trim().split(/\s+/).length <= 4;
 }
 
 /** A semicolon joins what belongs together on the page, so that it ends no quote. */

@@ -3,11 +3,11 @@ import type { SentenceContent, SentencesDone, Told } from '../panel/sentences.ts
 import { readQuote } from '../quantity/prose/read-quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { type Sentence, sentencesOf } from './open-sentences.ts';
+import { aboutPasted } from './pasted-pages.ts';
 import { stepsMeant } from './quote-things.ts';
-import { statementsFromRaw } from './raw-statements.ts';
 import { asked } from './sentence-questions.ts';
 import type { WalkChoice } from './walk-choice.ts';
-import { caution, ends } from './walk-choice.ts';
+import { caution } from './walk-choice.ts';
 
 export interface WalkStep extends SentenceContent {
   /** Of the statement; nothing when the choice is about the pasted text as a whole. */
@@ -29,32 +29,26 @@ export function nextSentence(record: FileRecord, tree: MapTree | undefined, afte
   return sentenceStep(record, tree, next, { words: [] });
 }
 
-/** The same statement again, with what somebody has told of it. */
+/** The same statement again, or the same pasted text, with what somebody has told of it. */
 export function sameSentence(
   record: FileRecord,
-  tree: MapTree,
+  tree: MapTree | undefined,
   statement: string,
   told: Told,
 ): WalkStep | SentencesDone {
-  const found = sentencesOf(tree).find(({ id }) => id === statement);
-  return found === undefined ? nextSentence(record, tree, statement) : sentenceStep(record, tree, found, told);
+  const raw = statement === '' ? pastedText(record, tree, told) : undefined;
+  if (raw !== undefined) return raw;
+  const found = tree === undefined ? undefined : sentencesOf(tree).find(({ id }) => id === statement);
+  return tree === undefined || found === undefined
+    ? nextSentence(record, tree, statement)
+    : sentenceStep(record, tree, found, told);
 }
 
 /** Text that was pasted as it is comes first: statements are made of all its sentences at once. */
-function pastedText({ text, kind }: FileRecord, tree: MapTree | undefined): WalkStep | undefined {
-  const made = kind === undefined ? undefined : statementsFromRaw(text, kind, tree);
-  if (made === undefined) return undefined;
-  const many =
-    made.count === 1 ? 'a statement of the pasted sentence' : `${made.count} statements of the pasted sentences`;
-  return {
-    is: 'sentence',
-    statement: '',
-    offset: undefined,
-    title: 'Pasted text',
-    quote: '',
-    asks: 'The text is kept word for word; headings become sections, page marks become pages.',
-    choices: [{ label: `Make ${many}`, detail: '', does: 'nothing', edits: made.edits }, ...ends],
-  };
+function pastedText(record: FileRecord, tree: MapTree | undefined, told?: Told): WalkStep | undefined {
+  const question = aboutPasted(record, tree, told);
+  if (question === undefined) return undefined;
+  return { is: 'sentence', statement: '', offset: undefined, title: 'Pasted text', quote: '', ...question };
 }
 
 function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, told: Told): WalkStep {

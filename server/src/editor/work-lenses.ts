@@ -34,7 +34,7 @@ export function waitingSentences({ text, kind }: FileRecord, tree: MapTree | und
   const raw = kind === undefined ? undefined : statementsFromRaw(text, kind, tree);
   if (raw !== undefined) {
     const at = { start: raw.span.start, end: raw.span.start + 'statements'.length };
-    const words = `${counted(raw.count, 'pasted sentence')} ${raw.count === 1 ? 'waits' : 'wait'}`;
+    const words = `${counted(raw.sentences.length, 'pasted sentence')} ${raw.sentences.length === 1 ? 'waits' : 'wait'}`;
     const last = raw.span.start + text.slice(raw.span.start, raw.span.end).trimEnd().length;
     const isLong = text.slice(raw.span.start, last).split('\n').length > mostOnScreen;
     return { at, words, pasted: true, ...(isLong && { end: { start: last, end: last } }) };

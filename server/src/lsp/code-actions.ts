@@ -138,7 +138,7 @@ function statementActions(
   const diagnostics = shown.filter(({ code }) => code === 'key-without-colon');
   return [
     {
-      title: made.count === 1 ? 'Make a statement of the sentence' : 'Make a statement of each sentence',
+      title: made.sentences.length === 1 ? 'Make a statement of the sentence' : 'Make a statement of each sentence',
       kind: CodeActionKind.QuickFix,
       ...(diagnostics.length > 0 && { diagnostics }),
       edit: workspaceEdit(at, new Map([[at.home.file, made.edits]]), parts),

@@ -22,9 +22,7 @@ export async function nextOfSentences(
   const told = toldIn(fieldIn(params, 'told'));
   const statement = textOf(fieldIn(params, 'statement'));
   const step =
-    told === undefined || tree === undefined
-      ? nextSentence(at.record, tree, statement)
-      : sameSentence(at.record, tree, statement, told);
+    told === undefined ? nextSentence(at.record, tree, statement) : sameSentence(at.record, tree, statement, told);
   return step.is === 'done' ? step : { ...sent(step, at), version: versions.get(addressOf(uri)) ?? null };
 }
 
@@ -55,6 +53,10 @@ function toldIn(value: unknown): Told | undefined {
     words: words.map(textOf),
     ...(typeof way === 'string' && { way }),
     ...(typeof field === 'string' && { field }),
-    ...((next === 'bounds' || next === 'reason' || next === 'field' || next === 'more') && { next }),
+    ...(isNext(next) && { next }),
   };
+}
+
+function isNext(value: unknown): value is NonNullable<Told['next']> {
+  return value === 'bounds' || value === 'reason' || value === 'field' || value === 'more' || value === 'page';
 }

@@ -21,10 +21,10 @@ export interface SentencesDone {
 export interface Told {
   /** Way of cleaning that the sentence is about, or how several belong together; empty: none of them. */
   readonly way?: string;
-  /** The word chosen in each place with a choice, by its position; empty: the first. */
+  /** The word chosen in each place with a choice, by its position; empty: the first. Of pasted pages: where their marks stand, or where each begins. */
   readonly words: readonly string[];
   /** What is to be asked next instead of the sentence as a whole. */
-  readonly next?: 'bounds' | 'reason' | 'field' | 'more';
+  readonly next?: 'bounds' | 'reason' | 'field' | 'more' | 'page';
   /** The field that somebody chose for it. */
   readonly field?: string;
 }

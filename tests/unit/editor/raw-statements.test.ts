@@ -73,7 +73,32 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
   [
     'the head of a table, its rows and what begins below them stay apart; a row goes on behind a word that wants it',
     'statements:\n             Temperature   Time     Drying\nPre-vacuum   134 °C        3 min    25 min\nGravity: not permitted.\n\nDry it at\n60   °C.\n',
-    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Temperature Time Drying"}\n  s2: {doc: D-1, rev: "02", page: , quote: "Pre-vacuum 134 °C 3 min 25 min"}\n  s3: {doc: D-1, rev: "02", page: , quote: "Gravity: not permitted."}\n  s4: {doc: D-1, rev: "02", page: , quote: "Dry it at 60 °C."}\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Temperature Time Drying", not_needed: [{text: "Temperature Time Drying", reason: heading of a table}]}\n  s2: {doc: D-1, rev: "02", page: , quote: "Pre-vacuum 134 °C 3 min 25 min"}\n  s3: {doc: D-1, rev: "02", page: , quote: "Gravity: not permitted."}\n  s4: {doc: D-1, rev: "02", page: , quote: "Dry it at 60 °C."}\n',
+  ],
+  [
+    'a page mark behind or before a long running head, and marks without the word',
+    'statements:\nMAKER  ·  Instructions for use  ·  D-1 Rev. 02  ·  Issued 2026-03            Page 1 of 2\nRinse it.\nPage 2 of 2 | MAKER\nDry it, as page 1 of 2 has it, see page 1 of 2\nD-1 Rev. 02  ·  MAKER of small things in a large place called Somewhere     3/4\nWipe it 1/2\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, quote: "Rinse it."}\n  s2: {doc: D-1, rev: "02", page: 2, quote: "Dry it, as page 1 of 2 has it, see page 1 of 2"}\n  s3: {doc: D-1, rev: "02", page: 3, quote: "Wipe it 1/2"}\n',
+  ],
+  [
+    'a sentence in the line of a page mark is kept; of lines that every page repeats, the first is, or none where it names the document',
+    'statements:\nRinse well with water of drinking quality before you dry it.        Page 1 of 2\nDO NOT AUTOCLAVE\nInstructions for use\n\nDry it.\n\nSeite 2 von 2\nDO NOT AUTOCLAVE\nInstructions for use\n\nStore it.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Rinse well with water of drinking quality before you dry it."}\n  s2: {doc: D-1, rev: "02", page: 1, quote: "DO NOT AUTOCLAVE"}\n  s3: {doc: D-1, rev: "02", page: 1, quote: "Dry it."}\n  s4: {doc: D-1, rev: "02", page: 2, quote: "Store it."}\n',
+  ],
+  [
+    'a sentence goes on behind the end of a page',
+    'statements:\nRinse it with\n– 1 –\n\ncold water.\nStore it.\n– 2 –\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, quote: "Rinse it with cold water."}\n  s2: {doc: D-1, rev: "02", page: 2, quote: "Store it."}\n',
+  ],
+  [
+    'a heading with a remark is a sentence too; one with a number between others is a heading whatever its words; steps and measurements are none',
+    'statements:\n1 Before you begin\nRead it.\n\n2 Cleaning (always by hand)\nRinse it.\n\n3 Signs of wear\nCracks.\n\n4 Storage\n1 Press the knob\n2 Pull it\n\n5 Remove the cap\nThe cap is thrown away.\n\n5 Minutes under water\nThen dry it.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , section: Before you begin, quote: "Read it."}\n  s2: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Cleaning (always by hand)"}\n  s3: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Rinse it."}\n  s4: {doc: D-1, rev: "02", page: , section: Signs of wear, quote: "Cracks."}\n  s5: {doc: D-1, rev: "02", page: , section: Storage, quote: "1 Press the knob"}\n  s6: {doc: D-1, rev: "02", page: , section: Storage, quote: "2 Pull it"}\n  s7: {doc: D-1, rev: "02", page: , section: Storage, quote: "5 Remove the cap The cap is thrown away."}\n  s8: {doc: D-1, rev: "02", page: , section: Storage, quote: "5 Minutes under water Then dry it."}\n',
+  ],
+  [
+    'a row that ends in an empty cell, the head of a table without gaps, and a label after a title',
+    'statements:\nNeedle holder, 5 mm\nMaterials: steel.\n\nStep Temperature Time Agent\nPre-wash cold 2 min -\nWash 55 °C 5 min -\nSoak it for 5 -\n10 min.\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Needle holder, 5 mm"}\n  s2: {doc: D-1, rev: "02", page: , quote: "Materials: steel."}\n  s3: {doc: D-1, rev: "02", page: , quote: "Step Temperature Time Agent", not_needed: [{text: "Step Temperature Time Agent", reason: heading of a table}]}\n  s4: {doc: D-1, rev: "02", page: , quote: "Pre-wash cold 2 min -"}\n  s5: {doc: D-1, rev: "02", page: , quote: "Wash 55 °C 5 min -"}\n  s6: {doc: D-1, rev: "02", page: , quote: "Soak it for 5 - 10 min."}\n',
   ],
   ['nothing pasted', 'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n\n# done\n', undefined],
   ['a statement whose fields stand too far left', 'statements:\n  s1:\n  doc: D-1\n  quote: "A b."\n', undefined],

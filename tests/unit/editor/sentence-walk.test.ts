@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { isSentencesDone, isServerSentence } from '../../../client/src/server-sentences.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
+import { nextSentence } from '../../../server/src/editor/sentence-walk.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import type { Encoded } from '../../support/encoding.ts';
 import { encode, expectedOf, instruction, saidBy, withPages } from '../../support/encoding.ts';
@@ -134,6 +136,56 @@ describe('what a sentence leaves open is asked', () => {
     const once = encode(two, (_quote, labels) => (labels[0]?.startsWith('limits') === true ? undefined : 'Stop here'));
     expect(once.text).toContain('limits:\n  temp: {at_most: 140 °C, src: s1}');
     expect(encode(once.text, () => undefined).log.map(({ quote }) => quote)).toEqual(['Store for 6 months.']);
+  });
+});
+
+describe('pages that no mark tells', () => {
+  const pasted = 'kind: device\nid: pale\nstatements:\nRinse it. Dry it.\n\nStore it.\n';
+  const pagesIn = (text: string): readonly string[] => [...text.matchAll(/page: (\d*)/g)].map(([, page = '']) => page);
+
+  it.each([
+    [
+      ['Make 3', 'Page 4', 'Dry it', 'None'],
+      ['4', '5', '5'],
+    ],
+    [
+      ['Make 3', 'Page 4', 'Dry it', 'Store it', 'Make 3'],
+      ['4', '5', '6'],
+    ],
+    [
+      ['Make 3', 'Page 12', 'None'],
+      ['12', '12', '12'],
+    ],
+    [
+      ['Make 3', 'Leave the pages open'],
+      ['', '', ''],
+    ],
+    [['Make 3', 'Page 4', 'Stop here'], []],
+  ])('are asked for once: %s', (labels, pages) => {
+    const { text, actions } = taking(pasted, ...labels);
+    expect(pagesIn(text)).toEqual(pages);
+    expect(actions).toBeGreaterThanOrEqual(labels.length);
+  });
+
+  it('a hasty Enter tells none', () => {
+    expect(pagesIn(encode(pasted, () => undefined).text)).toEqual(['', '', '']);
+  });
+
+  it.each([
+    ['At the head', ['', '1']],
+    ['At the foot', ['1', '2']],
+  ])('%s, where a mark may stand at either', (label, pages) => {
+    const text = 'kind: device\nid: pale\nstatements:\nCLEANING\nRinse it.\nPage 1 of 2\nDry it.\n';
+    expect(pagesIn(taking(text, 'Make 2', label, 'Make 2').text)).toEqual(pages);
+  });
+
+  it('what became no sentence is told', () => {
+    const record = readRuleFile(file, 'kind: device\nid: pale\nstatements:\nCLEANING\nRinse it.\n- 1 -\n');
+    const step = nextSentence(record, undefined, '');
+    expect(step.is === 'sentence' && step.choices[0]).toMatchObject({
+      label: 'Make a statement of the pasted sentence',
+      detail: '1 page mark for the pages, 1 heading for the sections',
+    });
   });
 });
 
