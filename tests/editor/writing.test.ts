@@ -264,4 +264,25 @@ describe('a new file', () => {
     expect(before).not.toContain('not_needed: [{text: "Questions');
     expect(before).toContain('storage:\n  time: {at_most: 180 d, src: s32}');
   });
+
+  it('a sentence that was passed over is answered by a field found by typing', async () => {
+    await focusText(editor);
+    await runCommand(editor, 'Traywright: Turn All Sentences into Fields');
+    await asked(`Sentence ${passedOver} of ${sentences} `);
+    await chooseByName(editor, 'Another field', ({ label }) => label === 'Another field …');
+    await chooseByName(editor, 'Look for', ({ label }) => label === 'Inspection and test: Look for');
+    await screenshot(editor, 'field-by-choice');
+    await chooseByName(editor, 'criteria', ({ label }) => label.startsWith('inspection, criteria: '));
+    await until('the field', async () => ((await text(editor)).includes('criteria:') ? true : undefined), {
+      describe: () => text(editor),
+    });
+    await chooseByName(editor, 'Go on', ({ label }) => label === 'Go on to the next sentence');
+    await asked('Sentence 30 of');
+    await editor.page.keyboard.press('Escape');
+    await asked('Sentence 33 of');
+    await chooseByName(editor, 'Stop', ({ label }) => label === 'Stop here');
+    const written = await text(editor);
+    expect(written).toMatch(/inspection:\n(?: {2}.*\n)* {2}criteria:\n {4}- .+\n/);
+    expect(written).toContain('src: [s24, s23]');
+  });
 });

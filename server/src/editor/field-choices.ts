@@ -11,7 +11,7 @@ import type { Home } from './quote-homes.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Placed } from './quote-match.ts';
 import { isOwnValue, partnerOf } from './quote-own-values.ts';
-import { fieldsFor, requirement } from './quote-values.ts';
+import { freeId, requirement, withGroups } from './quote-values.ts';
 
 /** What a sentence may say in one field: fields with one place at most where a word is chosen. */
 export interface FieldValue {
@@ -94,8 +94,8 @@ function countedAs(dimension: Dimension, path: string): { readonly counted?: str
   return { counted: unitsOf('count').find((unit) => unit.name === name)?.name ?? 'times' };
 }
 
-function groupAt(path: string, does?: string): Placed['group'] {
-  return { path, stages: [], words: [], fields: [], ...(does !== undefined && { does }) };
+function groupAt(path: string): Placed['group'] {
+  return { path, stages: [], words: [], fields: [] };
 }
 
 function both(mention: NumberMention, reading: QuoteReading): readonly NumberMention[] {
@@ -109,21 +109,22 @@ function itemsFor(place: FieldPlace, item: RecordShape, saying: Saying): readonl
   const { reading, src, ids } = saying;
   const words = wordsOf(head);
   const placed = inItem(place.path, reading);
+  const parts = placed.map((one) => [one.home.field, requirement(one, reading, '')] as const);
   const own = head.shape.form === 'text' ? wordsOfSentence(reading) : [];
   return [...nearWords(words, reading).words, ...own].map((word) => {
-    const begin = `${head.key}: ${asValue(word)}`;
-    if (placed.length === 0)
-      return { fields: [{ path: place.path, value: `{${begin}, src: ${src}}`, head: begin }], words };
-    const group = groupAt(place.path, word);
-    return {
-      fields: fieldsFor(
-        placed.map((one) => ({ ...one, group })),
-        reading,
-        { src, taken: ids },
-      ),
-      words,
-    };
+    const named = `${head.key}: ${asValue(word)}`;
+    // Options are named by other files, so that each needs an id.
+    const begin = place.path.endsWith('any_of[]')
+      ? `id: ${asValue(freeId(idFor(word, placed), ids))}, ${named}`
+      : named;
+    const value = `{${[begin, ...withGroups(parts), `src: ${src}`].join(', ')}}`;
+    return { fields: [{ path: place.path, value, head: begin }], words };
   });
+}
+
+function idFor(word: string, placed: readonly Placed[]): string {
+  const temp = placed.find(({ home }) => home.field === 'temp')?.mentions[0]?.amount;
+  return temp === undefined ? word : `${word}-${temp}`;
 }
 
 /** Of each kind the one number that the item has a field for without further words. */

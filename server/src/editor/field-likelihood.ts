@@ -52,13 +52,17 @@ interface Compared {
 
 /** Words of a page for fields whose own names say it otherwise. */
 const usualWords: readonly (readonly [string, RegExp])[] = [
-  ['not[]', /\b(?:never|not|avoid|forbidden|prohibited|nicht|nie|niemals|kein\p{L}*|verboten|jamais|pas|interdit)\b/iu],
+  [
+    'not[]',
+    /\b(?:never|not(?!\sexceed)|avoid|forbidden|prohibited|nicht|nie|niemals|kein\p{L}*|verboten|jamais|pas|interdit)\b/iu,
+  ],
   [
     'inspection.reject_if[]',
     /\b(?:discard|replace|reject|worn|bent|crack|corro|damage|aussonder|beschädig|verschliss|endommag)/iu,
   ],
   ['mechanical.connector', /\b(?:connect|nozzle|adapter|luer|anschließ|anschluss|raccord)/iu],
   ['mechanical.rack', /\b(?:rack|basket|tray|insert|korb|einsatz|panier)\b/iu],
+  ['limits.temp', /\b(?:exceed|withstand|(?:maximum|highest)\s(?:\p{L}+\s)?temperature|überschreit|dépass)/iu],
   [
     'inspection.lumen_inspection.required',
     /\b(?:look|view|hold)\b.{0,40}\b(?:through|into|lumen|channel)|borescope|endoskop\p{L}* prüf/iu,

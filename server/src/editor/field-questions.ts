@@ -2,12 +2,14 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { fileForm } from '../syntax/edits.ts';
-import type { MapTree } from '../syntax/tree.ts';
+import type { MapTree, Tree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 import { asValue } from './bare.ts';
 import type { FieldValue } from './field-choices.ts';
 import { valuesFor } from './field-choices.ts';
 import { likely, likelyFields, surely } from './field-likelihood.ts';
 import { type FieldPlace, fieldPlaces } from './field-places.ts';
+import type { NewField } from './insert-fields.ts';
 import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
 import { put, readable } from './quote-to-fields.ts';
@@ -56,7 +58,10 @@ export function whichValue(record: FileRecord, tree: MapTree, sentence: Sentence
   const place = kind === undefined ? undefined : fieldPlaces(kind).find((one) => one.path === path);
   if (kind === undefined || place === undefined) return whichField(record, sentence, reading);
   const saying = { reading, src: asValue(sentence.id), ids: idsIn(tree) };
-  const choices = valuesFor(place, saying).flatMap((value) => choicesOf(record, tree, sentence, { value, place }));
+  const values = valuesFor(place, saying).filter(
+    ({ fields }) => !fields.some((field) => field.path.endsWith('[]') && isListed(tree, field)),
+  );
+  const choices = values.flatMap((value) => choicesOf(record, tree, sentence, { value, place }));
   const other = asking('Another field …', andMore('field'));
   return choices.length === 0
     ? {
@@ -67,6 +72,13 @@ export function whichValue(record: FileRecord, tree: MapTree, sentence: Sentence
         asks: `${place.titles.join(': ')}: what does the sentence say? ${caution}`,
         choices: [...choices, other, leaveOpen(), ...ends],
       };
+}
+
+/** A word that the list has already. */
+function isListed(tree: Tree, { path, value }: NewField): boolean {
+  let list: Tree | undefined = tree;
+  for (const key of path.replace('[]', '').split('.')) list = list?.node === 'map' ? valueUnder(list, key) : undefined;
+  return list?.node === 'list' && list.items.some((item) => item.node === 'scalar' && asValue(item.text) === value);
 }
 
 interface Chosen {

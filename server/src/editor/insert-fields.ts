@@ -233,12 +233,16 @@ function linesOf(head: string, group: readonly NewField[], indent: string): read
   return lines;
 }
 
-/** Edits at the same place become one, in their order. */
+/** Edits at the same place become one: what lies deeper belongs to what stands above and comes first, else they keep their order. */
 function joined(edits: readonly Edit[]): readonly Edit[] {
   const at = new Map<number, Edit>();
-  for (const edit of edits) {
+  for (const edit of edits.toSorted((a, b) => indentOf(b) - indentOf(a))) {
     const known = at.get(edit.span.start);
     at.set(edit.span.start, known === undefined ? edit : { span: edit.span, text: known.text + edit.text });
   }
   return [...at.values()].sort((a, b) => a.span.start - b.span.start);
+}
+
+function indentOf({ text }: Edit): number {
+  return text.length - text.trimStart().length;
 }

@@ -101,10 +101,9 @@ function stageOf(head: string, group: readonly NewField[]): Pick<NewField, 'valu
   const first = [`stage: ${head}`, ...own];
   const [steps, others] = [inner.filter(isStep), inner.filter((one) => !isStep(one))];
   const listed = steps.length === 0 ? [] : ['steps:', ...steps.map(({ value }) => `  - ${value}`)];
-  return {
-    value: `{${[...first, ...entriesOf([...others, ...steps])].join(', ')}}`,
-    lines: [...first, ...entriesOf(others), ...listed],
-  };
+  const value = `{${[...first, ...entriesOf([...others, ...steps])].join(', ')}}`;
+  // What the stage itself says (`use: required, src: s4`) is written on one line.
+  return { value, lines: own.length > 0 ? [value] : [...first, ...entriesOf(others), ...listed] };
 }
 
 function isStep({ keys }: Keyed): boolean {

@@ -21,6 +21,9 @@ export function asOtherWay({ record, kind, tree }: Into, found: FieldsFromQuote)
   if (edit === undefined) return undefined;
   const others = fields.filter((one) => one !== stage);
   const { edits } = insertFields(record.text, tree, shapeOf(kind), others);
+  // A step that goes into the list that is written anew.
+  const isInside = edits.some((one) => one.span.start <= edit.span.end && one.span.end >= edit.span.start);
+  if (isInside) return undefined;
   return { ...found, insertions: [...edits, edit].map(insertionOf) };
 }
 

@@ -87,7 +87,7 @@ function machineDetergent(placed: readonly Placed[], quote: string, src: string)
 }
 
 /** `brush.diameter` and `brush.length` of one item: `brush: {diameter: ..., length: ...}`. */
-function withGroups(parts: readonly (readonly [string, string])[]): readonly string[] {
+export function withGroups(parts: readonly (readonly [string, string])[]): readonly string[] {
   const groups = new Map<string, string[]>();
   for (const [field, value] of parts) {
     const [head = '', inner] = field.split('.');
@@ -132,7 +132,7 @@ function headOf(
 
 const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;
 
-function freeId(id: string, taken: ReadonlySet<string>): string {
+export function freeId(id: string, taken: ReadonlySet<string>): string {
   for (let count = 1; count < 1_000; count++) {
     const tried = count === 1 ? id : `${id}-${count}`;
     if (!taken.has(tried)) return tried;

@@ -1,9 +1,10 @@
 import type { Edit } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { shapeOf } from '../schema/shapes.ts';
-import { insertEntry } from '../syntax/edits.ts';
+import { appendItem, insertEntry } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 import { asValue } from './bare.ts';
 import { insertFields, type NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
@@ -58,8 +59,10 @@ export function noted({ text }: FileRecord, { node, quote }: Sentence, reason: s
     .slice(0, mostWords)
     .join(' ')
     .replace(/[.,;:]$/, '');
-  const value = `[{text: ${quoteScalar(words)}, reason: ${asValue(reason)}}]`;
-  const edit = insertEntry(text, node, 'not_needed', [value]);
+  const value = `{text: ${quoteScalar(words)}, reason: ${asValue(reason)}}`;
+  const known = valueUnder(node, 'not_needed');
+  const edit =
+    known?.node === 'list' ? appendItem(text, known, [value]) : insertEntry(text, node, 'not_needed', [`[${value}]`]);
   return edit === undefined ? undefined : [edit];
 }
 
@@ -71,8 +74,10 @@ export function leftUnclear(
   field: NewField | undefined,
 ): readonly Edit[] | undefined {
   if (kind === undefined || field === undefined) return undefined;
-  const { path, head } = field;
+  const { path, head, value } = field;
   const isItem = path.endsWith('[]');
+  // A plain text has no place for what is unclear.
+  if (!isItem && !value.startsWith('{')) return undefined;
   if (isItem && (head === undefined || marked.pieces(head).length !== 1)) return undefined;
   const parts = [...(isItem ? [head] : []), `ambiguous: ${quoteScalar(quote.slice(0, 200))}`, `src: ${asValue(id)}`];
   const { fields } = intoCleaning(root, [{ path, value: `{${parts.join(', ')}}` }], id);

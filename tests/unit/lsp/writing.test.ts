@@ -143,6 +143,22 @@ describe('writing over the protocol', () => {
     expect(await next({ statement: 5, told: { words: [{}], way: 7, next: 'run' } })).toMatchObject({ is: 'sentence' });
   });
 
+  it('asks on about a sentence: the field, what stands in it, and whether it says more', async () => {
+    const next = (told: object) =>
+      client.connection.sendRequest('traywright/nextSentence', { uri, statement: 's1', told: { words: [], ...told } });
+    const fields = await next({ next: 'field' });
+    expect(isServerSentence(fields)).toBe(true);
+    expect(fields).toHaveProperty('choices.0.label', 'Limits: Highest temperature');
+    expect(fields).toHaveProperty('choices.0.told', { words: [], field: 'limits.temp' });
+    const values = await next({ field: 'limits.temp' });
+    expect(isServerSentence(values)).toBe(true);
+    expect(values).toHaveProperty('choices.0.label', 'limits, temp: at most 140 °C');
+    expect(values).toHaveProperty('choices.0.told', { words: [], next: 'more' });
+    expect(await next({ next: 'more' })).toHaveProperty('choices.0.label', 'Go on to the next sentence');
+    // A field that no file of the kind has is asked for again.
+    expect(await next({ field: '__proto__' })).toHaveProperty('choices.0.label', 'Limits: Highest temperature');
+  });
+
   it('renames over files that are open and not, and refuses in words', async () => {
     const position = { line: 1, character: 5 };
     expect(await ask('textDocument/prepareRename', { position })).toMatchObject({ placeholder: 'pale' });
