@@ -18,6 +18,8 @@ export interface NamedList {
   readonly title: string;
   /** A dash of it waits with nothing behind it. */
   readonly waits: boolean;
+  /** Its key stands there, and nothing else of it. */
+  readonly begins: boolean;
 }
 
 const mostAnswers = 500;
@@ -32,7 +34,7 @@ export function namedListsAt(at: DocumentAt, offset: number): readonly NamedList
 
 function named(list: ItemList): NamedList {
   const waits = list.shape.item.form === 'record' && list.tree?.items.some(({ node }) => node === 'empty') === true;
-  return { path: list.path.join('.'), title: titleOf(list), waits };
+  return { path: list.path.join('.'), title: titleOf(list), waits, begins: list.tree === undefined };
 }
 
 /** Every list of the file: those around the place first. */

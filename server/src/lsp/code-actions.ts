@@ -36,12 +36,13 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const isAsked = here.some(({ fixes }) => fixes.some(({ setsAside }) => setsAside === true));
   const kind = isAsked && wanted(CodeActionKind.QuickFix) ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite;
   const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
-  const unclear = wanted(CodeActionKind.RefactorRewrite)
-    ? [...unclearActions(at, start, parts), ...addActions(at, start, params.range.start, parts)]
-    : [];
+  const adding = addActions(at, start, params.range.start, parts);
+  const further = adding.filter((action) => action.kind === CodeActionKind.RefactorRewrite);
+  const unclear = wanted(CodeActionKind.RefactorRewrite) ? [...unclearActions(at, start, parts), ...further] : [];
   if (!wanted(CodeActionKind.QuickFix)) return [...fields, ...unclear];
   const all = sentencesActions(at, { start, end }, parts);
   const fixes = [
+    ...adding.filter((action) => action.kind === CodeActionKind.QuickFix),
     ...all.pasted,
     ...statementActions(at, { start, end }, params.context.diagnostics, parts),
     ...fixActions(at, here, params.context.diagnostics, parts),
@@ -185,16 +186,16 @@ function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): rea
 
 const mostListsOffered = 3;
 
-/** The lists around the place, to add to by questions. */
+/** The lists around the place, to add to by questions. One that has not begun is something to mend. */
 function addActions(at: DocumentAt, offset: number, position: Position, parts: ActionParts): readonly CodeAction[] {
   const { addCommand } = parts.abilities;
   if (addCommand === undefined) return [];
   const uri = parts.places.uriOf(at, at.home.file);
   return namedListsAt(at, offset)
     .slice(0, mostListsOffered)
-    .map(({ path, title }) => ({
+    .map(({ path, title, begins }) => ({
       title: `${title}…`,
-      kind: CodeActionKind.RefactorRewrite,
+      kind: begins ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite,
       command: { title, command: addCommand, arguments: [uri, path, position] },
     }));
 }

@@ -96,6 +96,14 @@ describe('adding to a list over the protocol', () => {
     expect(best).toMatchObject({ label: 'Add a further cycle…', command: { arguments: [uri, 'cycles'] } });
   });
 
+  it('mends a list that only waits for its first item', async () => {
+    await client.replace(uri, 'kind: washer\nid: W1\ncycles: # to do: the cycles\n');
+    const range = { start: { line: 2, character: 3 }, end: { line: 2, character: 3 } };
+    const context = { diagnostics: [], only: ['quickfix'] };
+    const actions: CodeAction[] = await ask('textDocument/codeAction', { textDocument: { uri }, range, context });
+    expect(actions.map(({ title, kind }) => [title, kind])).toEqual([['Add a cycle…', 'quickfix']]);
+  });
+
   it('a client without such a command is offered nothing that it could not do', async () => {
     await started({});
     const range = { start: { line: 3, character: 8 }, end: { line: 3, character: 8 } };
