@@ -1,21 +1,12 @@
 import { type InputBox, QuickInputButtons, type QuickPick, type QuickPickItem, window } from 'vscode';
+import type { AskedQuestion } from '../../server/src/panel/questions.ts';
 
 /**
  * Asking a person at the top of the window: a text, one of a list, or several. An empty answer passes a question over; Escape ends all questions.
  */
 
-export interface Question {
-  readonly title: string;
-  readonly asks: string;
-  readonly takes: 'text' | 'one' | 'many';
-  /** Stands there already: Enter takes it. */
-  readonly value: string;
-  readonly typical: string;
+export interface Question extends Omit<AskedQuestion, 'is' | 'choices'> {
   readonly choices: readonly QuickPickItem[];
-  /** Other words than those of the list are fine too. */
-  readonly free: boolean;
-  /** What no answer means; empty where one is needed. */
-  readonly pass: string;
   /** There is a question before this one to go back to. */
   readonly back?: boolean;
   /** What is wrong with an answer that is typed. */

@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
-import { acceptCompletion, closeCompletions, completions, goTo, text, undo } from './text.ts';
+import { acceptCompletion, closeCompletions, completions, goTo, lineWith, text, undo } from './text.ts';
 import { until } from './wait.ts';
 import { chooseByName, focusText, openFile, quickInputQuestion, quickList, runCommand, useTheme } from './window.ts';
 
@@ -18,13 +18,6 @@ beforeAll(async () => {
   });
 });
 afterAll(() => editor?.close());
-
-async function lineWith(words: string): Promise<number> {
-  const lines = (await text(editor)).split(/\r?\n/);
-  const at = lines.findIndex((line) => line.includes(words));
-  expect(at, `${words} in\n${lines.join('\n')}`).toBeGreaterThan(-1);
-  return at + 1;
-}
 
 /** Goes to the end of a line by the End key, which means the end of the line also where it is drawn as several. */
 async function endOf(line: number): Promise<void> {
@@ -88,7 +81,7 @@ describe('Enter', () => {
   it('behind an item that is drawn as several lines begins the next one; again, one level out', async () => {
     await openFile(editor, 'sterilizers/S1.ifu.yaml');
     const before = await text(editor);
-    const line = await lineWith('S1-gr121-30-30');
+    const line = await lineWith(editor, 'S1-gr121-30-30');
     await endOf(line);
     await editor.page.keyboard.press('Enter');
     await cursorAt(line + 1, 5);
@@ -104,7 +97,7 @@ describe('Enter', () => {
   it('behind the last phase goes on with a phase, then with the cycle, then with the next cycle', async () => {
     await openFile(editor, 'washers/W1.ifu.yaml');
     const before = await text(editor);
-    const line = await lineWith('{phase: dry, temp: 95 C');
+    const line = await lineWith(editor, '{phase: dry, temp: 95 C');
     await endOf(line);
     await editor.page.keyboard.press('Enter');
     await cursorAt(line + 1, 9);
@@ -125,7 +118,7 @@ describe('adding by questions', () => {
   it('is the first thing offered behind a dash', async () => {
     await openFile(editor, 'sterilizers/S1.ifu.yaml');
     const before = await text(editor);
-    const line = await lineWith('S1-gr121-30-30');
+    const line = await lineWith(editor, 'S1-gr121-30-30');
     await endOf(line);
     await editor.page.keyboard.press('Enter');
     await cursorAt(line + 1, 5);
@@ -168,7 +161,7 @@ describe('adding by questions', () => {
   it('a cycle of a washer, by keyboard', async () => {
     await openFile(editor, 'washers/W1.ifu.yaml');
     const before = await text(editor);
-    await goTo(editor, await lineWith('id: W1-gentle'), 9);
+    await goTo(editor, await lineWith(editor, 'id: W1-gentle'), 9);
     await runCommand(editor, 'Traywright: Add a Cycle, Step, Part or Other Item');
     await until('the list of lists', async () =>
       (await quickInputQuestion(editor)).includes('What do you want to add') ? true : undefined,
@@ -239,9 +232,9 @@ describe('adding by questions', () => {
 
   it('is offered above the list, and by the light bulb', async () => {
     await openFile(editor, 'sterilizers/S1.ifu.yaml');
-    await goTo(editor, await lineWith('cycles:'), 1);
+    await goTo(editor, await lineWith(editor, 'cycles:'), 1);
     await lens('Add a further cycle…');
-    await goTo(editor, await lineWith('S1-pv132-10-30'), 10);
+    await goTo(editor, await lineWith(editor, 'S1-pv132-10-30'), 10);
     await editor.page.keyboard.press('Control+.');
     const entry = editor.page.locator('.action-widget .monaco-list-row', { hasText: 'Add a further cycle…' });
     await entry.waitFor();

@@ -40,6 +40,14 @@ async function copyAll(editor: EditorWindow): Promise<string> {
   });
 }
 
+/** The number of the first line that holds these words. */
+export async function lineWith(editor: EditorWindow, words: string): Promise<number> {
+  const held = await text(editor);
+  const at = held.split(/\r?\n/).findIndex((line) => line.includes(words));
+  if (at < 0) throw new Error(`"${words}" stands in no line of\n${held}`);
+  return at + 1;
+}
+
 /** Puts the cursor at a place in the open file. */
 export async function goTo(editor: EditorWindow, line: number, column: number): Promise<void> {
   await attempt(editor, `go to line ${line}, column ${column}`, async () => {

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
 import { problemsWhen } from './problems.ts';
-import { acceptCompletion, closeCompletions, completions, goTo, goToWords, text, undo } from './text.ts';
+import { acceptCompletion, closeCompletions, completions, goTo, goToWords, lineWith, text, undo } from './text.ts';
 import { until } from './wait.ts';
 import {
   answerQuickInput,
@@ -35,13 +35,6 @@ beforeAll(async () => {
 });
 afterAll(() => editor?.close());
 
-async function lineWith(words: string): Promise<number> {
-  const lines = (await text(editor)).split(/\r?\n/);
-  const at = lines.findIndex((line) => line.includes(words));
-  expect(at, `${words} in\n${lines.join('\n')}`).toBeGreaterThan(-1);
-  return at + 1;
-}
-
 /** Begins a new line behind this one, as a person does. */
 async function newLineAfter(line: number): Promise<void> {
   await goTo(editor, line, 1);
@@ -65,7 +58,7 @@ async function asked(about: string): Promise<string> {
 describe('completion', () => {
   it('offers the keys in the order of the work, then the bound words, then units', async () => {
     await openFile(editor, 'devices/pale-forceps.ifu.yaml');
-    const line = await lineWith('src: s2');
+    const line = await lineWith(editor, 'src: s2');
     await newLineAfter(line);
     await editor.page.keyboard.type('pul');
     expect((await completions(editor)).map(({ label }) => label)).toContain('pulses');
@@ -83,7 +76,7 @@ describe('completion', () => {
 
   it('offers devices that exist, in the line of a set', async () => {
     await openFile(editor, 'sets/tray-a.ifu.yaml');
-    const line = await lineWith('grey-scissors');
+    const line = await lineWith(editor, 'grey-scissors');
     await newLineAfter(line);
     await until(
       'the next dash',
