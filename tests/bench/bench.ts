@@ -116,8 +116,13 @@ function coldRows(bundles: ReadonlyMap<string, string>): readonly Row[] {
       file: bundles.get('parse-only') ?? '',
       args: [library, documents],
     });
-    const check = { name: 'check', file: 'dist/traywright.cjs', args: ['check', library, ...today, '--no-cache'] };
-    const programs = rounds(3) === 1 ? [parse('drop'), check] : [parse('drop'), check, parse('keep')];
+    const check = (name: string, workers: string): Program => ({
+      name,
+      file: 'dist/traywright.cjs',
+      args: ['check', library, ...today, '--no-cache', '--workers', workers],
+    });
+    const checks = [check('check', '1'), ...(size < 1_000 ? [] : [check('together', '2')])];
+    const programs = [parse('drop'), ...checks, ...(rounds(3) === 1 ? [] : [parse('keep')])];
     const uses = interleaved(programs, rounds(size < 10_000 ? 3 : 5), root);
     const rows = coldRowsOf(size, uses);
     if (mode !== 'quick') keep(rows);
@@ -126,7 +131,7 @@ function coldRows(bundles: ReadonlyMap<string, string>): readonly Row[] {
 }
 
 function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonly Row[] {
-  const [drop, check, kept] = ['drop', 'check', 'keep'].map((name) => uses.get(name));
+  const [drop, check, together, kept] = ['drop', 'check', 'together', 'keep'].map((name) => uses.get(name));
   if (drop === undefined || check === undefined) return [];
   const files = `${size.toLocaleString('en')} files`;
   const goal = size === 10_000;
@@ -137,10 +142,26 @@ function coldRowsOf(size: number, uses: ReturnType<typeof interleaved>): readonl
     floor: name,
     measured: `${Math.round(ours)} ${unit}${unit === 'ms' ? `, ${(ours / size).toFixed(1)} a file` : ''}`,
   });
+  const ofTwo =
+    together === undefined
+      ? []
+      : [
+          row('cold check, two threads', together.cpuMs, drop.cpuMs, 'ms', 'parse-only'),
+          row(
+            'cold check, two threads, by the clock',
+            together.wallMs,
+            drop.wallMs,
+            'ms',
+            'parse-only, by the clock',
+            0.8,
+          ),
+          row('peak memory, two threads', together.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
+        ];
   return [
     row('cold check, one thread', check.cpuMs, drop.cpuMs, 'ms', 'parse-only', 1.35),
     row('cold check, one thread, by the clock', check.wallMs, drop.wallMs, 'ms', 'parse-only, by the clock'),
     row('peak memory', check.peakMb, drop.peakMb, 'MB', 'parse-only, documents let go', 2),
+    ...ofTwo,
     ...(kept === undefined ? [] : [row('peak memory', check.peakMb, kept.peakMb, 'MB', 'parse-only, documents kept')]),
   ];
 }
@@ -152,7 +173,7 @@ function sizeRows(): readonly Row[] {
   const programs = all.map((size): Program => {
     const library = join(folder, `size-${size}`);
     write(library, generateLibrary(templates, size));
-    const args = ['check', library, ...today, '--no-cache'];
+    const args = ['check', library, ...today, '--no-cache', '--workers', '1'];
     return { name: String(size), file: 'dist/traywright.cjs', args };
   });
   const uses = interleaved(programs, rounds(3), root);

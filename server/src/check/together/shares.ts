@@ -14,8 +14,7 @@ export class Shares {
   static of(pieces: number, workers: number): SharedArrayBuffer {
     const memory = new SharedArrayBuffer(workers * Int32Array.BYTES_PER_ELEMENT);
     const left = new Int32Array(memory);
-    for (let worker = 0; worker < workers; worker++)
-      left[worker] = packed(Math.floor((pieces * worker) / workers), Math.floor((pieces * (worker + 1)) / workers));
+    for (const [worker, { first, behind }] of sharesOf(pieces, workers).entries()) left[worker] = packed(first, behind);
     return memory;
   }
 
@@ -60,6 +59,16 @@ export class Shares {
     const [first, behind] = unpacked(Atomics.load(this.#left, share));
     return behind - first;
   }
+}
+
+export function workersOf(memory: SharedArrayBuffer): number {
+  return memory.byteLength / Int32Array.BYTES_PER_ELEMENT;
+}
+
+/** What each of the workers begins with. */
+export function sharesOf(pieces: number, workers: number): readonly { first: number; behind: number }[] {
+  const startOf = (worker: number) => Math.floor((pieces * worker) / workers);
+  return Array.from({ length: workers }, (_, worker) => ({ first: startOf(worker), behind: startOf(worker + 1) }));
 }
 
 export const mostPieces = 1 << 15;

@@ -62,14 +62,14 @@ class Helper {
   }
 
   #judged(): JudgedShare {
-    const { asked, shares, worker, keeps } = this.#task;
+    const { shares, worker, keeps } = this.#task;
     const hashes = new KeyHashes();
     const judge = judgedBy(this.#engine);
     const files: FileId[] = [];
     const findings = new RowsWriter(Uint8Array);
     const reads = new RowsWriter(Uint32Array);
     const work = new Shares(shares);
-    const pieces = piecesOfWork(this.#engine.library, this.#files, asked);
+    const pieces = piecesOfWork(this.#engine.library, this.#files, this.#task);
     for (let piece = work.take(worker); piece !== undefined; piece = work.take(worker))
       for (const file of pieces[piece] ?? []) {
         files.push(file);

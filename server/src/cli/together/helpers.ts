@@ -109,7 +109,7 @@ export class Helpers implements Elsewhere {
 
   #judgeOwn(engine: Engine, progress: Progress): void {
     const work = new Shares(this.#shares);
-    const pieces = piecesOfWork(engine.library, this.#files, this.#asked);
+    const pieces = piecesOfWork(engine.library, this.#files, { asked: this.#asked, shares: this.#shares });
     const all = this.#asked.length;
     for (let piece = work.take(0); piece !== undefined; piece = work.take(0)) {
       for (const file of pieces[piece] ?? []) engine.findings(file);
