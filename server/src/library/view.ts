@@ -140,9 +140,13 @@ export class LibraryView {
     return this.#library.keptFile(path);
   }
 
-  /** The department: the first site file, if there is one. */
+  /** The department: the first site file that can be read, if there is one. Whoever asks does not depend on what other sites' files say. */
   site(): EntityOf['site'] | undefined {
-    return this.all('site')[0];
+    for (const id of this.ids('site')) {
+      const site = this.get('site', id);
+      if (site !== undefined) return site;
+    }
+    return undefined;
   }
 
   /** The answer to a question that several readers share, worked out once until something it read changes. */
