@@ -52,7 +52,7 @@ it.each(Array.from({ length: runs }, (_none, run) => run))('any choices leave a 
   const pages =
     run < 2 ? instruction(run === 0 ? 'ringfield-punch.txt' : 'halmoor-viewing-tube.txt') : pagesFrom(seeded);
   let asked = 0;
-  const { text, log } = encode(withPages(pages), (quote, labels) => {
+  const { log } = encode(withPages(pages), (quote, labels) => {
     if (quote === '') return undefined;
     asked++;
     const open = labels.filter((label) => label !== 'Stop here');
@@ -68,5 +68,4 @@ it.each(Array.from({ length: runs }, (_none, run) => run))('any choices leave a 
       `${quote} -> ${label}\n${after}`,
     ).toEqual([]);
   }
-  expect(faultsOf(text)).toEqual(faultsOf(log[0]?.after ?? ''));
 });
