@@ -32,6 +32,7 @@ const classes: readonly (readonly [string, RegExp])[] = [
   ['enzymatic', /enzym/iu],
   ['mild-alkaline', /(?:mild(?:ly)?[\s-]+alkalin|mild(?:e[nrs]?)?[\s-]alkalisch|légèrement alcalin)/iu],
   ['alkaline', /(?:alkaline|alkalisch|alcalin)/iu],
+  ['neutral', /(?<!\p{L})(?:ph[\s-]*)?neutral(?!i[sz])/iu],
 ];
 const cleaners = /(?:detergent|cleaner|cleaning agent|solution|reiniger|lösung|détergent)/iu;
 
@@ -45,7 +46,22 @@ export function detergentIn(quote: string): readonly string[] {
 const boundWords =
   /\b(?:(?:not|no) (?:less|more|longer|later|fewer|higher|lower) than|not (?:below|above|exceed\p{L}*)|or (?:more|longer|less|higher|lower|above|below)|nicht (?:mehr|weniger|länger|über|unter)|oder (?:mehr|länger|weniger)|pas (?:plus|moins) de|ou (?:plus|moins))\b/giu;
 
+/** `a mild alkaline or enzymatic detergent`: any one of them. */
+const either =
+  /((?:mild(?:ly)?[\s-]+)?[\p{L}-]+)(?:,\s|\sor\s(?:an?\s)?)((?:mild(?:ly)?[\s-]+)?[\p{L}-]+)\s(?:cleaning\s)?(?:detergents?|cleaners?|agents?|solutions?)\b/iu;
+
+/** The classes that the sentence accepts, as they stand in the list: `enzymatic`, or `mild-alkaline, enzymatic`. */
 export function classOf(quote: string): string | undefined {
+  const [both, first = '', second = ''] = either.exec(quote) ?? [];
+  const pair = [first, second].map((words) => classes.find(([, one]) => one.test(words))?.[0]);
+  if (both === undefined || pair.some((one) => one === undefined) || / or .* or /i.test(quote)) return onlyClass(quote);
+  const rest = quote.replace(both, '');
+  return /\b(?:or|not|never)\b/i.test(rest.replace(boundWords, '')) || !both.includes(' or ')
+    ? undefined
+    : [...new Set(pair)].join(', ');
+}
+
+function onlyClass(quote: string): string | undefined {
   const isOpen = /\b(?:or|oder|ou|not|never|kein\p{L}*|nicht|pas)\b/iu.test(quote.replace(boundWords, ''));
   if (!cleaners.test(quote) || isOpen) return undefined;
   return classes.find(([, words]) => words.test(quote))?.[0];

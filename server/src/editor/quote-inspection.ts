@@ -83,10 +83,13 @@ const tests: readonly (readonly [string, RegExp])[] = [
   ],
 ];
 
+const eachUse = /\b(?:before|prior to)\s(?:each|every)\s(?:use|procedure|surgery|operation)\b/i;
+
 /** Tests that the sentence asks for by name. */
 export function testsAsked({ quote, negations, numbers }: QuoteReading, src: string): readonly NewField[] {
   if (negations.length > 0 || numbers.some(({ units }) => units.length > 0)) return [];
+  const each = eachUse.test(quote) ? 'each_use: true, ' : '';
   return tests
     .filter(([, words]) => words.test(quote))
-    .map(([name]) => ({ path: `inspection.${name}`, value: `{required: true, src: ${src}}` }));
+    .map(([name]) => ({ path: `inspection.${name}`, value: `{required: true, ${each}src: ${src}}` }));
 }

@@ -1,5 +1,7 @@
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { partNamed } from './quote-device.ts';
 import type { Matched, Placed } from './quote-match.ts';
+import { isOwnValue } from './quote-own-values.ts';
 
 /** What words around a number say against the place or the bound that was found for it. */
 
@@ -8,7 +10,7 @@ export const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'containe
 /** Without the numbers that other words of the sentence show to be something else: they are told instead. */
 export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched {
   const cycles = byPackaging(wholeCycles(matched, reading), reading);
-  return withoutOtherActs(withoutProtected(cycles, reading), reading);
+  return withoutParts(withoutOtherActs(withoutProtected(cycles, reading), reading), reading);
 }
 
 /** `Protect from temperatures above 30 °C`: the value is not what is asked for but what is kept away. */
@@ -37,6 +39,12 @@ function withoutOtherActs(matched: Matched, { quote }: QuoteReading): Matched {
     ({ group, home }) => isAct && group.path === 'point_of_use' && home.field === 'max_delay',
     quote,
   );
+}
+
+/** `The cap is replaced after 20 uses`: the life of a part is not that of the device. */
+function withoutParts(matched: Matched, { quote }: QuoteReading): Matched {
+  const part = partNamed(quote);
+  return part === undefined ? matched : without(matched, ({ group }) => group.path === 'limits', quote);
 }
 
 function without({ placed, left }: Matched, isOther: (one: Placed) => boolean, quote: string): Matched {
@@ -68,17 +76,39 @@ const timed: ReadonlySet<string> = new Set(['storage', 'drying']);
 
 /** `6 months in wrap, 12 months in pouches`: a device has one longest storage and one time of drying, so that none of
  * them may stand for all. */
-function byPackaging({ placed, left }: Matched, { quote, stages }: QuoteReading): Matched {
+function byPackaging({ placed, left }: Matched, reading: QuoteReading): Matched {
+  const { quote, stages } = reading;
   const isNamed = stages.some(({ stage }) => packages.has(stage));
   const isOf = ({ group, home }: Placed): boolean => timed.has(group.path) && home.field === 'time';
   const stored = placed
     .filter(isOf)
     .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));
   if (!isNamed || stored.length === 0 || left.length === 0) return { placed, left };
-  const told = [...stored, ...left].map(
-    (time) => `${time} (a time for each packaging belongs into the file of that packaging)`,
-  );
-  return { placed: placed.filter((one) => !isOf(one)), left: told };
+  const shortest = shortestStorage(placed.filter(isOf), reading);
+  const others = [...stored, ...left].filter((time) => shortest === undefined || time !== printed(shortest, quote));
+  const told = others.map((time) => `${time} (a time for each packaging belongs into the file of that packaging)`);
+  const kept = placed.filter((one) => !isOf(one));
+  if (shortest === undefined) return { placed: kept, left: told };
+  const only = `only the shortest, ${printed(shortest, quote)}, is proposed: it holds for every packaging named here`;
+  return { placed: [...kept, shortest], left: [only, ...told] };
+}
+
+/** Of several shelf lives the shortest holds for all of them; undefined where one is no plain longest time. */
+function shortestStorage([first, ...more]: readonly Placed[], reading: QuoteReading): Placed | undefined {
+  if (first?.group.path !== 'storage' || more.length > 0) return undefined;
+  const all = reading.numbers.filter((one, at) => isOwnValue(one, at, reading) && secondsOf(one) !== undefined);
+  const isPlain = all.every(({ bound, range }) => range === undefined && (bound === 'none' || bound === 'at_most'));
+  const [shortest] = all.toSorted((a, b) => (secondsOf(a) ?? 0) - (secondsOf(b) ?? 0));
+  return isPlain && shortest !== undefined ? { ...first, mentions: [shortest] } : undefined;
+}
+
+function secondsOf({ quantities }: NumberMention): number | undefined {
+  const time = quantities.find(({ dimension }) => dimension === 'time');
+  return time === undefined ? undefined : time.value;
+}
+
+function printed({ mentions }: Placed, quote: string): string {
+  return mentions.map(({ span }) => quote.slice(span.start, span.end)).join(' ');
 }
 
 const under =

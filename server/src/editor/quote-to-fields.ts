@@ -21,7 +21,7 @@ import { columnsAbove, columnsIn, inColumns } from './quote-tables.ts';
 import { stepsMeant } from './quote-things.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
 import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
-import { wordedOf } from './quote-worded.ts';
+import { stored, wordedOf } from './quote-worded.ts';
 
 /** A place of the file where fields are put in. */
 export interface Insertion {
@@ -117,15 +117,19 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, colu
     reading,
   );
   const isWithout = matched.placed.length === 0;
-  const worded = isWithout ? wordedOf(reading, kind, src, section) : { fields: [], left: [] };
+  const worded = isWithout ? wordedOf(reading, kind, { src, section, taken: idsIn(tree) }) : { fields: [], left: [] };
   const all = isWithout ? factsOf(reading, kind, src, section) : [];
   // A stage that is only named beside what the words say, or is said in more detail by them.
   const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === keptMoist);
-  const fields = [...fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) }), ...facts, ...worded.fields];
+  // How something is stored stands beside how long and how warm.
+  const isStored = kind === 'device' && !isWithout && matched.placed.every(({ group }) => group.path === 'storage');
+  const beside = isStored && reading.negations.length === 0 ? stored(reading, src) : [];
+  const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) });
+  const fields = [...own, ...beside, ...facts, ...worded.fields];
   const left = [
     ...worded.left,
     ...matched.left
-      .filter((number) => !isLayers(number, fields))
+      .filter((number) => !isLayers(number, fields) && !isOfDevice(number, fields))
       .map((number) => (number.includes('(') ? number : `${number} (no field found)`)),
     ...strictlyMeant(matched.placed, reading),
     ...joinedByOr(matched.placed, reading),
@@ -144,6 +148,13 @@ const keptMoist = 'point_of_use.keep_moist';
 /** Two layers of a wrap are a packaging of their own. */
 function isLayers(number: string, fields: readonly NewField[]): boolean {
   return /layers?$/i.test(number) && fields.some(({ value }) => value === 'double-wrap');
+}
+
+/** Numbers of a lumen or a part are written into its own item. */
+function isOfDevice(number: string, fields: readonly NewField[]): boolean {
+  const printed = number.split(' (')[0] ?? number;
+  const own = fields.filter(({ path }) => path === 'lumens[]' || path === 'parts[]');
+  return own.some(({ value }) => marked.plain(value).includes(printed.replace(/[.,]$/, '')));
 }
 
 export interface Into {

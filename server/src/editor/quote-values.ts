@@ -1,10 +1,11 @@
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { isShelfLife } from '../quantity/prose/shelf-life.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { Tree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { classOf, gradeIn } from './quote-agents.ts';
+import { classOf, gradeIn, waterIn } from './quote-agents.ts';
 import type { Group } from './quote-homes.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
@@ -38,13 +39,30 @@ export function fieldsFor(
   }
   const ids = new Set(taken);
   for (const [group, parts] of items) {
-    const named = group.does === undefined ? parts : withAgents(parts, reading.quote);
+    const named = group.does === undefined ? parts : [...withAgents(parts, reading.quote), ...brushIn(group, reading)];
     const { id, head } = headOf(group, reading, placed, ids);
     ids.add(id);
     const inside = [head, ...withGroups(named), `src: ${src}`];
     fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
   }
   return [...fields, ...waters(placed, reading.quote, src), ...machineDetergent(placed, reading.quote, src)];
+}
+
+const brushes =
+  /\b(?:(soft)[\s,-]+)?(?:(nylon|polyamide|plastic|natural|synthetic)[\s-]+)?(?:bristled?\s)?(?:cleaning\s)?brush(?:es)?\b/gi;
+
+/** `a soft nylon brush`: what the brush is like. */
+function brushIn({ does }: Group, { quote }: QuoteReading): readonly (readonly [string, string])[] {
+  const isDenied = /\b(?:not|no|never)\b(?!\s(?:less|more|fewer|below|above)\b)/i.test(quote);
+  if (does !== 'brush' || isDenied) return [];
+  const found = [...quote.matchAll(brushes)].filter(([, soft, material]) => (soft ?? material) !== undefined);
+  const [only, other] = found;
+  const [, soft, material] = only ?? [];
+  if (other !== undefined) return [];
+  return [
+    ...(material === undefined ? [] : [['brush.material', material.toLowerCase()] as const]),
+    ...(soft === undefined ? [] : [['brush.soft', 'true'] as const]),
+  ];
 }
 
 /** What a step is done with, beside its numbers. */
@@ -62,7 +80,8 @@ function withAgents(
 
 /** The water of a rinse that is no step: it stands beside the numbers of the rinse. */
 function waters(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
-  const grade = gradeIn(quote);
+  const [water] = waterIn(quote.toLowerCase());
+  const grade = water?.replace('grade: ', '');
   const rinses = new Set(placed.map(({ group }) => group.path).filter((path) => /(?:^|[._])rinse$/.test(path)));
   const [rinse, other] = [...rinses];
   if (grade === undefined || rinse === undefined || other !== undefined) return [];
@@ -157,12 +176,14 @@ export function idsIn(tree: Tree): ReadonlySet<string> {
 
 const boundChoices = ['stated', 'at_least', 'at_most', 'exactly', 'about'];
 
-export function requirement({ home, mentions }: Placed, reading: QuoteReading, cited: string): string {
+export function requirement({ group, home, mentions }: Placed, reading: QuoteReading, cited: string): string {
   const [first, second] = mentions;
   if (first === undefined) return '';
   if (second !== undefined)
     return `{between: [${amountOf(sharing(first, second), home)}, ${amountOf(second, home)}]${cited}}`;
-  const said = first.bound === 'none' || first.bound === 'between' ? 'stated' : first.bound;
+  const isLongest = group.path === 'storage' && home.field === 'time';
+  const unsaid = isLongest && isShelfLife(reading.quote.slice(0, first.span.start)) ? 'at_most' : 'stated';
+  const said = first.bound === 'none' || first.bound === 'between' ? unsaid : first.bound;
   const amount = amountOf(first, home);
   const name = home.field.split('.').at(-1) ?? home.field;
   const word = marked.choice([said, ...boundChoices.filter((one) => one !== said)], name, amount);

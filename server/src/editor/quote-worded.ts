@@ -2,9 +2,11 @@ import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
-import { marked } from './marked.ts';
+import { stepsApart } from './quote-apart.ts';
+import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
 import { rejectedIf, testsAsked } from './quote-inspection.ts';
+import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
 
 export interface Worded {
@@ -14,18 +16,33 @@ export interface Worded {
 }
 
 /** What a sentence without a number for a field says in words that have fields of their own. */
-export function wordedOf(reading: QuoteReading, kind: Kind, src: string, section: Section): Worded {
+export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, taken }: Citing): Worded {
   if (kind !== 'device') return { fields: [], left: [] };
   if (noSubstitute.test(reading.quote)) return { fields: substitute(src), left: [] };
   const forbidden = agentsForbidden(reading, src, section);
+  const packed = packagingsIn(reading, src);
+  const made = materialsIn(reading);
   const fields = [
     ...forbidden.fields,
     ...metalsApart(reading, src, section),
     ...rejectedIf(reading, src),
     ...testsAsked(reading, src),
     ...byWords(reading, src, section),
+    ...packed.fields,
+    ...stepsApart(reading, src, section),
+    ...lumenIn(reading, src, taken),
+    ...partReplaced(reading, src, taken),
+    ...made.fields,
   ];
-  return { fields, left: forbidden.unknown.map((item) => `no word of the list for: "${item}"`) };
+  const unknown = [...forbidden.unknown, ...made.unknown].map((item) => `no word of the list for: "${item}"`);
+  return { fields, left: [...unknown, ...packed.left] };
+}
+
+export interface Citing {
+  readonly src: string;
+  readonly section: Section;
+  /** Ids that the file has already. */
+  readonly taken: ReadonlySet<string>;
 }
 
 /** `Disinfection is not a substitute for sterilization`: it forbids nothing. */
@@ -46,7 +63,6 @@ function byWords(reading: QuoteReading, src: string, section: Section): readonly
     ...arriving(reading, src),
     ...connected(reading, src, section),
     ...carried(reading, src),
-    ...packagings(reading, src),
     ...opened(reading, src),
     ...stored(reading, src),
   ];
@@ -76,6 +92,15 @@ function connected({ quote, stages }: QuoteReading, src: string, section: Sectio
     ) ?? [];
   const named = new Set([...section.stages, ...stages.map(({ stage }) => stage)]);
   if (!named.has('mechanical') || named.has('ultrasonic')) return [];
+  const [, position] =
+    /\b(?:place|load|put|lay)\b\s[^.;:]{0,60}?\b(?:washer|machine|rack|basket)[\p{L}-]*,\s((?:[^.;:]{3,80}?\b)?(?:open|opened|disassembled|upright|flat|connected)\b[^.;:]{0,60}?)[.;]?$/iu.exec(
+      quote,
+    ) ?? [];
+  if (position !== undefined)
+    return [
+      { path: 'mechanical.orientation', value: asValue(position) },
+      { path: 'mechanical.src', value: src },
+    ];
   const isRack = to === undefined || /(?:rack|basket|trolley)$/i.test(to);
   const [field, words] = isRack ? ['rack', to ?? rack] : ['connector', to];
   if (words === undefined) return [];
@@ -109,47 +134,22 @@ function opened({ quote, numbers }: QuoteReading, src: string): readonly NewFiel
   ];
 }
 
-const packages: readonly (readonly [string, RegExp])[] = [
-  [
-    'double-wrap',
-    /double[\s-]wrap|(?:two|2|double) layers? of (?:\p{L}+\s){0,2}wrap|wrap(?:ped)? in (?:two|2) layers|doubly wrapped/iu,
-  ],
-  [
-    'rigid-container',
-    /(?:rigid|sterili[sz]ation|sterili[sz]ing)\s(?:(?:sterili[sz]ation|sterili[sz]ing)\s)?container/i,
-  ],
-  ['pouch', /pouch/i],
-];
-
-/** `Double peel pouch or two layers of wrap`: what the words mean for other packagings is asked where the sentence does not say. */
-function packagings({ quote, numbers, stages }: QuoteReading, src: string): readonly NewField[] {
-  const isOfCycle =
-    numbers.some(({ units }) => units.some(({ dimension }) => dimension !== 'count')) ||
-    stages.some(({ stage }) => stage === 'steam');
-  const named = packages.filter(([, words]) => words.test(quote)).map(([name]) => name);
-  const isChoice = /\b(?:or|either)\b|\//i.test(quote);
-  if (isOfCycle || named.length < 2 || !isChoice || quote.length > 160) return [];
-  return [
-    { path: 'packaging.relation', value: relationIn(quote) },
-    ...named.map((name) => ({ path: 'packaging.allowed[]', value: name })),
-    { path: 'packaging.src', value: src },
-  ];
-}
-
-function relationIn(quote: string): string {
-  if (/\b(?:validated|tested|qualified)\b/i.test(quote)) return 'validated_with';
-  return /\bonly\b|\bexclusively\b/i.test(quote) ? 'restricted_to' : marked.hole('relation');
-}
-
 /** `Store dry and free of dust`: how and where, up to the first comma. */
-function stored({ quote }: QuoteReading, src: string): readonly NewField[] {
+export function stored({ quote }: QuoteReading, src: string): readonly NewField[] {
   const [, place] =
     /^(?:packed\s|the\s|sterile\s|\p{L}+\s){0,3}?stored?\s((?:in\s|at\s|away\s|dry|free\s|clean|protected\s|cool)[^,;:.\d]*)/iu.exec(
       quote,
     ) ?? [];
-  if (place === undefined) return [];
+  const words =
+    place
+      ?.trim()
+      .replace(
+        /(?:(?:^|\s)(?:at|for|up to|below|under|between|from|not above|no more than|a|temperatures?|of|room))+$/i,
+        '',
+      ) ?? '';
+  if (words === '') return [];
   return [
-    { path: 'storage.place', value: asValue(place.trim()) },
+    { path: 'storage.place', value: asValue(words) },
     { path: 'storage.src', value: src },
   ];
 }

@@ -50,20 +50,20 @@ const asks =
 const named =
   /\b(?:cat(?:alogue)?\. ?n[or]s?\b|catalogue numbers?|article numbers?|REF\b|Art\.-Nr|reusable|wiederverwendbar|réutilisable)|^(?:made of\s|material:?\s)?\p{L}*\s?(?:stainless steel|titanium|silicone|peek|aluminium|edelstahl|acier inoxydable)\b[^.]{0,60}\.?$/iu;
 
-const mostWords = 4;
-
-/** `not_needed` with the first words of the sentence and the reason. */
+/** `not_needed` with the sentence as it stands, so that none of its numbers is left over, and the reason. */
 export function noted({ text }: FileRecord, { node, quote }: Sentence, reason: string): readonly Edit[] | undefined {
-  const words = quote
-    .split(/\s+/)
-    .slice(0, mostWords)
-    .join(' ')
-    .replace(/[.,;:]$/, '');
-  const value = `{text: ${quoteScalar(words)}, reason: ${asValue(reason)}}`;
+  const value = `{text: ${quoteScalar(quote)}, reason: ${asValue(reason)}}`;
   const known = valueUnder(node, 'not_needed');
   const edit =
     known?.node === 'list' ? appendItem(text, known, [value]) : insertEntry(text, node, 'not_needed', [`[${value}]`]);
   return edit === undefined ? undefined : [edit];
+}
+
+/** `has not been tested for this device`: the page neither permits nor forbids it. */
+export function isUntried(quote: string): boolean {
+  return /\b(?:(?:has|have|was|were|is|are)\s(?:not|never)(?:\syet)?\s(?:been\s)?(?:tested|validated|evaluated|qualified|verified)|not\s(?:been\s)?(?:tested|validated|evaluated)\s(?:for|with|in)|no\s(?:data|validation)\b)/i.test(
+    quote,
+  );
 }
 
 /** The field that the sentence is about, or a step with nothing but what is done, with its words as what is unclear. */

@@ -1,9 +1,11 @@
+import type { Edit } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
+import { asValue } from './bare.ts';
 import { andMore } from './field-questions.ts';
 import type { Sentence } from './open-sentences.ts';
 import { asOtherWay } from './quote-other-way.ts';
@@ -11,7 +13,7 @@ import type { FieldsFromQuote } from './quote-to-fields.ts';
 import { readable } from './quote-to-fields.ts';
 import { wordsUnsaid } from './quote-unsaid.ts';
 import { editsOf, holesOf } from './sentence-holes.ts';
-import { leftUnclear } from './sentence-notes.ts';
+import { leftUnclear, noted } from './sentence-notes.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 
@@ -31,7 +33,7 @@ export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, 
     label: readable(found.fields, told.words).join(' | '),
     detail: isFurtherStage(found, tree) ? 'a further stage that is done as well as those before' : '',
     does: 'fields',
-    edits: editsOf(found, told.words, fileForm(record.text).lineEnd),
+    edits: [...editsOf(found, told.words, fileForm(record.text).lineEnd), ...notedWhere(record, sentence, found)],
   } as const;
   const remains = remainsOf(found, reading);
   const more = {
@@ -54,6 +56,16 @@ export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, 
       ...ends,
     ],
   };
+}
+
+/** Fields without a place for their sentence: the sentence itself says where it went. */
+function notedWhere(record: FileRecord, sentence: Sentence, { fields }: FieldsFromQuote): readonly Edit[] {
+  const src = asValue(sentence.id);
+  const isCited = fields.some(({ path, value }) => path.endsWith('src') || value.includes(`src: ${src}`));
+  const [first] = fields;
+  return isCited || first === undefined
+    ? []
+    : (noted(record, sentence, `in words under ${first.path.replace('[]', '')}`) ?? []);
 }
 
 /** A new stage beside those that are there: the first choice does it as well, this one instead of them. */

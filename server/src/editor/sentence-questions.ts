@@ -15,7 +15,7 @@ import { quoteToFields } from './quote-to-fields.ts';
 import type { WaysJoined } from './quote-ways.ts';
 import { waysJoined } from './quote-ways.ts';
 import { holesOf, isUndecided, withWord } from './sentence-holes.ts';
-import { noted, reasonChoices, reasonIn } from './sentence-notes.ts';
+import { isUntried, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
 import { proposal } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, ends, leaveOpen } from './walk-choice.ts';
@@ -149,6 +149,10 @@ function unread(
   reading: QuoteReading,
   others: readonly WalkChoice[],
 ): Question {
+  if (isUntried(sentence.quote)) {
+    const reason = 'not tried out by the maker: neither allowed nor forbidden';
+    return { asks: untried, choices: [...keepQuoted(record, sentence, reason), leaveOpen(), ...others] };
+  }
   const isField = hasField(record, sentence, reading, 'likely');
   const isAdvice = isGeneral(reading, sentence) && !hasField(record, sentence, reading, 'surely');
   const reason = reasonIn(record, sentence) ?? (isAdvice ? 'general advice' : undefined);
@@ -172,11 +176,13 @@ function unread(
 const notRead = 'No field is read from this sentence.';
 const noField = 'This kind of file has no field for it: it can stay as a quoted statement.';
 
-function keepQuoted(record: FileRecord, sentence: Sentence): readonly WalkChoice[] {
-  const edits = noted(record, sentence, 'no field is for it');
+const untried = 'The page says that something was not tried out: it neither allows nor forbids it.';
+
+function keepQuoted(record: FileRecord, sentence: Sentence, reason = 'no field is for it'): readonly WalkChoice[] {
+  const edits = noted(record, sentence, reason);
   return edits === undefined
     ? []
-    : [{ label: 'Keep it as a quoted statement', detail: 'noted: no field is for it', does: 'nothing', edits }];
+    : [{ label: 'Keep it as a quoted statement', detail: `noted: ${reason}`, does: 'nothing', edits }];
 }
 
 /** Words of the work: a sentence with one of them may ask for something. */

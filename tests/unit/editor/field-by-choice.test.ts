@@ -72,7 +72,7 @@ const rows: readonly (readonly [string, string, string, string, string])[] = [
     '',
     'Materials',
     'materials: silicone',
-    'not_needed: [{text: "The shaft is made", reason: in words under materials}]}\n',
+    'not_needed: [{text: "The shaft is made of hardened steel with silicone parts.", reason: in words under materials}]}\n',
   ],
 ];
 
@@ -98,7 +98,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
   it('the bound word is asked, first what the page says', () => {
     const { offered } = taking(about('Shelf life: 6 months.'), another, 'Storage: Longest storage', 'Leave it open');
     expect(offered[2]?.slice(0, 5)).toEqual(
-      ['stated', 'at least', 'at most', 'exactly', 'about'].map((word) => `storage, time: ${word} 6 months`),
+      ['at most', 'stated', 'at least', 'exactly', 'about'].map((word) => `storage, time: ${word} 6 months`),
     );
   });
 
@@ -137,7 +137,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
 
   it('without a field for it, it stays a quoted statement by one key', () => {
     const { text, words } = taking(about('Follow the advice of the maker of the detergent.'));
-    expect(text).toContain('not_needed: [{text: "Follow the advice of", reason: no field is for it}]');
+    expect(text).toContain('not_needed: [{text: "Follow the advice of the maker of the detergent.", reason: no field is for it}]');
     expect(words).toContain('none is left open');
   });
 });

@@ -11,7 +11,7 @@ import { testDay } from '../../support/examples.ts';
 
 /** Two invented instructions of two pages, by different hands, and what they may cost at most. Neither figure may rise. */
 const instructions = [
-  { name: 'ringfield-punch', right: 24, of: 24, keys: 34, open: 1 },
+  { name: 'ringfield-punch', right: 24, of: 24, keys: 34, open: 0 },
   { name: 'halmoor-viewing-tube', right: 24, of: 24, keys: 28, open: 0 },
 ] as const;
 
@@ -126,7 +126,9 @@ describe('what a sentence leaves open is asked', () => {
       'Nothing to encode here …',
       'describes',
     );
-    expect(text).toContain('not_needed: [{text: "Return it to the", reason: describes the device}]}');
+    expect(text).toContain(
+      'not_needed: [{text: "Return it to the maker to have the edge cut.", reason: describes the device}]}',
+    );
     expect(words).toContain('1 say nothing to encode, none is left open. Still to write: cleaning.');
   });
 

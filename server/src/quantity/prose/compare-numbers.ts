@@ -5,6 +5,7 @@ import type { ProseBound } from './meaning.ts';
 import type { NumberMention, QuoteReading } from './prose.ts';
 import { isEqualAmount } from './ratio.ts';
 import { readQuote } from './read-quote.ts';
+import { isShelfLife } from './shelf-life.ts';
 
 /** What is wrong with one number claim. A number that is not in the quote gets no second fault for its bound. */
 export function compareNumber(reading: QuoteReading, claims: readonly Claim[], index: number): QuoteFault[] {
@@ -94,7 +95,7 @@ function boundFault(
   let first: Found | undefined;
   for (const mention of match.mentions) {
     if (mention.minToken === 'ambiguous' && claim.readAs === undefined) return undefined;
-    const fault = faultOfBound(claims, claim, value, mention, boundRead(mention, claim));
+    const fault = faultOfBound(claims, claim, value, mention, boundRead(mention, claim, reading));
     if (fault === undefined) return undefined;
     first ??= describeBound(reading, fault, mention);
   }
@@ -108,7 +109,9 @@ function describeBound(reading: QuoteReading, fault: QuoteFaultName, mention: Nu
 }
 
 /** The writer's reading of an unclear `min` decides. */
-function boundRead(mention: NumberMention, claim: NumberClaim): ProseBound {
+function boundRead(mention: NumberMention, claim: NumberClaim, { quote }: QuoteReading): ProseBound {
+  const isBare = mention.bound === 'none' && claim.bound === 'at_most';
+  if (isBare && isShelfLife(quote.slice(0, mention.span.start))) return 'at_most';
   if (mention.minToken !== 'ambiguous') return mention.bound;
   return claim.readAs === 'minimum' ? 'at_least' : 'none';
 }

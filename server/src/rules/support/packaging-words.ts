@@ -28,6 +28,7 @@ export const packagingWords: ReadonlyMap<string, readonly Phrase[]> = new Map([
   ['double-wrap', wrap],
   ['case-wrapped', wrap],
   ['pouch', pouch],
+  ['double-pouch', pouch],
   ['non-cellulose-pouch', pouch],
   ['rigid-container', container],
   ['iuss-container', container],

@@ -1,0 +1,123 @@
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { asValue } from './bare.ts';
+import type { NewField } from './insert-fields.ts';
+import type { Home } from './quote-homes.ts';
+import { amountOf, isOwnValue } from './quote-own-values.ts';
+import { requirement } from './quote-values.ts';
+
+/** What a sentence says of the device itself: its lumens, what it is made of, parts that are replaced. */
+
+const aLumen = /^(?:the\s|one\s|single\s|with\s(?:an?\s|one\s)?)*((?:\p{L}+\s)?(?:lumen|channel|cannulation))\b/iu;
+const isLong = { before: /\blength(?:\sof|:)?\s*$/i, after: /^\s*(?:long\b|in length|length\b)/i };
+const isBore = {
+  before:
+    /(?:(?:inner|inside|internal)\s(?:diameter|ø)|\bbore|(?<!outer\s)(?<!outside\s)\bdiameter|\bID|Ø)(?:\sof|:)?\s*$/i,
+  after: /^\s*(?:(?:inner|inside|internal|in)\s)?(?:diameter\b|bore\b|ID\b|wide\b)/,
+};
+const length: Home = { field: 'length', dimension: 'length', near: [] };
+
+/** `Lumen 330 mm long, 2.0 mm inner diameter`: a lumen with its bore and its length. Of several lumens nothing is made. */
+export function lumenIn(reading: QuoteReading, src: string, taken: ReadonlySet<string>): readonly NewField[] {
+  const { quote, numbers, stages, negations } = reading;
+  const [, name] = aLumen.exec(quote) ?? [];
+  const own = numbers.filter((one, at) => isOwnValue(one, at, reading));
+  const isAll = own.every(
+    ({ quantities, bound }) => bound === 'none' && quantities.some((one) => one.dimension === 'length'),
+  );
+  if (name === undefined || !isAll || stages.length > 0 || negations.length > 0 || quote.length > longest) return [];
+  const bores = own.filter((one) => says(isBore, one, quote));
+  const lengths = own.filter((one) => says(isLong, one, quote));
+  const [bore, otherBore] = bores;
+  const [long, otherLong] = lengths;
+  if (own.length === 0 || bores.length + lengths.length !== own.length || bore === long) return [];
+  if (otherBore !== undefined || otherLong !== undefined) return [];
+  const id = idOf(name, taken);
+  if (id === undefined) return [];
+  const parts = [
+    `id: ${id}`,
+    ...(bore === undefined ? [] : [`bore: ${amountOf(bore, length)}`]),
+    ...(long === undefined ? [] : [`length: ${amountOf(long, length)}`]),
+    `src: ${src}`,
+  ];
+  return [{ path: 'lumens[]', value: `{${parts.join(', ')}}`, head: `id: ${id}` }];
+}
+
+const longest = 120;
+
+function says(words: typeof isLong, { span }: NumberMention, quote: string): boolean {
+  return words.after.test(quote.slice(span.end)) || words.before.test(quote.slice(0, span.start));
+}
+
+/** Nothing where the file has one of that name: whether it is the same is for the reader to say. */
+function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
+  const id = name
+    .toLowerCase()
+    .trim()
+    .replace(/[^a-z0-9]+/g, '-');
+  return taken.has(id) || !/^[a-z]/.test(id) ? undefined : id;
+}
+
+const materials: readonly (readonly [string, RegExp])[] = [
+  ['stainless-martensitic', /martensitic/i],
+  ['stainless-austenitic', /austenitic/i],
+  ['stainless', /stainless/i],
+  ['titanium', /titanium/i],
+  ['tungsten-carbide', /tungsten carbide/i],
+  ['aluminium-anodised', /anodi[sz]ed alumini?um|alumini?um,? anodi[sz]ed/i],
+  ['aluminium', /alumini?um/i],
+  ['brass-chrome-plated', /chrome[\s-]plated brass/i],
+  ['brass', /\bbrass\b/i],
+  ['silicone', /silicone/i],
+  ['peek', /\bPEEK\b/i],
+  ['ppsu', /\bPPSU\b|polyphenyl ?sulfone/i],
+  ['acetal', /\bacetal\b|\bPOM\b/i],
+  ['epoxy', /epoxy/i],
+  ['glass', /\bglass\b/i],
+  ['gold-plated', /gold[\s-]plated/i],
+];
+
+/** `Materials: stainless steel, PEEK insulation, silicone seal`. */
+export function materialsIn({ quote, negations }: QuoteReading): {
+  readonly fields: readonly NewField[];
+  readonly unknown: readonly string[];
+} {
+  const [, list] = /^(?:materials?(?:\sused)?\s*:|made (?:of|from)\s)\s*([^.;:]{3,160}?)\.?$/i.exec(quote) ?? [];
+  if (list === undefined || negations.length > 0) return { fields: [], unknown: [] };
+  const items = list.split(/\s*(?:,|\band\b)\s*/).filter((item) => item !== '');
+  const known = items.map((item) => ({ item, what: materials.find(([, words]) => words.test(item))?.[0] }));
+  const words = [...new Set(known.flatMap(({ what }) => (what === undefined ? [] : [what])))];
+  return {
+    fields: words.map((what) => ({ path: 'materials[]', value: what })),
+    unknown: words.length === 0 ? [] : known.flatMap(({ item, what }) => (what === undefined ? [item] : [])),
+  };
+}
+
+const whole = String.raw`(?:device|instrument|product|system|set|it|they|item|unit|tool)s?`;
+const replaced =
+  /^(?:(?:the|each)\s)?((?:[\p{L}-]+\s){0,2}[\p{L}-]+)\s(?:is|are|must be|should be|shall be|has to be|have to be|needs to be)\s(?:replaced|changed|renewed|discarded|exchanged)\s(?:after|every)\b/iu;
+const replace =
+  /^(?:replace|change|renew|exchange|discard)\s(?:the\s|each\s)?((?:[\p{L}-]+\s){0,2}[\p{L}-]+)\s(?:after|every)\b/iu;
+
+/** `The cap is replaced after 20 uses`: the part whose life that is; nothing where the device itself is meant. */
+export function partNamed(quote: string): string | undefined {
+  const name = (replaced.exec(quote) ?? replace.exec(quote))?.[1];
+  return name === undefined || new RegExp(String.raw`(?:^|\s)${whole}$`, 'i').test(name) ? undefined : name;
+}
+
+export function partReplaced(reading: QuoteReading, src: string, taken: ReadonlySet<string>): readonly NewField[] {
+  const name = partNamed(reading.quote);
+  const id = name === undefined ? undefined : idOf(name, taken);
+  const [uses, other] = reading.numbers.filter((one, at) => isOwnValue(one, at, reading));
+  if (name === undefined || id === undefined || uses === undefined || other !== undefined) return [];
+  const isCounted =
+    (uses.units.every(({ dimension }) => dimension === 'count') &&
+      /^\s*(?:reprocessing\s|processing\s)?(?:uses|cycles|times)\b/i.test(reading.quote.slice(uses.span.end))) ||
+    /uses|cycles/.test(reading.quote.slice(uses.span.start, uses.span.end));
+  if (!isCounted) return [];
+  const home: Home = { field: 'uses', dimension: 'count', near: [], counted: 'uses' };
+  const group = { path: 'parts[]', stages: [], words: [], fields: [] };
+  const value = requirement({ group, home, mentions: [uses] }, reading, '');
+  return [
+    { path: 'parts[]', value: `{id: ${id}, name: ${asValue(name)}, uses: ${value}, src: ${src}}`, head: `id: ${id}` },
+  ];
+}
