@@ -92,7 +92,7 @@ export function materialsIn({ quote, negations }: QuoteReading): {
   };
 }
 
-const whole = String.raw`(?:device|instrument|product|system|set|it|they|item|unit|tool)s?`;
+const whole = `(?:device|instrument|product|system|set|it|they|item|unit|tool)s?`;
 const replaced =
   /^(?:(?:the|each)\s)?((?:[\p{L}-]+\s){0,2}[\p{L}-]+)\s(?:is|are|must be|should be|shall be|has to be|have to be|needs to be)\s(?:replaced|changed|renewed|discarded|exchanged)\s(?:after|every)\b/iu;
 const replace =

@@ -89,7 +89,7 @@ function byPackaging({ placed, left }: Matched, reading: QuoteReading): Matched 
   const told = others.map((time) => `${time} (a time for each packaging belongs into the file of that packaging)`);
   const kept = placed.filter((one) => !isOf(one));
   if (shortest === undefined) return { placed: kept, left: told };
-  const only = `only the shortest, ${printed(shortest, quote)}, is proposed: it holds for every packaging named here`;
+  const only = `${printed(shortest, quote)} alone is proposed (the shortest: it holds for every packaging named here)`;
   return { placed: [...kept, shortest], left: [only, ...told] };
 }
 

@@ -186,7 +186,8 @@ export function put(
 
 /** `132 °C, 4 min, double wrapped`: packages that the sentence names and that no field of it holds. */
 function packagesUnsaid({ quote, stages }: QuoteReading, fields: readonly NewField[]): readonly string[] {
-  if (fields.length === 0 || fields.some(({ path }) => path.startsWith('packaging'))) return [];
+  if (fields.length === 0 || fields.some(({ path }) => path.startsWith('packaging') || path === 'storage.time'))
+    return [];
   return stages.filter(({ stage }) => packages.has(stage)).map(({ span }) => quote.slice(span.start, span.end));
 }
 

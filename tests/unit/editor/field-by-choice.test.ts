@@ -137,7 +137,9 @@ describe('a sentence that no field is read from is answered by choice', () => {
 
   it('without a field for it, it stays a quoted statement by one key', () => {
     const { text, words } = taking(about('Follow the advice of the maker of the detergent.'));
-    expect(text).toContain('not_needed: [{text: "Follow the advice of the maker of the detergent.", reason: no field is for it}]');
+    expect(text).toContain(
+      'not_needed: [{text: "Follow the advice of the maker of the detergent.", reason: no field is for it}]',
+    );
     expect(words).toContain('none is left open');
   });
 });

@@ -277,7 +277,7 @@ describe('what a sentence says in words', () => {
   it('a time for each packaging is told with where it belongs', () => {
     const { left } = from('Store for 6 months in wrap, 12 months in pouches.', 'Storage').found;
     expect(left).toEqual([
-      'only the shortest, 6 months, is proposed: it holds for every packaging named here',
+      '6 months alone is proposed (the shortest: it holds for every packaging named here)',
       '12 months (a time for each packaging belongs into the file of that packaging)',
     ]);
   });
