@@ -7,7 +7,9 @@ import {
   type TextDocument,
   TextEdit,
   type TextEditor,
+  type TextEditorDecorationType,
   TextEditorRevealType,
+  ThemeColor,
   WorkspaceEdit,
   window,
   workspace,
@@ -19,63 +21,100 @@ import {
   isServerSentence,
   type SentenceRange,
   type ServerChoice,
+  type ServerDone,
+  type ServerEdit,
+  type ServerPiece,
   type ServerSentence,
 } from './server-sentences.ts';
 
 /**
- * Goes through the sentences of an instruction one after the other: Enter takes what is proposed, Escape passes a sentence over. Each
- * sentence that is taken is one step that can be undone.
+ * Goes through the sentences of an instruction one after the other: Enter takes what is proposed; Escape goes one question back, and at the
+ * sentence itself stops. Each sentence that is taken is one step that can be undone.
  */
 export function registerAllSentences(server: ServerConnection): Disposable {
   return commands.registerCommand('traywright.allSentences', (uri: unknown) => allSentences(server, textIn(uri)));
+}
+
+interface Asked {
+  readonly statement: string;
+  readonly told?: unknown;
 }
 
 async function allSentences(server: ServerConnection, given: string): Promise<void> {
   const uri = given === '' ? window.activeTextEditor?.document.uri : server.uriOf(given);
   if (uri === undefined) return;
   const editor = await window.showTextDocument(await workspace.openTextDocument(uri));
-  const { document } = editor;
-  let asked: { readonly statement: string; readonly told?: unknown } = { statement: '' };
-  // More than any instruction has sentences and questions: a server that never ends must not hold the editor.
-  for (let step = 0; step < mostSteps; step++) {
-    const answer: unknown = await server.ask('traywright/nextSentence', { uri: server.uriText(uri), ...asked });
-    if (isSentencesDone(answer)) void window.showInformationMessage(`Traywright: ${answer.words}`);
-    if (!isServerSentence(answer)) return;
-    const next = await answered(editor, document, answer);
-    if (next === undefined) return;
-    asked = next;
+  // What was said about sentences that wait would lie over them; it stays in the list of notifications.
+  await commands.executeCommand('notifications.hideToasts');
+  const mark = window.createTextEditorDecorationType({
+    backgroundColor: new ThemeColor('editor.findMatchHighlightBackground'),
+  });
+  try {
+    const end = await walked(editor, mark, (asked) =>
+      server.ask('traywright/nextSentence', { uri: server.uriText(uri), ...asked }),
+    );
+    editor.setDecorations(mark, []);
+    if (end !== undefined) await showEnd(editor, end);
+    else window.setStatusBarMessage(`Stopped. "Turn All Sentences into Fields" goes on with what is open.`, shownFor);
+  } finally {
+    mark.dispose();
   }
 }
 
+const shownFor = 15_000;
+
+/** More than any instruction has sentences and questions: a server that never ends must not hold the editor. */
 const mostSteps = 10_000;
 
-/** What is asked next; undefined ends it. */
-async function answered(
+/** Undefined where the person stopped. */
+async function walked(
   editor: TextEditor,
-  document: TextDocument,
-  sentence: ServerSentence,
-): Promise<{ readonly statement: string; readonly told?: unknown } | undefined> {
-  const { statement, place, version } = sentence;
-  if (place !== null) show(editor, rangeOf(place));
-  const choice = await chosen(sentence);
-  const isWhole = statement === '';
-  if (choice === undefined) return isWhole ? undefined : { statement };
-  if (choice.does === 'stop') return undefined;
+  mark: TextEditorDecorationType,
+  ask: (asked: Asked) => Promise<unknown>,
+): Promise<ServerDone | undefined> {
+  let asked: Asked = { statement: '' };
+  // The questions about the same sentence that led to this one.
+  const above: Asked[] = [];
+  for (let step = 0; step < mostSteps; step++) {
+    const answer = await ask(asked);
+    if (isSentencesDone(answer)) return answer;
+    if (!isServerSentence(answer)) return undefined;
+    if (answer.place !== null) show(editor, mark, rangeOf(answer.place));
+    const choice = await chosen(answer, above.length);
+    if (choice?.does === 'stop') return undefined;
+    if (choice?.does === 'ask') above.push(asked);
+    const next = choice === undefined ? above.pop() : await takenUp(editor, answer, choice);
+    if (next === undefined) return undefined;
+    if (choice !== undefined && choice.does !== 'ask') above.length = 0;
+    asked = next;
+  }
+  return undefined;
+}
+
+/** What is asked next. */
+async function takenUp({ document }: TextEditor, sentence: ServerSentence, choice: ServerChoice): Promise<Asked> {
+  const { statement, version } = sentence;
   if (choice.does === 'ask') return { statement, told: choice.told };
   if (choice.edits.length === 0) return { statement };
   if (version !== null && version !== document.version) return { statement: '' };
-  const edit = new WorkspaceEdit();
-  edit.set(
-    document.uri,
-    choice.edits.map(({ range, newText }) => TextEdit.replace(rangeOf(range), newText)),
-  );
-  await workspace.applyEdit(edit);
+  await putIn(document, choice.edits);
   return choice.told === undefined ? { statement } : { statement, told: choice.told };
 }
 
-function show(editor: TextEditor, range: Range): void {
-  editor.selection = new Selection(range.start, range.end);
-  editor.revealRange(range, TextEditorRevealType.InCenterIfOutsideViewport);
+async function putIn(document: TextDocument, edits: readonly ServerEdit[]): Promise<void> {
+  const edit = new WorkspaceEdit();
+  edit.set(
+    document.uri,
+    edits.map(({ range, newText }) => TextEdit.replace(rangeOf(range), newText)),
+  );
+  await workspace.applyEdit(edit);
+}
+
+/** The whole sentence is marked, and stands below the questions, not under them. */
+function show(editor: TextEditor, mark: TextEditorDecorationType, range: Range): void {
+  editor.selection = new Selection(range.start, range.start);
+  editor.setDecorations(mark, [range]);
+  editor.revealRange(range, TextEditorRevealType.InCenter);
 }
 
 function rangeOf({ start, end }: SentenceRange): Range {
@@ -89,16 +128,16 @@ interface ChoiceItem extends QuickPickItem {
 /** Longer words have a line of their own below the choice. */
 const mostBeside = 60;
 
-/** The sentence stands below the first choice, so that words and fields are seen together; what the fields leave out stands below the next. */
-async function chosen({ title, quote, asks, choices }: ServerSentence): Promise<ServerChoice | undefined> {
-  const items = choices.map((choice, at): ChoiceItem => {
-    const { label } = choice;
-    const words = at === 0 && quote !== '' ? `“${quote}” ${choice.detail}`.trim() : choice.detail;
-    if (words === '') return { label, choice };
-    return at === 0 || words.length > mostBeside
-      ? { label, detail: words, choice }
-      : { label, description: words, choice };
-  });
+/** As many signs as a line of a choice shows, and of the words below it. */
+const [mostInLine, mostBelow] = [76, 84];
+
+async function chosen(
+  { title, quote, asks, choices }: ServerSentence,
+  depth: number,
+): Promise<ServerChoice | undefined> {
+  const items = choices.flatMap((choice, at) =>
+    at === 0 ? firstRows(choice, quote) : [laterRow(choice, depth > 0 ? 'Escape goes back' : 'as Escape does')],
+  );
   const taken = await window.showQuickPick(items, {
     title,
     placeHolder: asks,
@@ -107,4 +146,80 @@ async function chosen({ title, quote, asks, choices }: ServerSentence): Promise<
     matchOnDetail: true,
   });
   return taken?.choice;
+}
+
+/**
+ * What is proposed is seen whole, over as many lines as it needs; whichever is chosen, all of it is taken. The sentence stands below it where
+ * there is room, and is marked in the text in any case.
+ */
+function firstRows(choice: ServerChoice, quote: string): readonly ChoiceItem[] {
+  const words = quote === '' ? choice.detail : `“${quote}” ${choice.detail}`.trim();
+  const [first = '', ...more] = inLines(choice.label, mostInLine);
+  const [below = '', cut] = more.length > 0 ? more : inLines(words, mostBelow);
+  const isCut = more.length === 0 && cut !== undefined;
+  const rows: ChoiceItem[] = [{ label: first, choice, ...(below !== '' && { detail: isCut ? `${below} …` : below }) }];
+  for (let at = 1; at < more.length; at += 2) {
+    const [label = '', detail = ''] = more.slice(at, at + 2);
+    rows.push({ label: `… ${label}`, choice, ...(detail !== '' && { detail }) });
+  }
+  return rows;
+}
+
+function laterRow(choice: ServerChoice, byEscape: string): ChoiceItem {
+  const { label, does } = choice;
+  const words = does === 'stop' ? `${choice.detail}; ${byEscape}` : choice.detail;
+  if (words === '') return { label, choice };
+  return words.length > mostBeside ? { label, detail: words, choice } : { label, description: words, choice };
+}
+
+/** Cut between words. */
+function inLines(text: string, most: number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line !== '' && line.length + 1 + word.length > most) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return line === '' ? lines : [...lines, line];
+}
+
+interface PieceItem extends QuickPickItem {
+  readonly piece?: ServerPiece;
+}
+
+/** Stays until a person has read it, with what is still to be done as choices. */
+async function showEnd(editor: TextEditor, { counts, words, next, version }: ServerDone): Promise<void> {
+  if (counts === '') {
+    void window.showInformationMessage(`Traywright: ${words}`);
+    return;
+  }
+  const [label = '', ...more] = inLines(counts, mostInLine);
+  const items: readonly PieceItem[] = [
+    { label, detail: [...more, 'Close this list'].join(' · ') },
+    ...next.map((piece) => ({ label: piece.label, detail: piece.detail, piece })),
+  ];
+  const taken = await window.showQuickPick(items, {
+    title: 'All sentences are gone through',
+    placeHolder: 'What is next? "Turn All Sentences into Fields" shows this list again.',
+    ignoreFocusOut: true,
+    matchOnDetail: true,
+  });
+  if (taken?.piece !== undefined) await takeUp(editor, taken.piece, version);
+}
+
+async function takeUp(
+  { document }: TextEditor,
+  { file, place, edits }: ServerPiece,
+  version: number | null,
+): Promise<void> {
+  if (file !== undefined) {
+    await commands.executeCommand('traywright.newFile', file.kind, file.known);
+    return;
+  }
+  if (edits.length > 0 && (version === null || version === document.version)) await putIn(document, edits);
+  const last = document.lineAt(document.lineCount - 1).range.end;
+  const at = place === null ? last : rangeOf(place).start;
+  await window.showTextDocument(document, { selection: new Range(at, at) });
 }

@@ -1,30 +1,35 @@
 import { commands, type Disposable, Position, Range, Uri, WorkspaceEdit, window, workspace } from 'vscode';
-import { listIn, recordIn, textIn } from './answers.ts';
+import { listIn, recordIn, textIn, textsIn } from './answers.ts';
 import { type Answer, ask } from './questions.ts';
 import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
 import { cursorLeavesTour, tourStepDone } from './tour.ts';
 
-/** Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made. */
+/**
+ * Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made. Who asks for it may
+ * say the kind, and what is known of it already.
+ */
 export function registerNewFile(server: ServerConnection): Disposable {
-  return commands.registerCommand('traywright.newFile', (kind: unknown) => newFile(server, textIn(kind)));
+  return commands.registerCommand('traywright.newFile', (kind: unknown, known: unknown) =>
+    newFile(server, textIn(kind), recordIn(known)),
+  );
 }
 
-async function newFile(server: ServerConnection, given: string): Promise<void> {
+async function newFile(server: ServerConnection, given: string, told: Asked): Promise<void> {
   await cursorLeavesTour();
-  const kind = given === '' ? await askKind(server) : given;
-  if (kind === undefined) return;
+  const chosen = await kindFor(server, given);
+  if (chosen === undefined) return;
+  const { kind, title } = chosen;
   const near = nearText(server);
   const asked = recordIn(await server.ask('traywright/newFileQuestions', { kind, near }));
   const answers: Record<string, readonly string[]> = {};
   const questions = listIn(asked.questions).map(recordIn);
   for (const [index, question] of questions.entries()) {
     const isId = question.key === 'id';
-    const step = `${index + 1} of ${questions.length}`;
+    const step = `${title}, question ${index + 1} of ${questions.length}: its `;
     const key = textIn(question.key);
-    const answer = isId
-      ? await askId(server, kind, answers, step)
-      : await askFor(question, step, knownFor(key, questions, answers));
+    const known = textsIn(told[key]).join(', ') || knownFor(key, questions, answers);
+    const answer = isId ? await askId(server, kind, answers, step) : await askFor(question, step, known);
     if (answer === undefined || answer === 'back') return;
     if (answer.length > 0) answers[key] = answer;
   }
@@ -32,8 +37,14 @@ async function newFile(server: ServerConnection, given: string): Promise<void> {
   await open(made, textIn(asked.folder), answers.id?.[0] ?? kind);
 }
 
-async function askKind(server: ServerConnection): Promise<string | undefined> {
+/** Asked for where it is not given. */
+async function kindFor(
+  server: ServerConnection,
+  given: string,
+): Promise<{ readonly kind: string; readonly title: string } | undefined> {
   const kinds = listIn(await server.ask('traywright/kinds', {})).map(recordIn);
+  const known = kinds.find(({ kind }) => kind === given);
+  if (known !== undefined) return { kind: given, title: textIn(known.title) };
   const items = kinds.map(({ kind, title, about }) => ({
     label: textIn(title),
     description: textIn(kind),
@@ -45,7 +56,7 @@ async function askKind(server: ServerConnection): Promise<string | undefined> {
     matchOnDetail: true,
     ignoreFocusOut: true,
   });
-  return chosen?.description;
+  return chosen === undefined ? undefined : { kind: chosen.description, title: chosen.label };
 }
 
 type Asked = Readonly<Record<string, unknown>>;
@@ -75,7 +86,7 @@ async function askFor(question: Asked, step: string, known: string): Promise<Ans
     .map(({ label, detail }) => ({ label: textIn(label), description: textIn(detail) }));
   const isList = takesMany && choices.length === 0;
   const answer = await ask({
-    title: `${textIn(question.title)} (${step})`,
+    title: `${step}${lowered(textIn(question.title))}`,
     asks: `${textIn(question.about)}${isList ? ' Several: put a comma between them.' : ''}`,
     takes: choices.length === 0 ? 'text' : takesMany ? 'many' : 'one',
     value: known,
@@ -88,6 +99,11 @@ async function askFor(question: Asked, step: string, known: string): Promise<Ans
   return answer.flatMap((text) => text.split(',').map((part) => part.trim())).filter((part) => part !== '');
 }
 
+/** Not a word that is written in capitals. */
+function lowered(title: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
 async function askId(
   server: ServerConnection,
   kind: string,
@@ -97,7 +113,7 @@ async function askId(
   const near = nearText(server);
   const { proposed } = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
   return ask({
-    title: `Id (${step})`,
+    title: `${step}id`,
     asks: 'Short name by which other files refer to it: letters, digits, dot, underscore, colon and hyphen.',
     takes: 'text',
     value: textIn(proposed),

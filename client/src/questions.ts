@@ -102,9 +102,13 @@ function askMany(question: Question): Promise<Answer> {
   const pick = window.createQuickPick();
   pick.items = question.choices;
   pick.canSelectMany = true;
-  pick.placeholder = `${question.asks} Choose any number with the space bar, then press Enter.`;
+  // How to choose stands in the title: words in the box end where it counts what is chosen.
+  pick.placeholder = question.asks;
   pick.matchOnDescription = true;
-  return shown(pick, question, (give) => pick.onDidAccept(() => give(pick.selectedItems.map(({ label }) => label))));
+  const title = `${question.title} (space bar chooses, Enter goes on)`;
+  return shown(pick, { ...question, title }, (give) =>
+    pick.onDidAccept(() => give(pick.selectedItems.map(({ label }) => label))),
+  );
 }
 
 /** A list in which anything else may be typed too. */

@@ -1,4 +1,10 @@
-import type { SentenceChoice, SentenceContent, SentencesDone, Told } from '../../server/src/panel/sentences.ts';
+import type {
+  FurtherPiece,
+  SentenceChoice,
+  SentenceContent,
+  SentencesDone,
+  Told,
+} from '../../server/src/panel/sentences.ts';
 import { either, type Is, isCount, isText, listOf, maybe, recordOf, word } from '../page/forms.ts';
 
 interface Position {
@@ -58,4 +64,33 @@ export const isServerSentence: Is<ServerSentence> = recordOf<ServerSentence>({
   choices: listOf(isChoice),
 });
 
-export const isSentencesDone: Is<SentencesDone> = recordOf<SentencesDone>({ is: word('done'), words: isText });
+/** The end, with what is still to be done: where it is, and what is written there first. */
+export interface ServerDone extends SentencesDone {
+  readonly version: number | null;
+  readonly next: readonly ServerPiece[];
+}
+
+export interface ServerPiece extends FurtherPiece {
+  readonly place: SentenceRange | null;
+  readonly edits: readonly ServerEdit[];
+}
+
+type NewFile = NonNullable<FurtherPiece['file']>;
+const isKnown: Is<NewFile['known']> = (value): value is NewFile['known'] =>
+  typeof value === 'object' && value !== null && Object.values(value).every((one) => listOf(isText)(one));
+
+const isPiece = recordOf<ServerPiece>({
+  label: isText,
+  detail: isText,
+  file: maybe(recordOf<NewFile>({ kind: isText, known: isKnown })),
+  place: either(isRange, isNull),
+  edits: listOf(isServerEdit),
+});
+
+export const isSentencesDone: Is<ServerDone> = recordOf<ServerDone>({
+  is: word('done'),
+  counts: isText,
+  words: isText,
+  version: either(isCount, isNull),
+  next: listOf(isPiece),
+});

@@ -78,7 +78,7 @@ describe('in a browser alone, on a folder that lies on no disk', () => {
     await runCommand(editor, 'Traywright: New Rule File');
     await chooseByName(editor, 'document', ({ label }) => label === 'Document');
     const made = editor.page.locator('.tab.active', { hasText: 'of-the-browser.ifu.yaml' });
-    await answerQuestions(editor, { 'Id (': 'of-the-browser' }, made);
+    await answerQuestions(editor, { 'its id': 'of-the-browser' }, made);
     expect(await text(editor)).toMatch(/^kind: document$/m);
     await problemsWhen(editor, 'what is open in it', (found) =>
       found.some(({ file, code }) => file === 'documents/of-the-browser.ifu.yaml' && code === 'still-to-write'),

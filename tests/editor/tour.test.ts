@@ -223,7 +223,7 @@ describe('the tour', () => {
     );
     await cursorStaysIn('.quick-input-widget');
     const made = editor.page.locator('.tab.active', { hasText: 'of-the-tour.ifu.yaml' });
-    await answerQuestions(editor, { 'Id (': 'of-the-tour' }, made);
+    await answerQuestions(editor, { 'its id': 'of-the-tour' }, made);
     const written = await text(editor);
     expect(written).toMatch(/^kind: document$/m);
     expect(written).toMatch(/^id: of-the-tour$/m);

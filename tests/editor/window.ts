@@ -192,7 +192,7 @@ export async function answerQuestions(
         if (!(await widget.isVisible())) return undefined;
         const question = await quickInputQuestion(editor);
         if (question === answered && Date.now() - at < untilAskedAgain) return undefined;
-        const [about] = Object.keys(answers).filter((words) => question.startsWith(words));
+        const [about] = Object.keys(answers).filter((words) => question.includes(words));
         if (about !== undefined) await fillQuickInput(editor, answers[about] ?? '');
         [answered, at] = [question, Date.now()];
         await quickInput(editor).press('Enter');

@@ -158,7 +158,7 @@ describe('a new file', () => {
     await asked('What does it describe');
     await screenshot(editor, 'new-file-kinds');
     await chooseByName(editor, 'device', ({ label }) => label === 'Device');
-    await asked('Document');
+    await asked('Device, question 1 of 9: its document');
     await fillQuickInput(editor, 'pg');
     await until('the known document chosen already, and the words as typed below it', async () => {
       const chosen = await editor.page.locator('.quick-input-list .monaco-list-row.focused').allInnerTexts();
@@ -166,25 +166,25 @@ describe('a new file', () => {
       return chosen.join().includes('PG-12') && labels.at(-1) === 'Take "pg" as typed' ? true : undefined;
     });
     await editor.page.keyboard.press('Enter');
-    await asked('Revision');
+    await asked('its revision');
     await editor.page.keyboard.press('Enter');
-    await asked('Maker');
+    await asked('its maker');
     await answerQuickInput(editor, 'Pale Grove');
-    await asked('Name');
+    await asked('its name');
     await answerQuickInput(editor, 'Suction tube');
-    await asked('Catalogue numbers');
+    await asked('its catalogue numbers');
     await answerQuickInput(editor, 'PG-1401, PG-1402');
-    await asked('Class');
+    await asked('its class');
     await chooseByName(editor, 'critical', ({ label }) => label === 'critical');
-    await asked('Traits');
+    await asked('its traits');
     await editor.page.keyboard.type('lumen');
     await editor.page.keyboard.press('ArrowDown');
     await editor.page.keyboard.press('Space');
     await screenshot(editor, 'new-file-traits');
     await editor.page.keyboard.press('Enter');
-    await asked('Materials');
+    await asked('its materials');
     await answerQuickInput(editor, '');
-    await asked('Id');
+    await asked('its id');
     await editor.page.keyboard.press('Enter');
     await editor.page.locator('.tab.active', { hasText: 'pale-grove-suction-tube.ifu.yaml' }).waitFor();
     const file = path.join(editor.folder, 'devices/pale-grove-suction-tube.ifu.yaml');
@@ -236,16 +236,30 @@ describe('a new file', () => {
         const rows = (await quickList(editor)).map(({ label }) => label);
         expect(rows[0]).toBe('manual, steps: rinse, temp at most 40 °C, time at least 2 min, water grade utility');
         await screenshot(editor, 'all-sentences');
+        // Escape stops, and leaves the sentence as it was: it comes first when somebody goes on.
+        await editor.page.keyboard.press('Escape');
+        await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+        await runCommand(editor, 'Traywright: Turn All Sentences into Fields');
+        await asked('Sentence 10 of');
       }
       // One is passed over: it stays open, and is told at the end.
-      await editor.page.keyboard.press(number === passedOver ? 'Escape' : 'Enter');
+      if (number === passedOver) await chooseByName(editor, 'leave it', ({ label }) => label === 'Leave it open');
+      else await editor.page.keyboard.press('Enter');
       keys++;
     }
-    const end = await until('the words at the end', async () =>
-      (await notifications(editor)).map(({ message }) => message).find((message) => message.includes('became fields')),
-    );
-    expect(end).toContain('33 sentences: 27 became fields, 4 say nothing to encode, 2 left open (s23, s30).');
-    expect(end).toContain('Still to write: lumens, drying.');
+    await asked('All sentences are gone through');
+    const end = (await quickList(editor)).map(({ label, description }) => `${label} ${description}`);
+    expect(end[0]).toContain('33 sentences: 27 became fields, 4 say nothing to encode, 2 left open');
+    expect(end[0]).toContain('(s23, s30)');
+    expect(end.slice(1).map((row) => row.replace(/[:,].*/s, ''))).toEqual([
+      'Go to the first sentence left open',
+      'Still to write',
+      'Still to write',
+      'Say who encoded it',
+    ]);
+    await screenshot(editor, 'sentences-done');
+    await editor.page.keyboard.press('Escape');
+    await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     expect(keys).toBe(34);
     const encoded = await text(editor);
     expect(encoded).toContain(

@@ -1,3 +1,5 @@
+import type { Span } from '../base/span.ts';
+import { counted } from '../base/words.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { SentenceContent, SentencesDone, Told } from '../panel/sentences.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
@@ -10,8 +12,8 @@ import type { WalkChoice } from './walk-choice.ts';
 import { caution } from './walk-choice.ts';
 
 export interface WalkStep extends SentenceContent {
-  /** Of the statement; nothing when the choice is about the pasted text as a whole. */
-  readonly offset: number | undefined;
+  /** The whole statement; nothing when the choice is about the pasted text as a whole. */
+  readonly place: Span | undefined;
   readonly choices: readonly WalkChoice[];
 }
 
@@ -25,7 +27,7 @@ export function nextSentence(record: FileRecord, tree: MapTree | undefined, afte
   const all = tree === undefined ? [] : sentencesOf(tree);
   const from = all.findIndex(({ id }) => id === after) + 1;
   const next = all.find(({ state }, at) => at >= from && state === 'open');
-  if (tree === undefined || next === undefined) return { is: 'done', words: endWords(tree, all) };
+  if (tree === undefined || next === undefined) return { is: 'done', ...endWords(tree, all) };
   return sentenceStep(record, tree, next, { words: [] });
 }
 
@@ -48,7 +50,7 @@ export function sameSentence(
 function pastedText(record: FileRecord, tree: MapTree | undefined, told?: Told): WalkStep | undefined {
   const question = aboutPasted(record, tree, told);
   if (question === undefined) return undefined;
-  return { is: 'sentence', statement: '', offset: undefined, title: 'Pasted text', quote: '', ...question };
+  return { is: 'sentence', statement: '', place: undefined, title: 'Pasted text', quote: '', ...question };
 }
 
 function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, told: Told): WalkStep {
@@ -60,7 +62,7 @@ function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, tol
   return {
     is: 'sentence',
     statement: sentence.id,
-    offset: sentence.offset,
+    place: { start: sentence.offset, end: sentence.node.span.end },
     title: [`Sentence ${all.findIndex(({ id }) => id === sentence.id) + 1} of ${all.length}`, ...place].join(' · '),
     quote: sentence.quote,
     asks,
@@ -68,17 +70,21 @@ function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, tol
   };
 }
 
-function endWords(tree: MapTree | undefined, all: readonly Sentence[]): string {
+function endWords(tree: MapTree | undefined, all: readonly Sentence[]): Omit<SentencesDone, 'is'> {
   const ids = (state: Sentence['state']): readonly string[] =>
     all.filter((one) => one.state === state).map(({ id }) => id);
   const [fields, nothing, open] = [ids('fields'), ids('nothing'), ids('open')];
   if (all.length === 0)
-    return 'There are no sentences here yet: paste the text of the instruction under "statements:".';
+    return {
+      counts: '',
+      words: 'There are no sentences here yet: paste the text of the instruction under "statements:".',
+    };
   const left =
     open.length === 0
       ? 'none is left open'
       : `${open.length} left open (${open.slice(0, 12).join(', ')}${open.length > 12 ? ', ...' : ''})`;
   const toDo = (tree?.entries ?? []).filter(({ value }) => value.node === 'empty').map(({ key }) => key.text);
   const write = toDo.length === 0 ? '' : ` Still to write: ${toDo.join(', ')}.`;
-  return `${all.length} sentences: ${fields.length} became fields, ${nothing.length} say nothing to encode, ${left}.${write} ${caution}`;
+  const counts = `${counted(all.length, 'sentence')}: ${fields.length} became fields, ${nothing.length} say nothing to encode, ${left}.`;
+  return { counts, words: `${counts}${write} ${caution}` };
 }

@@ -12,7 +12,7 @@ export interface Question {
   readonly choices: readonly WalkChoice[];
 }
 
-export const caution = 'Compare with the page: the maker’s document is the instruction, this file only an index to it.';
+export const caution = 'Compare with the page: the maker’s document is the instruction, this only an index.';
 
 export function asking(label: string, told: Told, detail = ''): WalkChoice {
   return { label, detail, does: 'ask', told, edits: [] };

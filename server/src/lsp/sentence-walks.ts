@@ -1,3 +1,4 @@
+import { afterSentences } from '../editor/after-sentences.ts';
 import { nextSentence, sameSentence, type WalkStep } from '../editor/sentence-walk.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
@@ -23,17 +24,32 @@ export async function nextOfSentences(
   const statement = textOf(fieldIn(params, 'statement'));
   const step =
     told === undefined ? nextSentence(at.record, tree, statement) : sameSentence(at.record, tree, statement, told);
-  return step.is === 'done' ? step : { ...sent(step, at), version: versions.get(addressOf(uri)) ?? null };
+  const version = versions.get(addressOf(uri)) ?? null;
+  return step.is === 'done'
+    ? { ...step, next: await furtherPieces(uri, places), version }
+    : { ...sent(step, at), version };
 }
 
-function sent({ is, statement, title, quote, asks, offset, choices }: WalkStep, { record }: DocumentAt) {
+/** Only here are other files needed, so that only here anybody waits for them. */
+async function furtherPieces(uri: string, places: DocumentPlaces): Promise<unknown> {
+  const at = await places.document(uri);
+  const tree = at === undefined ? undefined : treeOf(at.record);
+  if (at === undefined || tree === undefined) return [];
+  return afterSentences(at.record, tree, at.home.engine.view()).map(({ at: place, edits, ...piece }) => ({
+    ...piece,
+    place: place === undefined ? null : rangeOf(at.record, place),
+    edits: textEditsOf(at.record, edits),
+  }));
+}
+
+function sent({ is, statement, title, quote, asks, place, choices }: WalkStep, { record }: DocumentAt) {
   return {
     is,
     statement,
     title,
     quote,
     asks,
-    place: offset === undefined ? null : rangeOf(record, { start: offset, end: offset + statement.length }),
+    place: place === undefined ? null : rangeOf(record, place),
     choices: choices.map(({ edits, ...choice }) => ({ ...choice, edits: textEditsOf(record, edits) })),
   };
 }

@@ -14,7 +14,17 @@ export interface SentenceContent {
 /** Nothing is left to be asked. */
 export interface SentencesDone {
   readonly is: 'done';
+  /** How many sentences became what; empty where there are none. */
+  readonly counts: string;
   readonly words: string;
+}
+
+/** What is still to be done when all sentences have been gone through. */
+export interface FurtherPiece {
+  readonly label: string;
+  readonly detail: string;
+  /** Of a file of its own: its kind and what is known of it already. */
+  readonly file?: { readonly kind: string; readonly known: Readonly<Record<string, readonly string[]>> };
 }
 
 /** What has been told of a sentence so far; an editor gives it back as it came. */

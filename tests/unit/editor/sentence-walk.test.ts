@@ -266,7 +266,12 @@ describe('messages about sentences', () => {
         choices: [{ ...choice, told: { words: [''], next: 'bounds' } }],
       }),
     ).toBe(true);
-    expect(isSentencesDone({ is: 'done', words: 'all' })).toBe(true);
+    const piece = { label: 'Go on', detail: '', place: null, edits: [] };
+    const done = { is: 'done', counts: '', words: 'all', version: 1 };
+    const file = { kind: 'document', known: { doc: ['D-1'] } };
+    expect(isSentencesDone({ ...done, next: [piece, { ...piece, file }] })).toBe(true);
+    for (const next of [undefined, [{}], [{ ...piece, file: { kind: 'document', known: { doc: 'D-1' } } }]])
+      expect(isSentencesDone({ ...done, next })).toBe(false);
     for (const wrong of [
       null,
       { ...sentence, html: '' },

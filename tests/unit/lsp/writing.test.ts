@@ -132,14 +132,18 @@ describe('writing over the protocol', () => {
       statement: 's1',
       quote: 'Do not exceed 140 °C.',
       version: 1,
-      place: { start: { line: 5, character: 2 }, end: { line: 5, character: 4 } },
+      place: { start: { line: 5, character: 2 } },
     });
     expect(first).toHaveProperty('choices.0.label', 'limits, temp: at most 140 °C');
     expect(first).toHaveProperty('choices.0.edits.0.newText', 'limits:\r\n  temp: {at_most: 140 °C, src: s1}\r\n');
     expect(isServerSentence(first)).toBe(true);
     const other = await next({ statement: 's1', told: { words: ['exactly'] } });
     expect(other).toHaveProperty('choices.0.label', 'limits, temp: exactly 140 °C');
-    expect(isSentencesDone(await next({ statement: 's1' }))).toBe(true);
+    const end = await next({ statement: 's1' });
+    expect(isSentencesDone(end)).toBe(true);
+    expect(end).toMatchObject({ counts: '1 sentence: 0 became fields, 0 say nothing to encode, 1 left open (s1).' });
+    const further = isSentencesDone(end) ? end.next.map(({ label }) => label.replace(/[:,].*/, '')) : [];
+    expect(further).toEqual(['Go to the first sentence left open', 'Say who encoded it']);
     expect(await next({ statement: 5, told: { words: [{}], way: 7, next: 'run' } })).toMatchObject({ is: 'sentence' });
   });
 
