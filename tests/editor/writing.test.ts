@@ -37,9 +37,17 @@ afterAll(() => editor?.close());
 
 /** Begins a new line behind this one, as a person does. */
 async function newLineAfter(line: number): Promise<void> {
+  await endOfLine(line);
+  await editor.page.keyboard.press('Enter');
+}
+
+async function endOfLine(line: number): Promise<void> {
   await goTo(editor, line, 1);
   await editor.page.keyboard.press('End');
-  await editor.page.keyboard.press('Enter');
+}
+
+async function cursorAt(line: number, column: number): Promise<void> {
+  await editor.page.locator(`[id="status.editor.selection"] >> text=/^Ln ${line}, Col ${column}$/`).waitFor();
 }
 
 /** Waits until the question at the top of the window is about this, and gives it. */
@@ -101,7 +109,10 @@ describe('a quote', () => {
     await openFile(editor, 'devices/grey-scissors.ifu.yaml');
     await newLineAfter(7);
     await editor.page.keyboard.insertText('statements:');
+    await until('the key', async () => ((await text(editor)).includes('\nstatements:') ? true : undefined));
+    await endOfLine(8);
     await editor.page.keyboard.press('Enter');
+    await cursorAt(9, 3);
     await editor.page.keyboard.insertText('s1: {doc: PG-12, rev: C, page: 2, quote: "Do not exceed 137 °C."}');
     await goToWords(editor, 9, 's1');
     await runCommand(editor, 'Traywright: Turn the Quote into Fields');
