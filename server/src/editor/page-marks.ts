@@ -105,23 +105,33 @@ const mostWordsOfNumber = 4;
 const ofDocument =
   /\b(?:instructions?|ifu|rev(?:ision|\.)?|issued?|version|gebrauchsanweisung|notice|mode d.emploi|www\.\S+|tel\.?)(?!\p{L})|©/iu;
 
-/** Lines with nothing but number and revision, and those that stand beside the marks of several pages alike: of other words the first stays. */
+/**
+ * Lines with nothing but number and revision, and those that stand in the same place beside the marks of several pages alike. Of words that
+ * do not name the document the first stays; what may be a sentence or a row of a table is none of them.
+ */
 function runningHeads(
   lines: readonly string[],
   marks: ReadonlyMap<number, PageLine>,
   document: string,
 ): readonly number[] {
-  const beside = [...marks.keys()].flatMap((mark) => neighbours(lines, mark, marks).map((at) => ({ mark, at })));
-  const lineOf = (at: number): string => plain(lines[at] ?? '');
-  const marksBy = grouped(beside.map(({ mark, at }) => [lineOf(at), mark]));
-  const linesBy = grouped(beside.map(({ at }) => [lineOf(at), at]));
-  const dropped = beside.flatMap(({ at }) => {
-    const alike = [...(linesBy.get(lineOf(at)) ?? [])];
-    const isRepeated = alike.length > 1 && (marksBy.get(lineOf(at))?.size ?? 0) > 1;
-    return isRepeated && (ofDocument.test(lines[at] ?? '') || Math.min(...alike) < at) ? [at] : [];
+  const beside = [...marks.keys()].flatMap((mark) =>
+    neighbours(lines, mark, marks)
+      .filter(({ at }) => isHeadWords(lines[at] ?? ''))
+      .map(({ at, place }) => ({ at, key: `${place} ${plain(lines[at] ?? '')}` })),
+  );
+  const alikeBy = grouped(beside.map(({ at, key }) => [key, at]));
+  const dropped = beside.flatMap(({ at, key }) => {
+    const alike = [...(alikeBy.get(key) ?? [])];
+    return alike.length > 1 && (ofDocument.test(lines[at] ?? '') || Math.min(...alike) < at) ? [at] : [];
   });
   const ofNumber = [...lines.keys()].filter((at) => !marks.has(at) && isNumberAlone(lines, at, document));
   return [...dropped, ...ofNumber];
+}
+
+function isHeadWords(line: string): boolean {
+  const text = line.trim();
+  if (/[.!?:;,]$|^\s*[-•*–]/.test(text) || isUnfinished(text)) return false;
+  return ofDocument.test(text) || !/\d/.test(text);
 }
 
 function isNumberAlone(lines: readonly string[], at: number, document: string): boolean {
@@ -133,9 +143,18 @@ function isNumberAlone(lines: readonly string[], at: number, document: string): 
 const farthest = 3;
 const farthestLines = 10;
 
-/** The lines next to a mark, above and below, without blank ones. */
-function neighbours(lines: readonly string[], mark: number, marks: ReadonlyMap<number, PageLine>): readonly number[] {
+/** The lines next to a mark, above and below, without blank ones, and which of them each is. */
+function neighbours(
+  lines: readonly string[],
+  mark: number,
+  marks: ReadonlyMap<number, PageLine>,
+): readonly { readonly at: number; readonly place: string }[] {
   const near = Array.from({ length: 2 * farthestLines + 1 }, (_none, index) => mark - farthestLines + index);
   const texts = near.filter((at) => (lines[at] ?? '').trim() !== '' && !marks.has(at));
-  return [...texts.filter((at) => at < mark).slice(-farthest), ...texts.filter((at) => at > mark).slice(0, farthest)];
+  const above = texts.filter((at) => at < mark).slice(-farthest);
+  const below = texts.filter((at) => at > mark).slice(0, farthest);
+  return [
+    ...above.toReversed().map((at, place) => ({ at, place: `above ${place}` })),
+    ...below.map((at, place) => ({ at, place: `below ${place}` })),
+  ];
 }

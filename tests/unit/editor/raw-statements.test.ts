@@ -86,6 +86,11 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
     'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Rinse well with water of drinking quality before you dry it."}\n  s2: {doc: D-1, rev: "02", page: 1, quote: "DO NOT AUTOCLAVE"}\n  s3: {doc: D-1, rev: "02", page: 1, quote: "Dry it."}\n  s4: {doc: D-1, rev: "02", page: 2, quote: "Store it."}\n',
   ],
   [
+    'a sentence or a row of a table that ends two pages alike stays on both',
+    'statements:\nRinse it.\nDry at 60 °C\n– 1 –\nRinse it.\nDry at 60 °C\n– 2 –\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, quote: "Rinse it."}\n  s2: {doc: D-1, rev: "02", page: 1, quote: "Dry at 60 °C"}\n  s3: {doc: D-1, rev: "02", page: 2, quote: "Rinse it."}\n  s4: {doc: D-1, rev: "02", page: 2, quote: "Dry at 60 °C"}\n',
+  ],
+  [
     'a sentence goes on behind the end of a page',
     'statements:\nRinse it with\n– 1 –\n\ncold water.\nStore it.\n– 2 –\n',
     'statements:\n  s1: {doc: D-1, rev: "02", page: 1, quote: "Rinse it with cold water."}\n  s2: {doc: D-1, rev: "02", page: 2, quote: "Store it."}\n',
