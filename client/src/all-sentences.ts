@@ -129,7 +129,7 @@ interface ChoiceItem extends QuickPickItem {
 const mostBeside = 60;
 
 /** As many signs as a line of a choice shows, and of the words below it. */
-const [mostInLine, mostBelow] = [76, 84];
+const [mostInLine, mostBelow] = [80, 84];
 
 async function chosen(
   { title, quote, asks, choices }: ServerSentence,
@@ -172,17 +172,15 @@ function laterRow(choice: ServerChoice, byEscape: string): ChoiceItem {
   return words.length > mostBeside ? { label, detail: words, choice } : { label, description: words, choice };
 }
 
-/** Cut between words. */
+/** Cut between words, and rather behind a comma or a stroke where the line is long enough without the rest. */
 function inLines(text: string, most: number): readonly string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line !== '' && line.length + 1 + word.length > most) {
-      lines.push(line);
-      line = word;
-    } else line = line === '' ? word : `${line} ${word}`;
-  }
-  return line === '' ? lines : [...lines, line];
+  if (text === '') return [];
+  if (text.length <= most) return [text];
+  const head = text.slice(0, most + 1);
+  const behindParts = Math.max(head.lastIndexOf(', ') + 1, head.lastIndexOf(' | ') + 2);
+  const between = head.lastIndexOf(' ');
+  const at = behindParts > most / 2 ? behindParts : between > 0 ? between : most;
+  return [text.slice(0, at).trim(), ...inLines(text.slice(at).trim(), most)];
 }
 
 interface PieceItem extends QuickPickItem {
