@@ -136,7 +136,7 @@ async function chosen(
   depth: number,
 ): Promise<ServerChoice | undefined> {
   const items = choices.flatMap((choice, at) =>
-    at === 0 ? firstRows(choice, quote) : [laterRow(choice, depth > 0 ? 'Escape goes back' : 'as Escape does')],
+    at === 0 ? firstRows(choice, quote) : laterRows(choice, depth > 0 ? 'Escape goes back' : 'as Escape does'),
   );
   const taken = await window.showQuickPick(items, {
     title,
@@ -155,21 +155,26 @@ async function chosen(
 function firstRows(choice: ServerChoice, quote: string): readonly ChoiceItem[] {
   const words = quote === '' ? choice.detail : `“${quote}” ${choice.detail}`.trim();
   const [first = '', ...more] = inLines(choice.label, mostInLine);
-  const [below = '', cut] = more.length > 0 ? more : inLines(words, mostBelow);
-  const isCut = more.length === 0 && cut !== undefined;
-  const rows: ChoiceItem[] = [{ label: first, choice, ...(below !== '' && { detail: isCut ? `${below} …` : below }) }];
-  for (let at = 1; at < more.length; at += 2) {
-    const [label = '', detail = ''] = more.slice(at, at + 2);
-    rows.push({ label: `… ${label}`, choice, ...(detail !== '' && { detail }) });
-  }
-  return rows;
+  if (more.length > 0) return rowsOf(choice, [first, ...more]);
+  const [below = '', cut] = inLines(words, mostBelow);
+  return rowsOf(choice, below === '' ? [first] : [first, cut === undefined ? below : `${below} …`]);
 }
 
-function laterRow(choice: ServerChoice, byEscape: string): ChoiceItem {
+function laterRows(choice: ServerChoice, byEscape: string): readonly ChoiceItem[] {
   const { label, does } = choice;
   const words = does === 'stop' ? `${choice.detail}; ${byEscape}` : choice.detail;
-  if (words === '') return { label, choice };
-  return words.length > mostBeside ? { label, detail: words, choice } : { label, description: words, choice };
+  if (words.length > mostBeside) return rowsOf(choice, [label, ...inLines(words, mostInLine)]);
+  return [words === '' ? { label, choice } : { label, description: words, choice }];
+}
+
+/** Two lines make a row. */
+function rowsOf(choice: ServerChoice, lines: readonly string[]): readonly ChoiceItem[] {
+  const rows: ChoiceItem[] = [];
+  for (let at = 0; at < lines.length; at += 2) {
+    const [label = '', detail] = lines.slice(at, at + 2);
+    rows.push({ label: at === 0 ? label : `… ${label}`, choice, ...(detail !== undefined && { detail }) });
+  }
+  return rows;
 }
 
 /** Cut between words, and rather behind a comma or a stroke where the line is long enough without the rest. */
