@@ -94,6 +94,10 @@ async function walked(
 /** What is asked next. */
 async function takenUp({ document }: TextEditor, sentence: ServerSentence, choice: ServerChoice): Promise<Asked> {
   const { statement, version } = sentence;
+  if (choice.does === 'ask' && choice.types !== undefined) {
+    const text = await window.showInputBox({ prompt: choice.types, value: sentence.quote, ignoreFocusOut: true });
+    return { statement, told: { ...choice.told, text: text ?? '' } };
+  }
   if (choice.does === 'ask') return { statement, told: choice.told };
   if (choice.edits.length === 0) return { statement };
   if (version !== null && version !== document.version) return { statement: '' };

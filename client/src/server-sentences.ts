@@ -41,6 +41,7 @@ const isTold = recordOf<Told>({
   words: listOf(isText),
   next: maybe(word('bounds', 'reason', 'field', 'more', 'page')),
   field: maybe(isText),
+  text: maybe(isText),
 });
 /** Text that is put in may be long: all statements of the pages at once. */
 const isNewText: Is<string> = (value): value is string => typeof value === 'string';
@@ -50,6 +51,7 @@ const isChoice = recordOf<ServerChoice>({
   detail: isText,
   does: word('fields', 'nothing', 'open', 'ask', 'stop'),
   told: maybe(isTold),
+  types: maybe(isText),
   edits: listOf(isServerEdit),
 });
 

@@ -152,6 +152,22 @@ function textsFor(place: FieldPlace, saying: Saying): readonly FieldValue[] {
   }));
 }
 
+/** Free words may stand there, or begin an item of it. */
+export function takesText({ shape }: FieldPlace): boolean {
+  if (shape.form === 'text') return true;
+  if (shape.form !== 'list') return false;
+  return shape.item.form === 'record' ? headOf(shape.item)?.shape.form === 'text' : shape.item.form === 'text';
+}
+
+export function typedValue(place: FieldPlace, text: string, saying: Saying): readonly FieldValue[] {
+  const { shape, path, words } = place;
+  if (!takesText(place)) return [];
+  const head = shape.form === 'list' && shape.item.form === 'record' ? headOf(shape.item) : undefined;
+  if (head === undefined) return [{ fields: cited(place, asValue(text), saying), words }];
+  const begin = `${head.key}: ${asValue(text)}`;
+  return [{ fields: [{ path, value: `{${begin}, src: ${saying.src}}`, head: begin }], words }];
+}
+
 const longest = 200;
 
 /** The sentence, and what stands behind the words that begin what it says. */

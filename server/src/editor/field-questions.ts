@@ -6,8 +6,9 @@ import type { MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import { asValue } from './bare.ts';
 import type { FieldValue } from './field-choices.ts';
-import { valuesFor } from './field-choices.ts';
+import { takesText, typedValue, valuesFor } from './field-choices.ts';
 import { likely, likelyFields, surely } from './field-likelihood.ts';
+import { fieldsCiting, foundBy } from './field-names.ts';
 import { type FieldPlace, fieldPlaces } from './field-places.ts';
 import type { NewField } from './insert-fields.ts';
 import type { Sentence } from './open-sentences.ts';
@@ -15,7 +16,7 @@ import { sectionOf } from './quote-section.ts';
 import { put, readable } from './quote-to-fields.ts';
 import { idsIn } from './quote-values.ts';
 import { editsOf, holesOf, withWord } from './sentence-holes.ts';
-import { noted } from './sentence-notes.ts';
+import { keepQuoted, noted } from './sentence-notes.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 
@@ -41,24 +42,46 @@ export function hasField(
   return first !== undefined && first.score >= (how === 'likely' ? likely : surely);
 }
 
-export function whichField({ kind }: FileRecord, { section }: Sentence, reading: QuoteReading): Question {
-  const all = kind === undefined ? [] : likelyFields(reading, kind, sectionOf(section, reading.language));
-  const choices = all.map(({ place }) =>
-    asking(place.titles.join(': '), { words: [], field: place.path }, place.about),
+export function whichField(record: FileRecord, tree: MapTree, sentence: Sentence, reading: QuoteReading): Question {
+  const { kind } = record;
+  const all = kind === undefined ? [] : likelyFields(reading, kind, sectionOf(sentence.section, reading.language));
+  const citing = fieldsCiting(tree, sentence.id);
+  const isTaken = ({ path }: FieldPlace): boolean => citing.has(path.replaceAll('[]', ''));
+  const [open, taken] = [all.filter(({ place }) => !isTaken(place)), all.filter(({ place }) => isTaken(place))];
+  const near = Math.min(mostNear, open.filter(({ score }) => score >= likely).length);
+  const choices = [...open, ...taken].map(({ place }) =>
+    asking(place.titles.join(': '), { words: [], field: place.path }, foundBy(place)),
   );
+  const back = asking('Back to the sentence', { words: [] }, 'to what was proposed for it');
   return {
     asks: 'Which field is it about? The likely ones come first; type to search.',
-    choices: [...choices, leaveOpen(), ...ends],
+    choices: [
+      ...choices.slice(0, near),
+      ...(citing.size === 0 ? keepQuoted(record, sentence) : []),
+      back,
+      ...choices.slice(near),
+      leaveOpen(),
+      ...ends,
+    ],
   };
 }
 
+/** So many likely fields stand before the ways out of the list. */
+const mostNear = 6;
+
 /** What stands in the field that was chosen. A field that the file no longer has, or that was never offered, is asked for again. */
-export function whichValue(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, path }: Chosen): Question {
+export function whichValue(
+  record: FileRecord,
+  tree: MapTree,
+  sentence: Sentence,
+  { reading, path, text }: Chosen,
+): Question {
   const { kind } = record;
   const place = kind === undefined ? undefined : fieldPlaces(kind).find((one) => one.path === path);
-  if (kind === undefined || place === undefined) return whichField(record, sentence, reading);
+  if (kind === undefined || place === undefined) return whichField(record, tree, sentence, reading);
   const saying = { reading, src: asValue(sentence.id), ids: idsIn(tree) };
-  const values = valuesFor(place, saying).filter(
+  const typed = text === undefined || text.trim() === '' ? [] : typedValue(place, text.trim(), saying);
+  const values = [...typed, ...valuesFor(place, saying)].filter(
     ({ fields }) => !fields.some((field) => field.path.endsWith('[]') && isListed(tree, field)),
   );
   const choices = values.flatMap((value) => choicesOf(record, tree, sentence, { value, place }));
@@ -66,12 +89,18 @@ export function whichValue(record: FileRecord, tree: MapTree, sentence: Sentence
   return choices.length === 0
     ? {
         asks: `${place.titles.join(': ')}: it is there already, or this sentence has no value for it.`,
-        choices: [other, leaveOpen(), ...ends],
+        choices: [...typing(place, path), other, leaveOpen(), ...ends],
       }
     : {
         asks: `${place.titles.join(': ')}: what does the sentence say? ${caution}`,
-        choices: [...choices, other, leaveOpen(), ...ends],
+        choices: [...choices, ...typing(place, path), other, leaveOpen(), ...ends],
       };
+}
+
+/** Where words may stand, they can be typed. */
+function typing(place: FieldPlace, path: string): readonly WalkChoice[] {
+  const types = `${place.titles.join(': ')}: in the words of the page`;
+  return takesText(place) ? [{ ...asking('Type it yourself …', { words: [], field: path }, place.about), types }] : [];
 }
 
 /** A word that the list has already. */
@@ -84,6 +113,8 @@ function isListed(tree: Tree, { path, value }: NewField): boolean {
 interface Chosen {
   readonly reading: QuoteReading;
   readonly path: string;
+  /** What somebody typed for it. */
+  readonly text?: string | undefined;
 }
 
 interface Offered {

@@ -59,6 +59,18 @@ export function noted({ text }: FileRecord, { node, quote }: Sentence, reason: s
   return edit === undefined ? undefined : [edit];
 }
 
+/** What no field holds stays in the words of the page, with the reason. */
+export function keepQuoted(
+  record: FileRecord,
+  sentence: Sentence,
+  reason = 'no field is for it',
+): readonly WalkChoice[] {
+  const edits = noted(record, sentence, reason);
+  return edits === undefined
+    ? []
+    : [{ label: 'Keep it as a quoted statement', detail: `noted: ${reason}`, does: 'nothing', edits }];
+}
+
 /** `has not been tested for this device`: the page neither permits nor forbids it. */
 export function isUntried(quote: string): boolean {
   return /\b(?:(?:has|have|was|were|is|are)\s(?:not|never)(?:\syet)?\s(?:been\s)?(?:tested|validated|evaluated|qualified|verified)|not\s(?:been\s)?(?:tested|validated|evaluated)\s(?:for|with|in)|no\s(?:data|validation)\b)/i.test(

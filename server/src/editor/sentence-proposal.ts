@@ -7,6 +7,7 @@ import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import { asValue } from './bare.ts';
 import { andMore } from './field-questions.ts';
+import { wordIn } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { asOtherWay } from './quote-other-way.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
@@ -42,14 +43,17 @@ export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, 
     detail: remains === '' ? 'it says more than this' : remains,
     told: andMore('field'),
   };
-  const hasChoice = holesOf(found).some(({ choices }) => choices !== undefined);
+  const others = holesOf(found).flatMap((hole) =>
+    (hole.choices ?? []).filter((word) => word !== wordIn(hole, told.words)),
+  );
+  const some = [...new Set(others)].slice(0, 3).map((word) => word.replaceAll('_', ' '));
   return {
     asks: caution,
     choices: [
       first,
       ...otherWay(record, tree, found, told),
       ...(remains === '' ? [leaveOpen(), more] : [more, leaveOpen()]),
-      ...(hasChoice ? [asking('Another word …', { ...told, next: 'bounds' }, 'at least, at most, required, ...')] : []),
+      ...(some.length === 0 ? [] : [asking('Another word …', { ...told, next: 'bounds' }, some.join(', '))]),
       asking('Another field …', { ...told, next: 'field' }, 'instead of this'),
       asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason'),
       ...unclearChoice(record, tree, sentence, found),

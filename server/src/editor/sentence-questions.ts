@@ -4,6 +4,7 @@ import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
+import { plainName } from './field-names.ts';
 import { hasField, more, whichField, whichValue } from './field-questions.ts';
 import { wordIn } from './marked.ts';
 import type { Hole } from './offer.ts';
@@ -15,7 +16,7 @@ import { quoteToFields } from './quote-to-fields.ts';
 import type { WaysJoined } from './quote-ways.ts';
 import { waysJoined } from './quote-ways.ts';
 import { holesOf, isUndecided, withWord } from './sentence-holes.ts';
-import { isUntried, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
+import { isUntried, keepQuoted, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
 import { proposal } from './sentence-proposal.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, ends, leaveOpen } from './walk-choice.ts';
@@ -29,8 +30,9 @@ export interface Read {
 export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, told }: Read): Question {
   if (told.next === 'reason') return { asks: 'Why does it need no field?', choices: reasonChoices(record, sentence) };
   if (told.next === 'more') return more();
-  if (told.next === 'field') return whichField(record, sentence, reading);
-  if (told.field !== undefined) return whichValue(record, tree, sentence, { reading, path: told.field });
+  if (told.next === 'field') return whichField(record, tree, sentence, reading);
+  if (told.field !== undefined)
+    return whichValue(record, tree, sentence, { reading, path: told.field, text: told.text });
   if (told.way === undefined && isWayOpen(record, sentence, reading)) return whichWay(told);
   const section = sectionOf(sentence.section, reading.language);
   const joined = record.kind === 'device' ? waysJoined(reading, tree, section) : undefined;
@@ -84,13 +86,21 @@ function allOrAny({ ways: named }: WaysJoined, told: Told): Question {
   };
 }
 
+const asksFor: Readonly<Record<string, string>> = {
+  modality: 'Which method does the page mean? This sentence does not say.',
+  relation: 'What does the page say of these packagings? This sentence leaves it open.',
+  grade: 'Which grade of water does the page mean? Its own word is none of ours.',
+};
+
 /** A method or a grade that the words leave open. */
 function whichWord({ at = 0, field = '' }: Hole, told: Told): Question {
   return {
-    asks: `Which ${field === 'modality' ? 'method' : field} does the page mean? This sentence does not say.`,
+    asks: asksFor[field] ?? `Which ${field} does the page mean? This sentence does not say.`,
     choices: [
       leaveOpen(),
-      ...knownWords(field).map(([word, about]) => asking(word, withHole(told, at, word), about)),
+      ...knownWords(field).map(([word, about]) =>
+        asking(plainName(word), withHole(told, at, word), `${about} Written as ${word}.`),
+      ),
       ...ends,
     ],
   };
@@ -177,13 +187,6 @@ const notRead = 'No field is read from this sentence.';
 const noField = 'This kind of file has no field for it: it can stay as a quoted statement.';
 
 const untried = 'The page says that something was not tried out: it neither allows nor forbids it.';
-
-function keepQuoted(record: FileRecord, sentence: Sentence, reason = 'no field is for it'): readonly WalkChoice[] {
-  const edits = noted(record, sentence, reason);
-  return edits === undefined
-    ? []
-    : [{ label: 'Keep it as a quoted statement', detail: `noted: ${reason}`, does: 'nothing', edits }];
-}
 
 /** Words of the work: a sentence with one of them may ask for something. */
 const workWords =

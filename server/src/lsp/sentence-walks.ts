@@ -9,6 +9,7 @@ import { addressOf } from './uris.ts';
 import { textEditsOf } from './workspace-edit.ts';
 
 const mostWords = 100;
+const mostLetters = 1_000;
 
 /** The next sentence of an instruction that nothing was made of yet, or the same one again with what was told of it. */
 export async function nextOfSentences(
@@ -65,10 +66,12 @@ function toldIn(value: unknown): Told | undefined {
   const way = fieldIn(value, 'way');
   const next = fieldIn(value, 'next');
   const field = fieldIn(value, 'field');
+  const text = fieldIn(value, 'text');
   return {
     words: words.map(textOf),
     ...(typeof way === 'string' && { way }),
     ...(typeof field === 'string' && { field }),
+    ...(typeof text === 'string' && { text: text.slice(0, mostLetters) }),
     ...(isNext(next) && { next }),
   };
 }

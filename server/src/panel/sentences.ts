@@ -37,6 +37,8 @@ export interface Told {
   readonly next?: 'bounds' | 'reason' | 'field' | 'more' | 'page';
   /** The field that somebody chose for it. */
   readonly field?: string;
+  /** What somebody typed into that field. */
+  readonly text?: string;
 }
 
 export interface SentenceChoice {
@@ -45,4 +47,6 @@ export interface SentenceChoice {
   readonly does: 'fields' | 'nothing' | 'open' | 'ask' | 'stop';
   /** Only where it asks on about the same sentence. */
   readonly told?: Told;
+  /** Asks for words first, which go into `told` as its text: what is asked for. */
+  readonly types?: string;
 }

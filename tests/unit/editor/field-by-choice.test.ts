@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { fileId } from '../../../server/src/base/brand.ts';
 import { fieldPlaces } from '../../../server/src/editor/field-places.ts';
+import { sameSentence } from '../../../server/src/editor/sentence-walk.ts';
+import type { WalkChoice } from '../../../server/src/editor/walk-choice.ts';
+import { readRuleFile } from '../../../server/src/library/file-record.ts';
+import type { Told } from '../../../server/src/panel/sentences.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import type { Encoded } from '../../support/encoding.ts';
 import { encode } from '../../support/encoding.ts';
@@ -142,4 +147,57 @@ describe('a sentence that no field is read from is answered by choice', () => {
     );
     expect(words).toContain('none is left open');
   });
+
+  it.each([
+    ['lumen', 'Inspection and test: Look into the channel: Required'],
+    ['shelf life', 'Storage: Longest storage'],
+    ['end of life', 'Limits: Number of uses'],
+    ['before first use', 'Receipt: Before first use: What the page says'],
+    ['pouch', 'Packaging: Packagings named'],
+  ])('whoever types "%s" finds the field', (typed, title) => {
+    const found = asked('Shelf life: 6 months, 20 uses.', { words: [], next: 'field' })
+      .filter(({ label, detail }) => `${label} ${detail}`.toLowerCase().includes(typed))
+      .map(({ label }) => label);
+    expect(found).toContain(title);
+  });
+
+  it('a list of fields leads back and to a quoted statement, behind the likely ones', () => {
+    const { offered } = taking(about('Look at it in good light.'), another, 'Back to the sentence');
+    expect(offered[1]?.indexOf('Back to the sentence')).toBeLessThan(8);
+    expect(offered[1]?.indexOf('Keep it as a quoted statement')).toBeLessThan(8);
+    expect(offered[2]).toEqual(offered[0]);
+  });
+
+  it('a field that holds the sentence already is not offered first again', () => {
+    const { offered } = taking(
+      about('Discard it when it is bent.', 'Inspection'),
+      another,
+      'Inspection and test: Reject if',
+      'inspection, reject if: it is bent',
+      'A further field',
+    );
+    expect(offered[1]?.[0]).toBe('Inspection and test: Reject if');
+    expect(offered[4]?.[0]).not.toBe('Inspection and test: Reject if');
+  });
+
+  it('words of one’s own can be typed where words may stand', () => {
+    const told = { words: [], field: 'storage.place' };
+    const typing = asked('Store it well.', told).find(({ types }) => types !== undefined);
+    expect(typing?.label).toBe('Type it yourself …');
+    const [first] = asked('Store it well.', { ...told, text: 'in a closed cabinet' });
+    expect(first?.label).toBe('storage, place: in a closed cabinet');
+    expect(first?.edits.map(({ text }) => text).join('')).toContain('place: in a closed cabinet');
+    expect(
+      asked('Store it well.', { words: [], field: 'storage.no_stack' }).some(({ types }) => types !== undefined),
+    ).toBe(false);
+  });
 });
+
+/** What is offered for one sentence when this has been told of it. */
+function asked(quote: string, told: Told): readonly WalkChoice[] {
+  const text = about(quote);
+  const { tree } = readTree(text);
+  if (tree?.node !== 'map') throw new Error('no map');
+  const step = sameSentence(readRuleFile(fileId('devices/pale.ifu.yaml'), text), tree, 's1', told);
+  return step.is === 'sentence' ? step.choices : [];
+}

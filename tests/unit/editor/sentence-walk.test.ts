@@ -104,7 +104,7 @@ describe('what a sentence leaves open is asked', () => {
   });
 
   it('the method of sterilization', () => {
-    const { text } = taking(about('Sterilize at 134 °C for 3 minutes.', 'Sterilization'), 'steam-prevac', '');
+    const { text } = taking(about('Sterilize at 134 °C for 3 minutes.', 'Sterilization'), 'Pre-vacuum steam', '');
     expect(text).toContain('modality: steam-prevac, temp: {stated: 134 °C}, exposure: {stated: 3 min}');
   });
 
