@@ -49,7 +49,7 @@ export function fieldsFor(
 }
 
 const brushes =
-  /\b(?:(soft)[\s,-]+)?(?:(nylon|polyamide|plastic|natural|synthetic)[\s-]+)?(?:bristled?\s)?(?:cleaning\s)?brush(?:es)?\b/gi;
+  /\b(?:(soft)[\s,-]+(?:bristled?\s)?)?(?:(nylon|polyamide|plastic|natural|synthetic)[\s-]+)?(?:bristled?\s)?(?:cleaning\s)?brush(?:es)?\b/gi;
 
 /** `a soft nylon brush`: what the brush is like. */
 function brushIn({ does }: Group, { quote }: QuoteReading): readonly (readonly [string, string])[] {

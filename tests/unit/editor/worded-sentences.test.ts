@@ -193,6 +193,11 @@ const rows: readonly (readonly [string, string, string])[] = [
     'Shelf life 6 months in wrap, 12 months in pouches.',
     'storage:\n  time: {at_most: 6 months, src: s5}',
   ],
+  [
+    'Storage',
+    'Wrapped packs have a shelf life of 9 months when stored below 25 °C.',
+    'storage:\n  time: {at_most: 9 months, src: s5}\n  temp: {at_most: 25 °C, src: s5}',
+  ],
   ['Storage', 'Shelf life: 12 months.', 'storage:\n  time: {at_most: 12 months, src: s5}'],
   ['Storage', 'Shelf life at least 6 months.', 'storage:\n  time: {at_least: 6 months, src: s5}'],
   [

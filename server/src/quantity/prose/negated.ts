@@ -104,10 +104,15 @@ function isHarmful(text: ReadingText, comparison: Hit, target: NumberDraft): boo
   );
 }
 
+/** `9 months when stored below 25 °C`: how it is to be kept, which turns nothing round. */
+const keeping: ReadonlySet<string> = new Set(['stored', 'kept']);
+
 function isCondition(text: ReadingText, comparison: Hit): boolean {
+  const isUnder = comparison.meaning.role === 'compare' && comparison.meaning.side === 'under';
   return text.hits.some(
     (hit) =>
       hit.meaning.role === 'condition' &&
+      !(isUnder && keeping.has(tokenText(text, hit.last + 1))) &&
       hit.last < comparison.first &&
       comparison.first - hit.last <= 8 &&
       text.sentences[hit.first] === text.sentences[comparison.first] &&
