@@ -82,8 +82,13 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
   if (beside.length > 0) return beside;
   if (all.length > 1 && !all.every(({ forbidden }) => forbidden) && !arePhases(all, reading)) return [];
+  if (onlyBeforeMachine.test(reading.quote) && all.every(({ field }) => field === 'mechanical')) return [];
   return all.flatMap((said) => fieldsOf(said, quote, src));
 }
+
+/** `also before automated cleaning`: the machine is only what comes after it. */
+const onlyBeforeMachine =
+  /^(?!.*\b(?:automated|machine|mechanical|washer)\b.*\b(?:automated|machine|mechanical|washer)\b).*\b(?:before|prior to|precedes)\s(?:\p{L}+\s)?(?:automated|machine|mechanical|washer|the washer)/iu;
 
 /** `Neutralise and rinse`, under the heading of a machine: phases that follow each other are all done. */
 function arePhases(all: readonly Said[], { joins, negations }: QuoteReading): boolean {

@@ -19,7 +19,7 @@ export interface WaysJoined {
  * has its ways already, where a heading says which is meant, and where one is forbidden.
  */
 export function waysJoined(
-  { stages, joins, negations, numbers, flags }: QuoteReading,
+  { quote, stages, joins, negations, numbers, flags }: QuoteReading,
   tree: MapTree,
   section: Section,
 ): WaysJoined | undefined {
@@ -27,10 +27,18 @@ export function waysJoined(
   const cleaning = valueUnder(tree, 'cleaning');
   const isWritten = cleaning !== undefined && cleaning.node !== 'empty';
   const isAbout = negations.length === 0 && numbers.every(({ isReference }) => isReference) && flags.length === 0;
+  if (isAlwaysByHand(quote)) return undefined;
   if (named.length < 2 || isWritten || !isAbout || section.stages.some((stage) => isWay(stage))) return undefined;
   const inOrder = [...new Set(stages.map(({ stage }) => stage).filter(isWay))];
   const words = joins.filter(({ before, after }) => isWay(before.stage) && isWay(after.stage)).map(({ join }) => join);
   return { ways: inOrder, together: words.length === inOrder.length - 1 ? togetherBy(words) : undefined };
+}
+
+/** `Manual pre-cleaning (always required, also before automated cleaning)`: it says when one way is needed, not how two belong together. */
+export function isAlwaysByHand(quote: string): boolean {
+  return /^manual\s(?:pre-?)?cleaning\b[^.;]{0,40}\balways\s(?:be\s)?(?:required|necessary|needed|mandatory|performed|done|carried out)/i.test(
+    quote,
+  );
 }
 
 function isWay(stage: string): stage is Way {

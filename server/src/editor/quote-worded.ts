@@ -8,6 +8,7 @@ import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
 import { rejectedIf, testsAsked } from './quote-inspection.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
+import { isAlwaysByHand } from './quote-ways.ts';
 
 export interface Worded {
   readonly fields: readonly NewField[];
@@ -33,6 +34,7 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
     ...lumenIn(reading, src, taken),
     ...partReplaced(reading, src, taken),
     ...made.fields,
+    ...alwaysByHand(reading, src),
   ];
   const unknown = [...forbidden.unknown, ...made.unknown].map((item) => `no word of the list for: "${item}"`);
   return { fields, left: [...unknown, ...packed.left] };
@@ -43,6 +45,16 @@ export interface Citing {
   readonly section: Section;
   /** Ids that the file has already. */
   readonly taken: ReadonlySet<string>;
+}
+
+/** `Manual pre-cleaning (always required, also before automated cleaning)`. */
+function alwaysByHand({ quote, negations, numbers }: QuoteReading, src: string): readonly NewField[] {
+  return isAlwaysByHand(quote) && negations.length === 0 && numbers.length === 0
+    ? [
+        { path: 'manual.needed', value: 'always' },
+        { path: 'manual.src', value: src },
+      ]
+    : [];
 }
 
 /** `Disinfection is not a substitute for sterilization`: it forbids nothing. */

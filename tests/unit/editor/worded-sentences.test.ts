@@ -198,6 +198,8 @@ const rows: readonly (readonly [string, string, string])[] = [
     'Wrapped packs have a shelf life of 9 months when stored below 25 °C.',
     'storage:\n  time: {at_most: 9 months, src: s5}\n  temp: {at_most: 25 °C, src: s5}',
   ],
+  ['', 'Manual pre-cleaning (always required, also before automated cleaning)', 'manual:\n  needed: always\n  src: s5'],
+  ['', 'Remove coarse soil before automated cleaning.', ''],
   ['Storage', 'Shelf life: 12 months.', 'storage:\n  time: {at_most: 12 months, src: s5}'],
   ['Storage', 'Shelf life at least 6 months.', 'storage:\n  time: {at_least: 6 months, src: s5}'],
   [
