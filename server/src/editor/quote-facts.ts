@@ -246,7 +246,7 @@ function forbiddenMethods(reading: QuoteReading, src: string, section: Section):
   return [...new Set(whats)].map((what) => ({ path: 'not[]', value: `{what: ${what}, src: ${src}}` }));
 }
 
-function keptMoist(quote: string, src: string): readonly Fact[] {
+export function keptMoist(quote: string, src: string): readonly Fact[] {
   const isKept =
     /\b(?:keep|kept|transport(?:ed)?)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
       quote,

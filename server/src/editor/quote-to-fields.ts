@@ -10,7 +10,7 @@ import { asValue } from './bare.ts';
 import { insertFields, type NewField } from './insert-fields.ts';
 import { marked, numbered } from './marked.ts';
 import type { Piece } from './offer.ts';
-import { factsOf } from './quote-facts.ts';
+import { factsOf, keptMoist } from './quote-facts.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import { matchNumbers } from './quote-match.ts';
 import { inRows } from './quote-rows.ts';
@@ -120,10 +120,15 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, colu
   const worded = isWithout ? wordedOf(reading, kind, { src, section, taken: idsIn(tree) }) : { fields: [], left: [] };
   const all = isWithout ? factsOf(reading, kind, src, section) : [];
   // A stage that is only named beside what the words say, or is said in more detail by them.
-  const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === keptMoist);
+  const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === moist);
   // How something is stored stands beside how long and how warm.
   const isStored = kind === 'device' && !isWithout && matched.placed.every(({ group }) => group.path === 'storage');
-  const beside = isStored && reading.negations.length === 0 ? stored(reading, src) : [];
+  // `Keep it moist and begin within 60 minutes`.
+  const isAtUse = kind === 'device' && !isWithout && matched.placed.every(({ group }) => group.path === 'point_of_use');
+  const beside = [
+    ...(isStored && reading.negations.length === 0 ? stored(reading, src) : []),
+    ...(isAtUse ? keptMoist(reading.quote.toLowerCase(), src) : []),
+  ];
   const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) });
   const fields = [...own, ...beside, ...facts, ...worded.fields];
   const left = [
@@ -143,7 +148,7 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, colu
   return { fields, left };
 }
 
-const keptMoist = 'point_of_use.keep_moist';
+const moist = 'point_of_use.keep_moist';
 
 /** Two layers of a wrap are a packaging of their own. */
 function isLayers(number: string, fields: readonly NewField[]): boolean {

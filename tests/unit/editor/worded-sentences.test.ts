@@ -200,6 +200,11 @@ const rows: readonly (readonly [string, string, string])[] = [
   ],
   ['', 'Manual pre-cleaning (always required, also before automated cleaning)', 'manual:\n  needed: always\n  src: s5'],
   ['', 'Remove coarse soil before automated cleaning.', ''],
+  [
+    'Point of use',
+    'Keep the device moist and start cleaning within 60 minutes of use.',
+    'point_of_use:\n  max_delay: {at_most: 60 min, src: s5}\n  keep_moist: {use: required, src: s5}',
+  ],
   ['Storage', 'Shelf life: 12 months.', 'storage:\n  time: {at_most: 12 months, src: s5}'],
   ['Storage', 'Shelf life at least 6 months.', 'storage:\n  time: {at_least: 6 months, src: s5}'],
   [
