@@ -170,7 +170,7 @@ function memberIn({ device, quantity }: Line, packing: NaivePacking, way: Way, i
     const own = judged.filter(({ parameter }) => parameter !== 'evidence');
     const otherKind = own.some(({ parameter, outcome }) => outcome === 'fails' && gates.has(parameter));
     const statements = otherKind ? [] : [option.packaging, device.packaging].filter((one) => one !== undefined);
-    const packed = { packaging: way.packaging, namedCase: set.case?.text };
+    const packed = { packaging: way.packaging, namedCase: set.case?.text, isTwice: set.double?.on === true };
     own.push(...statements.map((one) => judgePackagingStatement(device, one, packed, setting)));
     const beside = judgeDeviceContents(device, otherKind ? undefined : option, contents, setting);
     return { otherKind, judgements: [...own, ...beside.filter((one) => counts(one, way, packing))] };

@@ -11,6 +11,8 @@ export interface Packed {
   readonly packaging: Packaging | undefined;
   /** Id of the case that holds it, as the set names it. */
   readonly namedCase?: string | undefined;
+  /** One packaging in another of its kind, as two pouches. Not so where nothing is said. */
+  readonly isTwice?: boolean;
 }
 
 /** Does what the page says about packaging, in its own relation, agree with how the device would be packed? */
@@ -73,13 +75,14 @@ function saysOther({
 }
 
 /** Is this word of the page what we use: a kind of packaging, this very packaging, or the case that holds the device? */
-function isNamed(word: string, { packaging, namedCase }: Packed): boolean {
+function isNamed(word: string, { packaging, namedCase, isTwice = false }: Packed): boolean {
   if (namedCase !== undefined && word === namedCase) return true;
   if (packaging === undefined) return packagingClasses[word]?.includes('open-pan') === true;
   if (packaging.id?.text === word) return true;
   const { type } = packaging;
   if (word === 'non-cellulose-pouch') return type?.text === 'pouch' && packaging.cellulosic?.on === false;
   if (type === undefined || packagingClasses[word]?.includes(type.text) !== true) return false;
+  if (word === 'double-pouch') return isTwice;
   return word !== 'case-wrapped' || namedCase !== undefined;
 }
 

@@ -89,11 +89,11 @@ export class FitMemory {
   }
 
   /** One option against one packaging, by what the device's page says about packaging. */
-  inPackaging(device: Device, option: SterilizationOption, { packaging, namedCase, key }: Packing): Ranked {
+  inPackaging(device: Device, option: SterilizationOption, { key, ...packed }: Packing): Ranked {
     return this.#remember(option, `in ${key}`, () => {
       const statements = [option.packaging, device.packaging].filter((one) => one !== undefined);
       const { setting } = this.#department;
-      return ranked(statements.map((one) => judgePackagingStatement(device, one, { packaging, namedCase }, setting)));
+      return ranked(statements.map((one) => judgePackagingStatement(device, one, packed, setting)));
     });
   }
 

@@ -9,6 +9,7 @@ export interface Packing {
   /** Undefined: the set's file names a packaging that no file describes, or none. */
   readonly packaging: EntityOf['packaging'] | undefined;
   readonly namedCase: string | undefined;
+  readonly isTwice: boolean;
   /** The named case, where it is a packaging with an instruction of its own. */
   readonly casePackaging: EntityOf['packaging'] | undefined;
   /** As the set's file says; everything else is packing anew. */
@@ -35,6 +36,13 @@ export function packingsOf(subject: Subject, department: Department): readonly P
   return packings.sort((a, b) => a.distance - b.distance);
 }
 
+/** In this packaging as if the set's file said so; `packaging`: undefined for unwrapped. */
+export function filedPacking(subject: Subject, department: Department, packaging: string | undefined): Packing {
+  const found = packaging === undefined ? undefined : department.packagingById.get(packaging);
+  const packing = packingOf(subject, department, found, subject.namedCase?.text, found);
+  return { ...packing, asFiled: true, distance: 0 };
+}
+
 function packingOf(
   subject: Subject,
   department: Department,
@@ -43,11 +51,13 @@ function packingOf(
   own: EntityOf['packaging'] | undefined,
 ): Packing {
   const asFiled = subject.packaging !== undefined && packaging === own && namedCase === subject.namedCase?.text;
+  const isTwice = subject.contents.packedTwice !== undefined;
   const alike = own !== undefined && packaging?.type?.text === own.type?.text;
   return {
-    key: `${packaging === undefined ? '' : idOf(packaging)} ${namedCase ?? ''}`,
+    key: `${packaging === undefined ? '' : idOf(packaging)} ${namedCase ?? ''}${isTwice ? ' twice' : ''}`,
     packaging,
     namedCase,
+    isTwice,
     casePackaging: namedCase === undefined ? undefined : department.packagingById.get(namedCase),
     asFiled,
     weighed: subject.weighed,

@@ -36,6 +36,37 @@ export const rule = defineRule({
 kind: set
 id: hooks
 members: [{device: hook, qty: 2}]
+packaging: pouch
+           ^^^^^ The set is packed in pouch. That is not what is asked for by "hook" (only double-pouch).
+cycle: pv132-4-30
+=== devices/hook.ifu.yaml
+kind: device
+id: hook
+manual: {use: required}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, context: terminal, temp: {stated: 132 C}, exposure: {at_least: 4 min}, dry: {at_least: 30 min}, packaging: {relation: restricted_to, allowed: [double-pouch]}, src: s1}
+statements:
+  s1: {doc: HO-1, rev: A, page: 2, quote: "Pre-vacuum steam 132 °C, at least 4 minutes, dry at least 30 minutes, in a double pouch only."}
+=== packaging/pouch.ifu.yaml
+kind: packaging
+id: pouch
+type: pouch
+double: {use: allowed, src: s1}
+validated: [{modality: steam-prevac, context: terminal, src: s1}]
+statements:
+  s1: {doc: PO-1, rev: A, page: 1, quote: "For pre-vacuum steam. One pouch may be put in another."}
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132-4-30, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+`,
+      `
+=== sets/hooks.ifu.yaml
+kind: set
+id: hooks
+members: [{device: hook, qty: 2}]
 packaging: container
            ^^^^^^^^^ The set is packed in container. That is not what is asked for by "hook" (only double-wrap).
 cycle: pv132-4-30
@@ -94,6 +125,37 @@ cycles:
 `,
     ],
     good: [
+      `
+=== sets/hooks.ifu.yaml
+kind: set
+id: hooks
+members: [{device: hook, qty: 2}]
+packaging: pouch
+double: true
+cycle: pv132-4-30
+=== devices/hook.ifu.yaml
+kind: device
+id: hook
+manual: {use: required}
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, context: terminal, temp: {stated: 132 C}, exposure: {at_least: 4 min}, dry: {at_least: 30 min}, packaging: {relation: restricted_to, allowed: [double-pouch]}, src: s1}
+statements:
+  s1: {doc: HO-1, rev: A, page: 2, quote: "Pre-vacuum steam 132 °C, at least 4 minutes, dry at least 30 minutes, in a double pouch only."}
+=== packaging/pouch.ifu.yaml
+kind: packaging
+id: pouch
+type: pouch
+double: {use: allowed, src: s1}
+validated: [{modality: steam-prevac, context: terminal, src: s1}]
+statements:
+  s1: {doc: PO-1, rev: A, page: 1, quote: "For pre-vacuum steam. One pouch may be put in another."}
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132-4-30, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+`,
       `
 === sets/hooks.ifu.yaml
 kind: set

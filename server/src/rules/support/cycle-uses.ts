@@ -8,7 +8,7 @@ import type { Text } from '../../model/node.ts';
 import { candidateOf } from '../../route/candidates.ts';
 import { departmentOf } from '../../route/equipment.ts';
 import type { SetRoute, SterilizationFit } from '../../route/model.ts';
-import type { Packing } from '../../route/packings.ts';
+import { filedPacking } from '../../route/packings.ts';
 import { routeOfSet } from '../../route/route.ts';
 import type { Subject } from '../../route/subject.ts';
 import { contentsWithLumens, subjectOfSet } from '../../route/subject.ts';
@@ -112,16 +112,7 @@ function fitOn(
   const department = view.ask(departmentOf, subject.site ?? '');
   const at = department.sterilizing.findIndex(({ id }) => id === cycle);
   if (at < 0) return undefined;
-  const namedCase = subject.namedCase?.text;
-  const packing: Packing = {
-    key: `${packaging ?? ''} ${namedCase ?? ''}`,
-    packaging: packaging === undefined ? undefined : department.packagingById.get(packaging),
-    namedCase,
-    casePackaging: namedCase === undefined ? undefined : department.packagingById.get(namedCase),
-    asFiled: true,
-    weighed: subject.weighed,
-    distance: 0,
-  };
+  const packing = filedPacking(subject, department, packaging);
   return candidateOf(subject, { contents: contentsWithLumens(subject), packing, at, department });
 }
 
