@@ -60,6 +60,8 @@ function demandWords(judgement: Judgement, where: string, offers: readonly strin
     case 'container-cycle':
       return `made for ${required}`;
     default:
+      // What the cycle lacks or has is a word of the title, and the cycle itself is what is given.
+      if (given === where) return `${title(judgement)}, ${where}: ${because(judgement)}`;
       return `${title(judgement)} ${required}${given === '' ? '' : `; ${where} gives ${given}`}${judgement.gap === undefined ? '' : `, ${judgement.gap}`}`;
   }
 }

@@ -87,6 +87,34 @@ id: S9
 cycles:
   - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
 `,
+      `
+=== devices/clamp.ifu.yaml
+kind: device
+id: rinsed-clamp
+cleaning: {all_of: [{id: machine, stage: mechanical, phases: [neutralise], src: s1}]}
+                                                              ^^^^^^^^^^ No way of cleaning here meets the page of rinsed-clamp. (1) rinsed-clamp: phase neutralise, W9-std: the page asks for a phase that the cycle does not have; the whole sequence is the instruction (CL-12, rev A, p. 2). Without this, a route appears as far as this goes. A way out: Have rinsed-clamp processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
+sterilization:
+  any_of:
+    - {id: pv132, modality: steam-prevac, context: terminal, temp: {stated: 132 C}, exposure: {at_least: 4 min}, dry: {at_least: 20 min}, packaging: {relation: requires_class, allowed: [wrap]}, src: s2}
+statements:
+  s1: {doc: CL-12, rev: A, page: 2, quote: "Washer: neutralise after the wash."}
+  s2: {doc: CL-12, rev: A, page: 3, quote: "Pre-vacuum steam 132 °C, at least 4 minutes, dry at least 20 minutes, wrapped."}
+=== washers/W9.ifu.yaml
+kind: washer
+id: W9
+cycles:
+  - {id: W9-std, last_cleaning_test: 2025-02-20, phases: [{phase: wash, temp: 55 C, time: 5 min}]}
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+validated: [{modality: steam-prevac, context: terminal}]
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+`,
     ],
     good: [
       `
