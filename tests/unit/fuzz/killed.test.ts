@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { cpSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import fc from 'fast-check';
@@ -58,11 +58,15 @@ function editedSheets(folder: string): void {
   writeFileSync(file, [head, ...renamed].join('\r\n'));
 }
 
-function place(writer: Writer): string {
-  const folder = folderWith({ 'out/kept.txt': 'kept', 'cache/kept.txt': 'kept' });
+/** The folder as it is before the command. It is the same each time: what is kept of a library is named after the library's place. */
+function placeAnew(writer: Writer, folder: string): void {
+  for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
+  for (const name of ['out', 'cache']) {
+    mkdirSync(join(folder, name));
+    writeFileSync(join(folder, name, 'kept.txt'), 'kept');
+  }
   cpSync(sample, join(folder, 'library'), { recursive: true });
   writer.before?.(folder);
-  return folder;
 }
 
 function run(words: readonly string[], cwd: string): void {
@@ -107,12 +111,13 @@ describe('[R13] a command that is ended by force at any moment', () => {
   it.each(writers.map((writer) => [writer.name, writer] as const))(
     '%s: every file is the old one or the new one, and the next run is as if nothing had been',
     async (_name, writer) => {
-      const undisturbed = place(writer);
-      const before = filesBelow(undisturbed);
+      const folder = folderWith({});
+      placeAnew(writer, folder);
+      const before = filesBelow(folder);
       const started = performance.now();
-      run(writer.words, join(undisturbed, 'library'));
+      run(writer.words, join(folder, 'library'));
       const took = performance.now() - started;
-      const after = filesBelow(undisturbed);
+      const after = filesBelow(folder);
       const changed = [...after].filter(([path, bytes]) => before.get(path)?.equals(bytes) !== true);
       expect(changed).not.toEqual([]);
       for (const [path] of changed.filter(([name]) => name.startsWith('library/')))
@@ -121,13 +126,12 @@ describe('[R13] a command that is ended by force at any moment', () => {
       const moments = fc.double({ min: 0, max: 1, noNaN: true }).map((part) => took * part ** 0.2);
       await fc.assert(
         fc.asyncProperty(moments, async (moment) => {
-          const folder = place(writer);
+          placeAnew(writer, folder);
           await killed(writer.words, join(folder, 'library'), moment);
           expectWhole(folder, before, after);
           run(writer.words, join(folder, 'library'));
           expectWhole(folder, new Map(), after);
           expect([...filesBelow(folder).keys()]).toEqual([...after.keys()]);
-          rmSync(folder, { recursive: true });
         }),
         { numRuns: runs(2), endOnFailure: true },
       );
