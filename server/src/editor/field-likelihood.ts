@@ -126,12 +126,16 @@ function nearGroups(
   return new Set(groups.map(({ path }) => path.replace('[]', '')).filter((path) => path !== ''));
 }
 
+/** `silicone-free`, `free of oil`: what the page wants kept away is not what it names. */
+const without =
+  /\p{L}+[\s-]free(?!\p{L}|\s(?:of|from)\s)|(?<!\p{L})free\s(?:of|from)\s\p{L}+|\p{L}+frei\p{L}*|(?<!\p{L})(?:sans|ohne|without)\s\p{L}+/giu;
+
 /** The words of a field with those first that the sentence names; `named` is how many. */
 export function nearWords(
   words: ReadonlyMap<string, string>,
   { quote }: QuoteReading,
 ): { readonly words: readonly string[]; readonly named: number } {
-  const said = wordsIn(quote);
+  const said = wordsIn(quote.replace(without, ' '));
   const score = (word: string, meaning: string): number =>
     shared(wordsIn(word), said) * 2 + shared(wordsIn(meaning), said);
   const all = [...words].map(([word, meaning]) => ({ word, score: score(word, meaning) }));

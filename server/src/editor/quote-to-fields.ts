@@ -129,7 +129,7 @@ function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, colu
     ...(isStored && reading.negations.length === 0 ? stored(reading, src) : []),
     ...(isAtUse ? keptMoist(reading.quote.toLowerCase(), src) : []),
   ];
-  const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree) });
+  const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree), section });
   const fields = [...own, ...beside, ...facts, ...worded.fields];
   const left = [
     ...worded.left,

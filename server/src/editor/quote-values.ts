@@ -9,6 +9,7 @@ import { classOf, gradeIn, waterIn } from './quote-agents.ts';
 import type { Group } from './quote-homes.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
+import type { Section } from './quote-section.ts';
 
 /** Numbers that have their places, as the values that are written there. */
 
@@ -16,13 +17,15 @@ export interface Cited {
   readonly src: string;
   /** Ids that the file has already. */
   readonly taken: ReadonlySet<string>;
+  /** The heading above the sentence, where there is one. */
+  readonly section?: Section;
 }
 
 /** Numbers of one group belong together: into one new item, or beside each other in one group of fields. */
 export function fieldsFor(
   placed: readonly Placed[],
   reading: QuoteReading,
-  { src, taken }: Cited,
+  { src, taken, section }: Cited,
 ): readonly NewField[] {
   const fields: NewField[] = [];
   const items = new Map<Group, (readonly [string, string])[]>();
@@ -42,7 +45,8 @@ export function fieldsFor(
     const named = group.does === undefined ? parts : [...withAgents(parts, reading.quote), ...brushIn(group, reading)];
     const { id, head } = headOf(group, reading, placed, ids);
     ids.add(id);
-    const inside = [head, ...withGroups(named), `src: ${src}`];
+    const context = isCycle(group) && isImmediate(reading, section) ? ['context: iuss'] : [];
+    const inside = [head, ...context, ...withGroups(named), `src: ${src}`];
     fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
   }
   return [...fields, ...waters(placed, reading.quote, src), ...machineDetergent(placed, reading.quote, src)];
@@ -127,6 +131,16 @@ const modalities: Readonly<Record<string, readonly [string, string]>> = {
 
 /** Stages that name a method of sterilization. */
 export const methodStages: ReadonlySet<string> = new Set(Object.keys(modalities));
+
+function isCycle({ fields }: Group): boolean {
+  return fields.some(({ field }) => field === 'exposure');
+}
+
+/** `For immediate use only: 132 °C, 4 minutes`: a cycle for this patient, now. A sentence that forbids something says no such thing. */
+function isImmediate({ stages, negations }: QuoteReading, section: Section | undefined): boolean {
+  const isOnlyAbove = section?.stages.includes('iuss') === true && !/terminal|wrapped|stored/.test(section.text);
+  return negations.length === 0 && (isOnlyAbove || stages.some(({ stage }) => stage === 'iuss'));
+}
 
 /** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
 function headOf(

@@ -237,7 +237,7 @@ const counts: readonly Unit[] = [
   count('times', ['time', 'x', '×', 'X', 'repeats', 'repetitions']),
   count('cycles', ['cycle']),
   count('uses', ['use']),
-  count('strokes', ['stroke']),
+  count('strokes', ['stroke', 'pass', 'passes']),
   count('drops', ['drop']),
   count('pieces', ['piece', 'pcs', 'pc', 'pcs.', 'items', 'item']),
   count('pulses', ['pulse']),

@@ -41,7 +41,7 @@ describe('what a quote says beside its fields', () => {
   });
 
   it('a number without a field is told with what is counted', () => {
-    expect(from('Brush the lumen with 5 passes.').left).toEqual(['5 passes (no field found)']);
+    expect(from('Brush the lumen with 5 twists.').left).toEqual(['5 twists (no field found)']);
   });
 
   it('packages that are named beside a cycle have no field of it, and are told', () => {

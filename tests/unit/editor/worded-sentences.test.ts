@@ -10,6 +10,26 @@ import { readTree } from '../../../server/src/syntax/read.ts';
 
 /** Sentences that say in words what a field holds, with the heading above them and what the file gets; nothing where they stay open. */
 const rows: readonly (readonly [string, string, string])[] = [
+  [
+    'Sterilization',
+    'For immediate use only: pre-vacuum steam 132 °C, 4 minutes.',
+    'sterilization:\n  any_of:\n    - {id: pv132, modality: steam-prevac, context: iuss, temp: {stated: 132 °C}, exposure: {stated: 4 min}, src: s5}',
+  ],
+  [
+    'Immediate-use sterilization',
+    'Pre-vacuum steam 132 °C, 4 minutes.',
+    'sterilization:\n  any_of:\n    - {id: pv132, modality: steam-prevac, context: iuss, temp: {stated: 132 °C}, exposure: {stated: 4 min}, src: s5}',
+  ],
+  [
+    'Sterilization',
+    'Pre-vacuum steam 132 °C, 4 minutes. Do not process for immediate use.',
+    'sterilization:\n  any_of:\n    - {id: pv132, modality: steam-prevac, temp: {stated: 132 °C}, exposure: {stated: 4 min}, src: s5}',
+  ],
+  [
+    'Manual cleaning',
+    'Brush the channel with a brush of 3 mm diameter, at least six passes.',
+    'manual:\n  steps:\n    - {do: brush, brush: {diameter: {stated: 3 mm}}, times: {at_least: 6 strokes}, src: s5}',
+  ],
   ['', 'Delivered non-sterile.', 'receipt:\n  arrives: non-sterile\n  src: s5'],
   ['', 'The cannula is supplied sterile.', 'receipt:\n  arrives: sterile\n  src: s5'],
   [
