@@ -30,6 +30,11 @@ const rows: readonly (readonly [string, string, string])[] = [
     'Brush the channel with a brush of 3 mm diameter, at least six passes.',
     'manual:\n  steps:\n    - {do: brush, brush: {diameter: {stated: 3 mm}}, times: {at_least: 6 strokes}, src: s5}',
   ],
+  [
+    'Storage',
+    'Store protected from dust, moisture and sunlight at 10 to 30 °C.',
+    'storage:\n  temp: {between: [10 °C, 30 °C], src: s5}\n  place: "protected from dust, moisture and sunlight"\n  src: s5',
+  ],
   ['', 'Delivered non-sterile.', 'receipt:\n  arrives: non-sterile\n  src: s5'],
   ['', 'The cannula is supplied sterile.', 'receipt:\n  arrives: sterile\n  src: s5'],
   [
