@@ -184,8 +184,8 @@ function isNextStep(above: string, text: string): boolean {
 /** A row of a table: short, begins with a name, holds a number, and is no sentence. */
 const row = /^\s*\p{Lu}[^.!?]{0,60}\d[^!?]{0,30}[^.!?]$/u;
 
-/** Wide gaps part the columns of a table, and of its head. */
-const columns = /\S\s{3,}\S/;
+/** Wide gaps or upright lines part the columns of a table, and of its head. */
+const columns = /\S(?:\s{3,}\S|\s*\|(?:\s|$))/;
 
 /**
  * Rows that follow each other, or the first below a line that announces them, are paragraphs of their own; so is what stands in columns,

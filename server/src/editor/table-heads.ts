@@ -6,7 +6,7 @@ const fewestWords = 3;
 
 /** The head of a table and nothing else: titles apart from each other, or three and more words each of which is one. */
 export function isHeadOfColumns(line: string): boolean {
-  const cells = line.trim().split(/\t|\s{3,}/);
+  const cells = line.trim().split(/\s*\|\s*|\t|\s{3,}/);
   if (cells.length > 1) return cells.every((cell) => title.test(cell));
   const words = line.trim().split(' ');
   return words.length >= fewestWords && words.every((word) => title.test(word));
