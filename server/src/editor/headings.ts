@@ -7,14 +7,14 @@ const topics = `warning warnings caution cautions precautions limits limit limit
   purpose point-of-use pre-treatment pretreatment treatment transport preparation disassembly dismantling reassembly assembly
   cleaning pre-cleaning precleaning washing prewash rinsing disinfection drying inspection check checks testing maintenance care
   lubrication oiling packaging packing wrapping sterilization sterilisation cooling storage reprocessing processing disposal contact
-  symbols warranty receipt method methods
+  symbols warranty receipt method methods general
   warnhinweise warnungen hinweise einschränkungen lebensdauer gebrauchsort erstbehandlung vorbereitung zerlegung demontage
   reinigung vorreinigung spülung desinfektion trocknung kontrolle prüfung wartung pflege ölung verpackung dampfsterilisation
   abkühlung lagerung aufbereitung entsorgung
   avertissements limites restrictions utilisation préparation démontage nettoyage pré-nettoyage rinçage désinfection séchage
   contrôle inspection entretien lubrification emballage conditionnement stérilisation refroidissement stockage retraitement`;
 
-const besides = `and or the a of in on at by for with to before after general special safety first final thermal manual manually hand
+const besides = `and or the a of in on at by for with to before after special safety first final thermal manual manually hand
   ultrasonic ultrasound bath automated automatic mechanical machine washer disinfector washer-disinfector steam moist heat gravity
   prevacuum pre-vacuum vacuum hydrogen peroxide ethylene oxide low temperature immediate use intended point service shelf function
   functional visual instrument instruments device devices instructions parameters cycle cycles step steps recommended

@@ -159,6 +159,7 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
       return [{ path: field, value, head: `do: ${stage}` }];
     }
     case 'inspection':
+      if (beforeInspection.test(quote)) return [];
       return [
         { path: 'inspection.visual', value: marked.choice(['true', 'false'], 'visual') },
         ...lookedFor(quote).map((what) => ({ path: 'inspection.criteria[]', value: asValue(what) })),
@@ -168,6 +169,10 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
       return takenApart(quote).map((stages) => ({ path: field, value: `{${stages}, src: ${src}}` }));
   }
 }
+
+/** What is done before it says nothing of the inspection itself. */
+const beforeInspection =
+  /\b(?:before|prior to|avant)\s(?:the\s|l.)?(?:visual\s)?inspect|\bvor der (?:sicht)?(?:prüfung|kontrolle|inspektion)/i;
 
 const uses = ['allowed', 'required', 'recommended', 'forbidden'];
 

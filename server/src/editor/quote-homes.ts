@@ -74,7 +74,17 @@ const gasFields: readonly Home[] = [
   { field: 'humidity', dimension: 'percentage', near: ['humid', 'feucht', '% rh', '%rh'], ofStage: gases },
 ];
 
-const tooHot = ['exceed', 'heat above', 'temperatures above', 'hotter than', 'überschreit', 'dépass'];
+const tooHot = [
+  'maximum temperature during',
+  'maximum processing temperature',
+  'maximum reprocessing temperature',
+  'exceed',
+  'heat above',
+  'temperatures above',
+  'hotter than',
+  'überschreit',
+  'dépass',
+];
 const stepFields: readonly Home[] = [
   { field: 'volume', dimension: 'volume', near: [] },
   { field: 'times', dimension: 'count', near: [] },

@@ -35,6 +35,16 @@ const rows: readonly (readonly [string, string, string])[] = [
     'Store protected from dust, moisture and sunlight at 10 to 30 °C.',
     'storage:\n  temp: {between: [10 °C, 30 °C], src: s5}\n  place: "protected from dust, moisture and sunlight"\n  src: s5',
   ],
+  ['', 'Maximum temperature during reprocessing: 138 °C.', 'limits:\n  temp: {at_most: 138 °C, src: s5}'],
+  [
+    'Automated cleaning',
+    'Maximum temperature during reprocessing: 138 °C.',
+    'mechanical:\n  wash: {temp: {at_most: 138 °C, src: s5}}',
+  ],
+  ['Storage', 'Maximum temperature: 30 °C.', 'storage:\n  temp: {at_most: 30 °C, src: s5}'],
+  ['Inspection', 'Let the parts cool to room temperature before inspection.', ''],
+  ['INSPECTION AND CARE', 'Let the parts cool to room temperature before inspection.', ''],
+  ['Inspection', 'Inspect the parts visually before packing.', 'inspection:\n  visual: true\n  src: s5'],
   ['', 'Delivered non-sterile.', 'receipt:\n  arrives: non-sterile\n  src: s5'],
   ['', 'The cannula is supplied sterile.', 'receipt:\n  arrives: sterile\n  src: s5'],
   [
