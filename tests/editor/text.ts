@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
 import { attempt, type EditorWindow } from './harness.ts';
 import { until } from './wait.ts';
 import { focusText, type PageElement } from './window.ts';
@@ -20,7 +21,6 @@ export async function text(editor: EditorWindow): Promise<string> {
   return attempt(editor, 'read the text of the open file', async () => {
     let before: string | undefined;
     return until('the text to stay as it is', async () => {
-      await focusText(editor);
       const copied = await copyAll(editor);
       if (copied === before) return copied;
       before = copied;
@@ -29,14 +29,20 @@ export async function text(editor: EditorWindow): Promise<string> {
   });
 }
 
+/** The keys are pressed again where a list took the cursor before they arrived. */
 async function copyAll(editor: EditorWindow): Promise<string> {
   const mark = `nothing copied ${Math.random()}`;
   await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(mark)})`);
-  await editor.page.keyboard.press('Control+A');
-  await editor.page.keyboard.press('Control+C');
   return until('the copied text', async () => {
-    const copied = await editor.page.evaluate('navigator.clipboard.readText()');
-    return typeof copied === 'string' && copied !== mark ? copied : undefined;
+    await focusText(editor);
+    await editor.page.keyboard.press('Control+A');
+    await editor.page.keyboard.press('Control+C');
+    for (let looks = 0; looks < 20; looks++) {
+      const copied = await editor.page.evaluate('navigator.clipboard.readText()');
+      if (typeof copied === 'string' && copied !== mark) return copied;
+      await pause(50);
+    }
+    return undefined;
   });
 }
 
