@@ -149,7 +149,7 @@ function opened({ quote, numbers }: QuoteReading, src: string): readonly NewFiel
 /** `Store dry and free of dust`: how and where, up to the first comma that is none of a list (`dust, moisture and sunlight`). */
 export function stored({ quote }: QuoteReading, src: string): readonly NewField[] {
   const [, place] =
-    /^(?:packed\s|the\s|sterile\s|\p{L}+\s){0,3}?stored?\s((?:in\s|at\s|away\s|dry|free\s|clean|protected\s|cool)[^,;:.\d]*(?:(?:,\s\p{L}+)+,?\s(?:and|or)\s\p{L}+[^,;:.\d]*)?)/iu.exec(
+    /^(?:packed\s|the\s|sterile\s|\p{L}+\s){0,3}?stored?\s((?:in\s|at\s|away\s|dry|free\s|clean|protected\s|cool)[^,;:.\d]*(?:(?:,\s\p{L}{1,30}){1,6},?\s(?:and|or)\s\p{L}[^,;:.\d]*)?)/iu.exec(
       quote,
     ) ?? [];
   const words =
