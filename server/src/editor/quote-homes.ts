@@ -75,9 +75,7 @@ const gasFields: readonly Home[] = [
 ];
 
 const tooHot = [
-  'maximum temperature during',
-  'maximum processing temperature',
-  'maximum reprocessing temperature',
+  'temperature during re',
   'exceed',
   'heat above',
   'temperatures above',
