@@ -77,14 +77,20 @@ async function answer(about: string, typed: string): Promise<void> {
   await editor.page.keyboard.press('Enter');
 }
 
+/** The file of a sterilizer with Enter pressed behind its last cycle; `before`: its text as it was. */
+async function enteredBehindLastCycle(): Promise<{ readonly before: string; readonly line: number }> {
+  await openFile(editor, 'sterilizers/S1.ifu.yaml');
+  const before = await text(editor);
+  const line = await lineWith(editor, 'S1-gr121-30-30');
+  await endOf(line);
+  await editor.page.keyboard.press('Enter');
+  await cursorAt(line + 1, 5);
+  return { before, line };
+}
+
 describe('Enter', () => {
   it('behind an item that is drawn as several lines begins the next one; again, one level out', async () => {
-    await openFile(editor, 'sterilizers/S1.ifu.yaml');
-    const before = await text(editor);
-    const line = await lineWith(editor, 'S1-gr121-30-30');
-    await endOf(line);
-    await editor.page.keyboard.press('Enter');
-    await cursorAt(line + 1, 5);
+    const { before, line } = await enteredBehindLastCycle();
     expect((await linesFrom(line, 3))[1]).toBe('  - ');
     await goTo(editor, line + 1, 5);
     await closeCompletions(editor);
@@ -116,12 +122,7 @@ describe('Enter', () => {
 
 describe('adding by questions', () => {
   it('is the first thing offered behind a dash', async () => {
-    await openFile(editor, 'sterilizers/S1.ifu.yaml');
-    const before = await text(editor);
-    const line = await lineWith(editor, 'S1-gr121-30-30');
-    await endOf(line);
-    await editor.page.keyboard.press('Enter');
-    await cursorAt(line + 1, 5);
+    const { before, line } = await enteredBehindLastCycle();
     const offered = await completions(editor);
     expect(offered[0]?.label).toBe('Add a further cycle…');
     await screenshot(editor, 'add-behind-dash');
