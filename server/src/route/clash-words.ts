@@ -80,16 +80,26 @@ function because({ reason }: Judgement): string {
     .trim();
 }
 
+/** What a clash is about, and whether it follows another of the same: those are told one after the other, and what they share once. */
+export interface ClashTold {
+  readonly subject: string;
+  readonly about: 'sterilization' | 'cleaning';
+  readonly place: 'first' | 'further';
+}
+
 /** The whole explanation of a clash. */
-export function clashWords(subject: string, about: 'sterilization' | 'cleaning', atoms: readonly Atom[]): string {
-  const start =
-    about === 'sterilization'
-      ? `No packaging and cycle here processes ${subject} as built.`
-      : `No way of cleaning here meets the page of ${subject}.`;
+export function clashWords(told: ClashTold, atoms: readonly Atom[]): string {
+  const start = told.place === 'first' ? failureWords(told) : 'Also in the way:';
   const facts = atoms.map(({ words }, index) => `(${index + 1}) ${words}.`);
   const end =
     atoms.length === 1
       ? 'Without this, a route appears as far as this goes.'
       : 'With any one of these gone, a route appears as far as this goes.';
   return [start, ...facts, end].join(' ');
+}
+
+function failureWords({ subject, about }: ClashTold): string {
+  return about === 'sterilization'
+    ? `No packaging and cycle here processes ${subject} as built.`
+    : `No way of cleaning here meets the page of ${subject}.`;
 }

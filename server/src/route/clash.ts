@@ -31,12 +31,13 @@ function clashesIn({ about, of, formula }: Block, { register, called }: Obstacle
     const others = atoms.filter(({ key }) => !kept.has(key));
     const standing = standIns(formula, found, others, register);
     const worded = found.map((atom) => register.beside(atom, keysBut(found, atom)));
+    const told = { subject: called.get(of) ?? of, about, place: clashes.length === 0 ? 'first' : 'further' } as const;
     clashes.push({
       about,
       of,
       atoms: worded,
       alsoDemanded: standing,
-      words: clashWords(called.get(of) ?? of, about, worded),
+      words: clashWords(told, worded),
     });
     const gone = new Set(
       [...found, ...standing, ...others.filter((other) => found.some((atom) => isSameFact(atom, other)))].map(

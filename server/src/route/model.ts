@@ -227,7 +227,7 @@ export interface Clash {
   readonly atoms: readonly Atom[];
   /** Further statements that demand the same as one of the atoms. */
   readonly alsoDemanded: readonly Atom[];
-  /** The whole explanation as sentences. */
+  /** The whole explanation as sentences; where another about the same precedes it, what that one said first is not said again. */
   readonly words: string;
 }
 

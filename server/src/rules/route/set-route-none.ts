@@ -88,6 +88,36 @@ cycles:
   - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
 `,
       `
+=== devices/probe.ifu.yaml
+kind: device
+id: cold-probe
+manual: {use: required}
+sterilization:
+  any_of:
+    - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
+not: [{what: steam, src: s2}, {what: vh2o2, src: s3}]
+             ^^^^^ No packaging and cycle here processes cold-probe as built. (1) cold-probe: forbids it (no steam) (PP-5, rev A, p. 7). (2) cold-probe: forbids it (no vaporised hydrogen peroxide (vh2o2)) (PP-5, rev A, p. 7). With any one of these gone, a route appears as far as this goes. Also in the way: (1) cold-probe: offers only ethylene oxide (eo) (PP-5, rev A, p. 6). Without this, a route appears as far as this goes. A way out: Have cold-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
+statements:
+  s1: {doc: PP-5, rev: A, page: 6, quote: "Ethylene oxide: 55 °C, 60 minutes."}
+  s2: {doc: PP-5, rev: A, page: 7, quote: "Do not use steam."}
+  s3: {doc: PP-5, rev: A, page: 7, quote: "Do not use hydrogen peroxide."}
+=== packaging/wrap.ifu.yaml
+kind: packaging
+id: wrap
+type: wrap
+validated: [{modality: steam-prevac, context: terminal}]
+=== sterilizers/S9.ifu.yaml
+kind: sterilizer
+id: S9
+cycles:
+  - {id: pv132, modality: steam-prevac, context: terminal, temp: 132 C, exposure: 4 min, dry: 30 min, qualified: 2025-01-15}
+=== sterilizers/S8.ifu.yaml
+kind: sterilizer
+id: S8
+cycles:
+  - {id: surface, modality: vh2o2, context: terminal, qualified: 2025-01-15}
+`,
+      `
 === devices/clamp.ifu.yaml
 kind: device
 id: rinsed-clamp
