@@ -2,6 +2,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { JsonReport } from '../../server/src/report/json.ts';
 import { badText, cli, folderWith, goodText, libraryText, namesIn } from '../support/cli.ts';
 import { git } from '../support/git.ts';
 
@@ -45,6 +46,35 @@ describe('--changed-since', () => {
     expect(namesIn(out)).toContain('new.ifu.yaml unknown-field');
     expect(namesIn(out)).toContain('tray.ifu.yaml unknown-id');
     expect(namesIn(out).filter((name) => name.startsWith('old.'))).toEqual([]);
+  });
+
+  it('says of a file that did not change itself which change it depends on', async () => {
+    const cwd = history();
+    writeFileSync(join(cwd, 'new.ifu.yaml'), 'kind: question\nid: q-new\nfrobnicate: yes\n');
+    rmSync(join(cwd, 'clamp.ifu.yaml'));
+    const words = ['check', '--changed-since', 'HEAD'];
+    const { out } = await cli([...words, '--format', 'json'], { cwd });
+    const { libraries } = JSON.parse(out) as JsonReport;
+    const why = libraries.flatMap(({ findings }) =>
+      findings.map(({ at, rule, shownBecause }) => `${at.file} ${rule}: ${shownBecause?.file} ${shownBecause?.change}`),
+    );
+    expect(why).toContain('new.ifu.yaml unknown-field: new.ifu.yaml new');
+    expect(why).toContain('tray.ifu.yaml unknown-id: clamp.ifu.yaml gone');
+    const text = await cli(words, { cwd });
+    expect(text.out).toContain('    Shown because:        it depends on clamp.ifu.yaml, which is gone\n');
+    expect(text.out.match(/Shown because/g)?.length).toBe(why.filter((one) => one.startsWith('tray.')).length);
+    expect(text.out).toContain('findings are shown for 2 of them, as asked: 1 changed, 1 depends on what changed.');
+    const brief = await cli([...words, '--quiet'], { cwd });
+    expect(brief.out).toMatch(
+      /^tray\..* unknown-id: .* \(shown because it depends on clamp\.ifu\.yaml, which is gone\)$/m,
+    );
+    writeFileSync(join(cwd, 'library.ifu.yaml'), `${libraryText}as_of: 2024-01-01\n`);
+    const all = await cli([...words, '--quiet'], { cwd });
+    expect(all.out).toMatch(/^old\..* \(shown because it depends on library\.ifu\.yaml, which changed\)$/m);
+    const whole = JSON.parse((await cli(['check', '--format', 'json'], { cwd })).out) as JsonReport;
+    expect(
+      whole.libraries.flatMap(({ findings }) => findings.map((one) => one.shownBecause)).every((one) => one === null),
+    ).toBe(true);
   });
 
   it('takes other line ends for no change', async () => {
@@ -231,6 +261,18 @@ describe('--watch', () => {
     rmSync(join(cwd, 'b.ifu.yaml'));
     writeFileSync(join(cwd, 'a.ifu.yaml'), goodText);
     await said('- a.ifu.yaml:3 error unknown-field');
+    expect(await end()).toBe(0);
+  });
+
+  it('says of every check that it was made, also where nothing is new', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    const { said, told, end } = watching(cwd);
+    await said('Waiting for changes');
+    writeFileSync(join(cwd, 'a.ifu.yaml'), `${badText}# a remark\n`);
+    await said('settled.');
+    expect(told.out).toMatch(/\nChecked again in \d+\.\d\d s: 2 files; \d+ findings? stays?, 0 new, 0 settled\.\n$/);
+    writeFileSync(join(cwd, 'a.ifu.yaml'), goodText);
+    await said('0 new, 1 settled.');
     expect(await end()).toBe(0);
   });
 

@@ -1,5 +1,6 @@
 import { printable } from '../base/printable.ts';
 import { fingerprintOf } from '../check/finding.ts';
+import { stopwatch } from '../host/stopwatch.ts';
 import { watchFolders } from '../host/watch-folder.ts';
 import type { CheckReport, LibraryReport, PlacedFinding } from '../report/model.ts';
 import { pathShown } from '../report/model.ts';
@@ -33,8 +34,9 @@ export async function watchCheck(
   tellAll(last.report, io, given);
   writeOutputs(last.report, io, given);
   const checkAgain = async () => {
+    const passed = stopwatch();
     const next = await check('quietly');
-    tellChanges(last.report, next.report, io);
+    tellChanges(last.report, next.report, passed(), io);
     writeOutputs(next.report, io, given);
     last = next;
   };
@@ -53,15 +55,23 @@ function tellAll(report: CheckReport, io: CommandIo, given: Arguments): void {
   io.stdout.write(textReport(report, { palette: paletteFor(io, given), columns: 120, detail: 'brief' }));
 }
 
-function tellChanges(before: CheckReport, after: CheckReport, io: CommandIo): void {
+/** What came, what is settled, and a line in any case, so that it is seen that the change was looked at. */
+function tellChanges(before: CheckReport, after: CheckReport, milliseconds: number, io: CommandIo): void {
   const [old, now] = [linesOf(before), linesOf(after)];
   const came = [...now].filter(([key]) => !old.has(key));
   const went = [...old].filter(([key]) => !now.has(key));
-  if (came.length === 0 && went.length === 0) return;
-  const lines = [...came.map(([, line]) => `+ ${line}`), ...went.map(([, line]) => `- ${line}`)];
-  io.stdout.write(
-    `${lines.join('\n')}\n${counted(now.size, 'finding')} now, ${came.length} new, ${went.length} settled.\n`,
-  );
+  const files = after.libraries.reduce((sum, library) => sum + library.checked.length, 0);
+  const stay = now.size - came.length;
+  const lines = [
+    ...came.map(([, line]) => `+ ${line}`),
+    ...went.map(([, line]) => `- ${line}`),
+    `Checked again in ${secondsWords(milliseconds)}: ${counted(files, 'file')}; ${counted(stay, 'finding')} ${stay === 1 ? 'stays' : 'stay'}, ${came.length} new, ${went.length} settled.`,
+  ];
+  io.stdout.write(`${lines.join('\n')}\n`);
+}
+
+function secondsWords(milliseconds: number): string {
+  return `${(milliseconds / 1000).toFixed(milliseconds < 10_000 ? 2 : 0)} s`;
 }
 
 /** By what a finding is, wherever it moved. */

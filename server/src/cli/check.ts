@@ -8,7 +8,7 @@ import type { FoundLibrary, LibrarySearch, SearchFailure } from '../host/library
 import { findLibraries } from '../host/library-search.ts';
 import { stopwatch } from '../host/stopwatch.ts';
 import { type ListedFile, libraryFileName } from '../library/listed-files.ts';
-import type { CheckReport, LibraryReport } from '../report/model.ts';
+import type { Cause, CheckReport, LibraryReport } from '../report/model.ts';
 import { allRules } from '../rules/all.generated.ts';
 import type { Arguments } from './arguments.ts';
 import { unreadBaseline } from './baseline.ts';
@@ -158,7 +158,7 @@ function partOf(
   { engine }: Sight,
   io: CommandIo,
   given: Arguments,
-): { files?: ReadonlySet<FileId>; settings: Judged['settings'] } {
+): { files?: ReadonlyMap<FileId, Cause>; settings: Judged['settings'] } {
   const revision = given.values.get('changed-since');
   if (revision === undefined || engine === undefined) return { settings: 'read' };
   const changed = changedFiles(found, engine, revision);

@@ -3,7 +3,7 @@ import type { FileId } from '../base/brand.ts';
 import { type Baseline, BaselineFilter } from '../check/baseline.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
-import type { KeptBack, LibraryReport, PlacedFinding } from '../report/model.ts';
+import type { Cause, KeptBack, LibraryReport, PlacedFinding } from '../report/model.ts';
 import { counted } from '../report/words.ts';
 import type { JudgedLibrary } from './judged-library.ts';
 import type { Progress } from './progress.ts';
@@ -13,8 +13,8 @@ export interface ReportOptions {
   readonly progress: Progress;
   /** Findings that it holds are counted, not shown. */
   readonly baseline?: Baseline | undefined;
-  /** Only these files, of those that were asked for. */
-  readonly among?: ReadonlySet<FileId> | undefined;
+  /** Only these files, of those that were asked for; with each what makes it one of them. */
+  readonly among?: ReadonlyMap<FileId, Cause> | undefined;
 }
 
 /** Gathers what was asked for of a library for a report. */
@@ -47,6 +47,7 @@ export function reportOn(
     ...(about.asOf !== undefined && { asOf: about.asOf }),
     files: { listed: files.length, read: files.length - about.unread, leftOut },
     checked: asked.map(({ file }) => file),
+    ...(among !== undefined && { shownBecause: among }),
     findings,
     keptBack,
     coverage: about.coverage,

@@ -1,7 +1,7 @@
 import type { Severity } from '../base/problem.ts';
 import type { Coverage } from '../check/coverage.ts';
 import { fingerprintOf } from '../check/finding.ts';
-import type { CheckReport, Counts, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
+import type { Cause, CheckReport, Counts, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
 import { countsOf, keptBackBy, pathShown } from './model.ts';
 
 /**
@@ -53,6 +53,13 @@ export interface JsonFinding {
   readonly does: string | null;
   readonly gap: string | null;
   readonly related: readonly { readonly note: string; readonly at: JsonPlace }[];
+  /** With `--changed-since`: the file that changed, this one or one that the finding may rest on. */
+  readonly shownBecause: JsonCause | null;
+}
+
+export interface JsonCause {
+  readonly file: string;
+  readonly change: Cause['change'];
 }
 
 export interface JsonSaying {
@@ -130,7 +137,12 @@ function jsonFinding({ finding, at, says, related }: PlacedFinding, library: Lib
     does: finding.does ?? null,
     gap: finding.gap ?? null,
     related: finding.related.map(({ note }, index) => ({ note, at: place(related[index]) })),
+    shownBecause: jsonCause(library.shownBecause?.get(finding.file), library),
   };
+}
+
+function jsonCause(cause: Cause | undefined, library: LibraryReport): JsonCause | null {
+  return cause === undefined ? null : { file: pathShown(library, cause.file), change: cause.change };
 }
 
 function jsonPlace({ file, start, end }: PlaceInText, library: LibraryReport): JsonPlace {

@@ -21,6 +21,8 @@ export interface LibraryReport {
   readonly asOf?: string;
   /** The files whose findings were asked for, in order. */
   readonly checked: readonly FileId[];
+  /** Why each of them is among these, where only those were asked for that a change concerns. */
+  readonly shownBecause?: ReadonlyMap<FileId, Cause>;
   /** In order of file, then place. */
   readonly findings: readonly PlacedFinding[];
   /** What was found and is not shown, in the same order. */
@@ -28,6 +30,12 @@ export interface LibraryReport {
   readonly coverage: Coverage;
   /** Only where the library has a baseline. */
   readonly baseline?: BaselineCounts;
+}
+
+/** A file that is not what it was: the shown one itself, or one that its findings rest on, such as a kept document. */
+export interface Cause {
+  readonly file: string;
+  readonly change: 'changed' | 'new' | 'gone';
 }
 
 /** A finding that the library's own settings, a waiver in force or the baseline hold back. */
@@ -118,6 +126,12 @@ export function countsOf(report: CheckReport): Counts {
   const counts = { error: 0, warning: 0, advice: 0 };
   for (const library of report.libraries) for (const { finding } of library.findings) counts[finding.severity]++;
   return counts;
+}
+
+/** What made a finding of a file worth showing that did not change itself. */
+export function causeElsewhere({ shownBecause }: LibraryReport, file: FileId): Cause | undefined {
+  const cause = shownBecause?.get(file);
+  return cause?.file === file ? undefined : cause;
 }
 
 /** The file's path for a reader who stands where the check was started. */

@@ -2,7 +2,7 @@ import { printable } from '../base/printable.ts';
 import type { Coverage } from '../check/coverage.ts';
 import type { Palette } from './colour.ts';
 import type { CheckReport, LibraryReport } from './model.ts';
-import { countsOf, keptBackBy } from './model.ts';
+import { causeElsewhere, countsOf, keptBackBy } from './model.ts';
 import { cautions, counted, grouped } from './words.ts';
 
 /** The end of every report: counts, what was read, coverage, what was kept back, and the cautions. Never left out. */
@@ -27,18 +27,29 @@ function headline(report: CheckReport, palette: Palette): string {
   return parts.length === 0 ? 'No findings.' : `${parts.join(', ')}.`;
 }
 
-function filesWords({ files, asOf, checked }: LibraryReport): string {
+function filesWords(library: LibraryReport): string {
+  const { files, asOf, checked } = library;
   const unread = files.listed - files.read;
   const read = `Read ${counted(files.read, 'rule file')}`;
   const refused = unread === 0 ? '' : `; ${counted(unread, 'file')} could not be read`;
   const part =
-    checked.length === files.listed ? '' : `; findings are shown for ${grouped(checked.length)} of them, as asked`;
+    checked.length === files.listed
+      ? ''
+      : `; findings are shown for ${grouped(checked.length)} of them, as asked${changeWords(library)}`;
   const out =
     files.leftOut === 0
       ? ''
       : `; ${counted(files.leftOut, 'file')} left out, in folders that the library's settings name`;
   const day = asOf === undefined ? '' : ` Checked as of ${printable(asOf)}, the day that the library's own file names.`;
   return `${read}${refused}${part}${out}.${day}`;
+}
+
+/** How many of the shown files changed themselves, where a change was asked about. */
+function changeWords(library: LibraryReport): string {
+  const { checked, shownBecause } = library;
+  if (shownBecause === undefined || checked.length === 0) return '';
+  const dependent = checked.filter((file) => causeElsewhere(library, file) !== undefined).length;
+  return `: ${grouped(checked.length - dependent)} changed, ${grouped(dependent)} ${dependent === 1 ? 'depends' : 'depend'} on what changed`;
 }
 
 const listed = 10;

@@ -1,10 +1,11 @@
+import type { FileId } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
 import type { Severity } from '../base/problem.ts';
 import type { SayingInFile } from '../check/finding.ts';
 import type { Palette } from './colour.ts';
 import { harmlessLine } from './escape.ts';
-import type { CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
-import { pathShown } from './model.ts';
+import type { Cause, CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
+import { causeElsewhere, pathShown } from './model.ts';
 import { snippetOf } from './snippet.ts';
 import { summaryLines } from './summary.ts';
 import { settlerWords } from './words.ts';
@@ -32,7 +33,8 @@ export function textReport(report: CheckReport, options: TextOptions): string {
 }
 
 function briefLine({ finding, at }: PlacedFinding, library: LibraryReport, palette: Palette): string {
-  return `${placeWords(at, library, palette)} ${severityWord(finding.severity, palette)} ${palette.rule(finding.rule)}: ${printable(finding.message)}`;
+  const why = causeWords(finding.file, library);
+  return `${placeWords(at, library, palette)} ${severityWord(finding.severity, palette)} ${palette.rule(finding.rule)}: ${printable(finding.message)}${why === undefined ? '' : ` (shown because ${why})`}`;
 }
 
 function findingLines(placed: PlacedFinding, library: LibraryReport, options: TextOptions): readonly string[] {
@@ -75,7 +77,22 @@ function reasonLines(
     if (at !== undefined)
       lines.push(labelled('See also', `${placeWords(at, library, palette)} ${printable(place.note)}`));
   }
+  const why = causeWords(finding.file, library);
+  if (why !== undefined) lines.push(labelled('Shown because', why));
   return lines;
+}
+
+const changeWords: Readonly<Record<Cause['change'], string>> = {
+  changed: 'which changed',
+  new: 'which is new',
+  gone: 'which is gone',
+};
+
+/** Why a finding is shown whose file did not change. */
+function causeWords(file: FileId, library: LibraryReport): string | undefined {
+  const cause = causeElsewhere(library, file);
+  if (cause === undefined) return undefined;
+  return `it depends on ${printable(pathShown(library, cause.file))}, ${changeWords[cause.change]}`;
 }
 
 function labelled(label: string, words: string): string {

@@ -144,6 +144,7 @@ describe('the JSON report', () => {
                   at: { file: 'samples/x/devices/d.ifu.yaml', line: 2, column: 1, endLine: 2, endColumn: 6 },
                 },
               ],
+              shownBecause: null,
             },
           ],
         },
