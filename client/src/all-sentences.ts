@@ -15,7 +15,7 @@ import {
   workspace,
 } from 'vscode';
 import { textIn } from './answers.ts';
-import { firstRows, inLines, laterRows, mostInLine } from './choice-rows.ts';
+import { type ChoiceItem, firstRows, inLines, laterRows, mostInLine, passingOver } from './choice-rows.ts';
 import type { ServerConnection } from './server-connection.ts';
 import {
   isSentencesDone,
@@ -133,14 +133,25 @@ async function chosen(
   const items = choices.flatMap((choice, at) =>
     at === 0 ? firstRows(choice, quote) : laterRows(choice, depth > 0 ? 'Escape goes back' : 'as Escape does'),
   );
-  const taken = await window.showQuickPick(items, {
-    title,
-    placeHolder: asks,
-    ignoreFocusOut: true,
-    matchOnDescription: true,
-    matchOnDetail: true,
+  const pick = window.createQuickPick<ChoiceItem>();
+  pick.items = items;
+  pick.title = title;
+  pick.placeholder = asks;
+  pick.ignoreFocusOut = true;
+  pick.matchOnDescription = true;
+  pick.matchOnDetail = true;
+  const passing = passingOver(pick, items);
+  const taken = await new Promise<ServerChoice | undefined>((resolve) => {
+    pick.onDidAccept(() => {
+      resolve(pick.activeItems[0]?.choice);
+      pick.hide();
+    });
+    pick.onDidHide(() => resolve(undefined));
+    pick.show();
   });
-  return taken?.choice;
+  passing.dispose();
+  pick.dispose();
+  return taken;
 }
 
 interface PieceItem extends QuickPickItem {

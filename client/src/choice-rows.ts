@@ -1,46 +1,73 @@
-import type { QuickPickItem } from 'vscode';
+import { type Disposable, type QuickPick, type QuickPickItem, workspace } from 'vscode';
 import type { ServerChoice } from './server-sentences.ts';
 
 /** Choices about a sentence as rows of a list whose lines are cut off where they are too long. */
 
 export interface ChoiceItem extends QuickPickItem {
   readonly choice: ServerChoice;
+  /** The row above it goes on here. */
+  readonly goesOn?: true;
 }
 
-/** Longer words have a line of their own below the choice. */
-const mostBeside = 60;
-
-/** As many signs as a line of a choice shows, and of the words below it. */
+/** As many signs as a line of a choice shows, beside its label, and of the words below it. */
 export const mostInLine = 80;
+const mostBeside = 60;
 const mostBelow = 84;
 
 /**
- * What is proposed is seen whole, over as many lines as it needs; whichever is chosen, all of it is taken. The sentence stands below it where
- * there is room, and is marked in the text in any case.
+ * What is proposed is seen whole, in two lines of one row or, where it is very long, in further rows of the same choice. The sentence stands
+ * below it where there is room, and is marked in the text in any case.
  */
 export function firstRows(choice: ServerChoice, quote: string): readonly ChoiceItem[] {
-  const words = quote === '' ? choice.detail : `“${quote}” ${choice.detail}`.trim();
   const [first = '', ...more] = inLines(choice.label, mostInLine);
-  if (more.length > 0) return rowsOf(choice, [first, ...more]);
+  if (more.length > 0) return rowsOf(choice, { label: first }, inLines(more.join(' '), mostBelow));
+  const words = quote === '' ? choice.detail : `“${quote}” ${choice.detail}`.trim();
   const [below = '', cut] = inLines(words, mostBelow);
-  return rowsOf(choice, below === '' ? [first] : [first, cut === undefined ? below : `${below} …`]);
+  return rowsOf(choice, { label: first }, below === '' ? [] : [cut === undefined ? below : `${below} …`]);
 }
 
 export function laterRows(choice: ServerChoice, byEscape: string): readonly ChoiceItem[] {
   const { label, does } = choice;
   const words = does === 'stop' ? `${choice.detail}; ${byEscape}` : choice.detail;
-  if (words.length > mostBeside) return rowsOf(choice, [label, ...inLines(words, mostInLine)]);
-  return [words === '' ? { label, choice } : { label, description: words, choice }];
+  const [first = '', ...more] = inLines(label, mostInLine);
+  if (more.length > 0)
+    return rowsOf(choice, { label: first }, [...inLines(more.join(' '), mostBelow), ...inLines(words, mostBelow)]);
+  if (words === '') return [{ label, choice }];
+  return words.length <= mostBeside - label.length / 2
+    ? [{ label, description: words, choice }]
+    : rowsOf(choice, { label }, inLines(words, mostBelow));
 }
 
-/** Two lines make a row. */
-function rowsOf(choice: ServerChoice, lines: readonly string[]): readonly ChoiceItem[] {
-  const rows: ChoiceItem[] = [];
-  for (let at = 0; at < lines.length; at += 2) {
-    const [label = '', detail] = lines.slice(at, at + 2);
-    rows.push({ label: at === 0 ? label : `… ${label}`, choice, ...(detail !== undefined && { detail }) });
+/** The row of a choice, and where two lines do not hold it the rows that go on with it. */
+function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly string[]): readonly ChoiceItem[] {
+  const [detail, ...rest] = lines;
+  const rows: ChoiceItem[] = [{ ...head, choice, ...(detail !== undefined && { detail }) }];
+  for (let at = 0; at < rest.length; at += 2) {
+    const [label = '', below] = rest.slice(at, at + 2);
+    rows.push({ label, choice, goesOn: true, ...(below !== undefined && { detail: below }) });
   }
   return rows;
+}
+
+/**
+ * The arrow keys pass over rows that go on with the one above: a choice is one thing. Where a screen reader is in use they are stopped at, since
+ * it speaks only such rows.
+ */
+export function passingOver(pick: QuickPick<ChoiceItem>, items: readonly ChoiceItem[]): Disposable {
+  const isSpoken = workspace.getConfiguration('editor').get('accessibilitySupport') === 'on';
+  let before = 0;
+  return pick.onDidChangeActive(([active]) => {
+    const at = active === undefined ? -1 : items.indexOf(active);
+    if (active?.goesOn !== true || isSpoken || pick.value !== '') {
+      before = Math.max(0, at);
+      return;
+    }
+    const below = items.findIndex((item, index) => index > at && item.goesOn !== true);
+    const own = items.findLastIndex((item, index) => index < at && item.goesOn !== true);
+    before = at > before && below >= 0 ? below : own;
+    const next = items[before];
+    if (next !== undefined) pick.activeItems = [next];
+  });
 }
 
 /** Cut between words, and rather behind a comma or a stroke where the line is long enough without the rest. */
@@ -48,7 +75,7 @@ export function inLines(text: string, most: number): readonly string[] {
   if (text === '') return [];
   if (text.length <= most) return [text];
   const head = text.slice(0, most + 1);
-  const behindParts = Math.max(head.lastIndexOf(', ') + 1, head.lastIndexOf(' | ') + 2);
+  const behindParts = Math.max(head.lastIndexOf(', ') + 1, head.lastIndexOf('; ') + 1, head.lastIndexOf(' | ') + 2);
   const between = head.lastIndexOf(' ');
   const at = behindParts > most / 2 ? behindParts : between > 0 ? between : most;
   return [text.slice(0, at).trim(), ...inLines(text.slice(at).trim(), most)];

@@ -25,7 +25,7 @@ export function likelyFields(reading: QuoteReading, kind: Kind, section: Section
   return fieldPlaces(kind)
     .filter(({ shape }) => holdsNumber(shape, reading))
     .map((place) => ({ place, score: scoreOf(place, { words, above, near, counted, quote: reading.quote }) }))
-    .toSorted((a, b) => b.score - a.score);
+    .toSorted((a, b) => b.score - a.score || a.place.titles.length - b.place.titles.length);
 }
 
 /** Whether the sentence has a number that can stand there, where one is asked for. */
@@ -88,6 +88,8 @@ function scoreOf(
   const around = titles.slice(0, -1).flatMap(wordsIn);
   const [named, meant] = [[...usual.keys()].flatMap(wordsIn), [...usual.values()].flatMap(wordsIn)];
   const deep = Math.max(0, titles.length - 2);
+  // A temperature is that of the phase, and of its detergent or water only where these are spoken of.
+  const unnamed = titles.slice(2, -1).filter((title) => shared(wordsIn(title), [...words, ...above]) === 0).length;
   const measured = (shape.form === 'record' && shape.dimension !== undefined) || counted.has(path) ? 3 : 0;
   const stage = [...near].some((head) => path === head || path.startsWith(`${head}.`) || path === `${head}[]`) ? 3 : 0;
   return (
@@ -97,7 +99,8 @@ function scoreOf(
     Math.min(2, shared(named, words)) * 3 +
     Math.min(2, shared(meant, words)) +
     saidBy(path, quote) -
-    deep +
+    deep -
+    unnamed * 3 +
     Math.min(2, shared(wordsIn(about), words)) +
     measured +
     stage

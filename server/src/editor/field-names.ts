@@ -36,25 +36,6 @@ export function foundBy({ path, about }: FieldPlace): string {
   return `${about} (${[words, ...others].join('; ')})`;
 }
 
-const names: ReadonlyMap<string, string> = new Map([
-  ['validated_with', 'The maker tested with these'],
-  ['restricted_to', 'Only these may be used'],
-  ['requires_class', 'Any packaging cleared for the cycle'],
-  ['steam-prevac', 'Pre-vacuum steam'],
-  ['steam-gravity', 'Gravity steam'],
-  ['steam-sfpp', 'Steam with flush and pressure pulses'],
-  ['vh2o2', 'Hydrogen peroxide vapour'],
-  ['eo', 'Ethylene oxide'],
-  ['dry-heat', 'Dry heat'],
-  ['ltsf', 'Low-temperature steam and formaldehyde'],
-  ['liquid-chemical', 'Liquid chemical'],
-]);
-
-/** A code word as people say it. */
-export function plainName(word: string): string {
-  return names.get(word) ?? word.replaceAll('_', ' ');
-}
-
 /** Fields that name the sentence already, each by its path without the marks of lists. */
 export function fieldsCiting(root: MapTree, id: string): ReadonlySet<string> {
   const found = new Set<string>();

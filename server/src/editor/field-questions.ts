@@ -13,10 +13,11 @@ import { type FieldPlace, fieldPlaces } from './field-places.ts';
 import type { NewField } from './insert-fields.ts';
 import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
-import { put, readable } from './quote-to-fields.ts';
+import { put } from './quote-to-fields.ts';
 import { idsIn } from './quote-values.ts';
 import { editsOf, holesOf, withWord } from './sentence-holes.ts';
 import { keepQuoted, noted } from './sentence-notes.ts';
+import { told } from './told-fields.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 
@@ -130,8 +131,9 @@ function choicesOf(
   { value, place }: Offered,
 ): readonly WalkChoice[] {
   const { kind } = record;
-  const found = kind === undefined ? undefined : put({ record, kind, tree }, sentence.id, value.fields, []);
-  if (found === undefined || found.made.length === 0) return [];
+  if (kind === undefined) return [];
+  const found = put({ record, kind, tree }, sentence.id, value.fields, []);
+  if (found.made.length === 0) return [];
   const { lineEnd } = fileForm(record.text);
   // A field without a place for its sentence would leave the sentence open for ever: the sentence itself says where it went.
   const note =
@@ -140,7 +142,7 @@ function choicesOf(
   const words = hole?.at === undefined || other !== undefined ? [''] : (hole.choices ?? ['']);
   return words.map((word) => {
     const chosen = word === '' ? [] : withWord([], hole?.at ?? 0, word);
-    const label = readable(found.fields, chosen).join(' | ');
+    const label = told(kind, found.fields, chosen);
     const detail = [value.words.get(word) ?? '', ...found.left].filter((part) => part !== '').join('; ');
     return {
       label,

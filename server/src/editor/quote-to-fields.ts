@@ -22,6 +22,7 @@ import { stepsMeant } from './quote-things.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
 import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
 import { stored, wordedOf } from './quote-worded.ts';
+import { titlesOf } from './told-fields.ts';
 
 /** A place of the file where fields are put in. */
 export interface Insertion {
@@ -183,7 +184,7 @@ export function put(
     statement,
     insertions: edits.map(insertionOf),
     made,
-    left: [...inside.left, ...told, ...there.map((path) => `${path} is there already`)],
+    left: [...inside.left, ...told, ...there.map((path) => `“${titlesOf(kind, path)}” is there already`)],
     fields: (inside.left.length === 0 ? fields : inside.fields).filter(({ path }) => !there.includes(path)),
     first: made.length === 0 ? undefined : fields[0],
   };

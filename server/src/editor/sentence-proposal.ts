@@ -9,12 +9,13 @@ import { asValue } from './bare.ts';
 import { andMore } from './field-questions.ts';
 import { wordIn } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
+import { plainName } from './plain-words.ts';
 import { asOtherWay } from './quote-other-way.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
-import { readable } from './quote-to-fields.ts';
 import { wordsUnsaid } from './quote-unsaid.ts';
 import { editsOf, holesOf } from './sentence-holes.ts';
 import { leftUnclear, noted } from './sentence-notes.ts';
+import { told as toldFields } from './told-fields.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, caution, ends, leaveOpen } from './walk-choice.ts';
 
@@ -31,7 +32,7 @@ interface Proposed {
 export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, proposed: Proposed): Question {
   const { reading, told, found } = proposed;
   const first = {
-    label: readable(found.fields, told.words).join(' | '),
+    label: record.kind === undefined ? '' : toldFields(record.kind, found.fields, told.words),
     detail: isFurtherStage(found, tree) ? 'a further stage that is done as well as those before' : '',
     does: 'fields',
     edits: [...editsOf(found, told.words, fileForm(record.text).lineEnd), ...notedWhere(record, sentence, found)],
@@ -46,7 +47,7 @@ export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, 
   const others = holesOf(found).flatMap((hole) =>
     (hole.choices ?? []).filter((word) => word !== wordIn(hole, told.words)),
   );
-  const some = [...new Set(others)].slice(0, 3).map((word) => word.replaceAll('_', ' '));
+  const some = [...new Set(others)].slice(0, 3).map(plainName);
   return {
     asks: caution,
     choices: [

@@ -4,11 +4,11 @@ import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { plainName } from './field-names.ts';
 import { hasField, more, whichField, whichValue } from './field-questions.ts';
-import { wordIn } from './marked.ts';
-import type { Hole } from './offer.ts';
+import { marked, wordIn } from './marked.ts';
+import type { Hole, Piece } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
+import { plainName, raised } from './plain-words.ts';
 import { matchNumbers } from './quote-match.ts';
 import { sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
@@ -18,6 +18,7 @@ import { waysJoined } from './quote-ways.ts';
 import { holesOf, isUndecided, withWord } from './sentence-holes.ts';
 import { isUntried, keepQuoted, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
 import { proposal } from './sentence-proposal.ts';
+import { titleOf } from './told-fields.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, ends, leaveOpen } from './walk-choice.ts';
 
@@ -42,7 +43,7 @@ export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { r
   const undecided = holes.find((hole) => isUndecided(hole, told.words));
   if (undecided !== undefined) return whichWord(undecided, told);
   if (told.next === 'bounds')
-    return { asks: 'Which bound word does the page have?', choices: otherBounds(holes, told) };
+    return { asks: 'Which bound word does the page have?', choices: otherBounds(record, found, told) };
   return whole(record, tree, sentence, { reading, told, found });
 }
 
@@ -99,7 +100,7 @@ function whichWord({ at = 0, field = '' }: Hole, told: Told): Question {
     choices: [
       leaveOpen(),
       ...knownWords(field).map(([word, about]) =>
-        asking(plainName(word), withHole(told, at, word), `${about} Written as ${word}.`),
+        asking(raised(plainName(word)), withHole(told, at, word), `${about} Written as ${word}.`),
       ),
       ...ends,
     ],
@@ -128,14 +129,19 @@ function withHole({ way, words }: Told, at: number, word: string): Told {
 }
 
 /** Every choice of a word that stands in the proposal, with the words it stands among. */
-function otherBounds(holes: readonly Hole[], told: Told): readonly WalkChoice[] {
-  return holes.flatMap((hole) => {
+function otherBounds({ kind }: FileRecord, found: FieldsFromQuote | undefined, told: Told): readonly WalkChoice[] {
+  return holesOf(found).flatMap((hole) => {
     const { at = 0, field = '', value = '', choices = [] } = hole;
+    const path =
+      found?.fields.find((one) => marked.pieces(one.value).some((piece) => isHole(piece, at)))?.path ?? field;
+    const title = kind === undefined ? field : titleOf(kind, path, field);
     const others = choices.filter((word) => word !== wordIn(hole, told.words));
-    return others.map((word) =>
-      asking(`${field} ${word} ${value}`.replaceAll('_', ' ').trim(), withHole(told, at, word)),
-    );
+    return others.map((word) => asking(`${title} ${plainName(word)} ${value}`.trim(), withHole(told, at, word)));
   });
+}
+
+function isHole(piece: Piece, at: number): boolean {
+  return typeof piece !== 'string' && piece.at === at;
 }
 
 interface Proposed extends Read {

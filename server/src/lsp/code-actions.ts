@@ -10,6 +10,7 @@ import { sentencesOf } from '../editor/open-sentences.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
 import { statementsFromRaw } from '../editor/raw-statements.ts';
 import { leftUnclear } from '../editor/sentence-notes.ts';
+import { titlesOf } from '../editor/told-fields.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { namedListsAt } from './added-items.ts';
@@ -179,7 +180,7 @@ function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): rea
   const field = quoteToFields(at.record, tree, offset)?.first;
   const edits = leftUnclear(at.record, tree, sentence, field);
   if (edits === undefined) return [];
-  const title = `The page leaves it unclear: write that down for ${field?.path.replaceAll('[]', '').replaceAll('.', ', ').replaceAll('_', ' ')}`;
+  const title = `The page leaves it unclear: write that down for “${field === undefined || at.record.kind === undefined ? '' : titlesOf(at.record.kind, field.path)}”`;
   const edit = workspaceEdit(at, new Map([[at.home.file, edits]]), parts);
   return [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
 }

@@ -1,14 +1,26 @@
-/** Methods whose word in a file is a code that nobody says aloud. */
-const spoken: ReadonlyMap<string, string> = new Map([
+/** What people call the methods of sterilization. */
+const names: ReadonlyMap<string, string> = new Map([
+  ['steam-prevac', 'pre-vacuum steam'],
+  ['steam-gravity', 'gravity steam'],
+  ['steam-sfpp', 'steam with flushes and pulses'],
   ['vh2o2', 'vaporised hydrogen peroxide'],
   ['eo', 'ethylene oxide'],
+  ['dry-heat', 'dry heat'],
   ['ltsf', 'low-temperature steam with formaldehyde'],
-  ['steam-sfpp', 'steam with flushes and pulses'],
+  ['liquid-chemical', 'a liquid chemical'],
 ]);
+
+/** Of these the word in a file is a code that nobody says aloud. */
+const codes: ReadonlySet<string> = new Set(['vh2o2', 'eo', 'ltsf', 'steam-sfpp']);
+
+/** `pre-vacuum steam`; undefined for a word that is no method. */
+export function methodName(word: string): string | undefined {
+  return names.get(word);
+}
 
 /** What people say for such a code; undefined for every other word. */
 export function spokenMethod(word: string): string | undefined {
-  return spoken.get(word);
+  return codes.has(word) ? names.get(word) : undefined;
 }
 
 /** `vaporised hydrogen peroxide (vh2o2)`; every other word is as it stands in the file. */

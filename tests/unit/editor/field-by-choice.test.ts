@@ -40,43 +40,43 @@ const rows: readonly (readonly [string, string, string, string, string])[] = [
     'Discard earlier if the tip is bent or the grip is cracked.',
     'Warnings',
     'Inspection and test: Reject if',
-    'inspection, reject if: the tip is bent',
+    'Inspection and test: reject if: the tip is bent',
     'inspection:\n  reject_if:\n    - the tip is bent or the grip is cracked\n  src: s1\n',
   ],
   [
     'Look through the lumen against light.',
     'Inspection',
     'Inspection and test: Look into the channel: Required',
-    'inspection, lumen inspection, required: true',
+    'Inspection and test: look into the channel required',
     'inspection:\n  lumen_inspection: {required: true, src: s1}\n',
   ],
   [
     'Attach the channel to the irrigation nozzle.',
     'Automated cleaning',
     'Mechanical washing: Connector',
-    'mechanical, connector: the irrigation nozzle',
+    'Mechanical washing: connector: the irrigation nozzle',
     'mechanical:\n  connector: the irrigation nozzle\n  src: s1\n',
   ],
   [
     'Shelf life in wrap is 6 months.',
     'Storage',
     'Storage: Longest storage',
-    'storage, time: at most 6 months',
+    'Storage: longest storage at most 6 months',
     'storage:\n  time: {at_most: 6 months, src: s1}\n',
   ],
-  ['Avoid strong acids.', 'Warnings', 'Never', 'not: acid', 'not:\n  - {what: acid, src: s1}\n'],
+  ['Avoid strong acids.', 'Warnings', 'Never', 'Never: acid', 'not:\n  - {what: acid, src: s1}\n'],
   [
     'Swirl it with 40 mL for 2 minutes.',
     'Manual cleaning',
     'Manual cleaning: Steps',
-    'manual, steps: flush, volume stated 40 mL, time stated 2 min',
+    'Manual cleaning: flush, volume stated 40 mL, time stated 2 min',
     'manual:\n  steps:\n    - {do: flush, volume: {stated: 40 mL}, time: {stated: 2 min}, src: s1}\n',
   ],
   [
     'The shaft is made of hardened steel with silicone parts.',
     '',
     'Materials',
-    'materials: silicone',
+    'Materials: silicone',
     'not_needed: [{text: "The shaft is made of hardened steel with silicone parts.", reason: in words under materials}]}\n',
   ],
 ];
@@ -103,7 +103,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
   it('the bound word is asked, first what the page says', () => {
     const { offered } = taking(about('Shelf life: 6 months.'), another, 'Storage: Longest storage', 'Leave it open');
     expect(offered[2]?.slice(0, 5)).toEqual(
-      ['at most', 'stated', 'at least', 'exactly', 'about'].map((word) => `storage, time: ${word} 6 months`),
+      ['at most', 'stated', 'at least', 'exactly', 'about'].map((word) => `Storage: longest storage ${word} 6 months`),
     );
   });
 
@@ -119,10 +119,10 @@ describe('a sentence that no field is read from is answered by choice', () => {
       about('Discard it when it is bent.', 'Inspection', 'inspection: {visual: true, src: s9}\n'),
       another,
       'Inspection and test: Reject if',
-      'inspection, reject if: it is bent',
+      'Inspection and test: reject if: it is bent',
       'A further field',
       'Inspection and test: Then',
-      'inspection, action: discard',
+      'Inspection and test: then: discard',
       'Go on',
     );
     expect(text).toContain('inspection: {visual: true, src: [s9, s1], reject_if: [it is bent], action: discard}');
@@ -133,7 +133,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
       about('Do not exceed 140 °C; discard it when it is bent.'),
       'Take it, then a further field',
       'Inspection and test: Reject if',
-      'inspection, reject if: it is bent',
+      'Inspection and test: reject if: it is bent',
       'Go on',
     );
     expect(text).toContain('limits:\n  temp: {at_most: 140 °C, src: s1}\n');
@@ -173,7 +173,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
       about('Discard it when it is bent.', 'Inspection'),
       another,
       'Inspection and test: Reject if',
-      'inspection, reject if: it is bent',
+      'Inspection and test: reject if: it is bent',
       'A further field',
     );
     expect(offered[1]?.[0]).toBe('Inspection and test: Reject if');
@@ -185,7 +185,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
     const typing = asked('Store it well.', told).find(({ types }) => types !== undefined);
     expect(typing?.label).toBe('Type it yourself …');
     const [first] = asked('Store it well.', { ...told, text: 'in a closed cabinet' });
-    expect(first?.label).toBe('storage, place: in a closed cabinet');
+    expect(first?.label).toBe('Storage: place: in a closed cabinet');
     expect(first?.edits.map(({ text }) => text).join('')).toContain('place: in a closed cabinet');
     expect(
       asked('Store it well.', { words: [], field: 'storage.no_stack' }).some(({ types }) => types !== undefined),

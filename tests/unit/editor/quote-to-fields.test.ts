@@ -115,7 +115,7 @@ describe('a quote becomes fields', () => {
     const odd = device('Weighs about 120 lux.');
     expect(fields(odd, odd.indexOf('s5'))?.insertions).toEqual([]);
     const twice = device('Do not exceed 140 °C.', 'limits: {temp: {at_most: 130 C}}\n');
-    expect(fields(twice, twice.indexOf('s5'))?.left).toEqual(['limits.temp is there already']);
+    expect(fields(twice, twice.indexOf('s5'))?.left).toEqual(['“Limits: Highest temperature” is there already']);
   });
 
   it('a heat limit of one step is not the heat limit of the device', () => {

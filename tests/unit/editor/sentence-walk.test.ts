@@ -112,7 +112,7 @@ describe('what a sentence leaves open is asked', () => {
     const quote = about('Soak for 5 minutes.', 'Manual cleaning');
     const { text, log } = taking(quote, 'Another word', 'time at least 5 min', '');
     expect(text).toContain('{do: soak, time: {at_least: 5 min}, src: s1}');
-    expect(log.at(-1)?.label).toBe('manual, steps: soak, time at least 5 min');
+    expect(log.at(-1)?.label).toBe('Manual cleaning: soak, time at least 5 min');
   });
 
   it('the page leaves it unclear: the field says so with the words of the page', () => {
@@ -135,7 +135,7 @@ describe('what a sentence leaves open is asked', () => {
   it('goes on where it was left, and says so where there is nothing', () => {
     expect(encode(head, () => undefined).words).toContain('paste the text of the instruction under "statements:"');
     const two = `${about('Do not exceed 140 °C.').replace('cleaning: # to do\n', '')}  s2: {doc: D, rev: A, page: 1, quote: "Store for 6 months."}\n`;
-    const once = encode(two, (_quote, labels) => (labels[0]?.startsWith('limits') === true ? undefined : 'Stop here'));
+    const once = encode(two, (_quote, labels) => (labels[0]?.startsWith('Limits') === true ? undefined : 'Stop here'));
     expect(once.text).toContain('limits:\n  temp: {at_most: 140 °C, src: s1}');
     expect(encode(once.text, () => undefined).log.map(({ quote }) => quote)).toEqual(['Store for 6 months.']);
   });

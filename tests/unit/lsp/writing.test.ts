@@ -78,7 +78,7 @@ describe('writing over the protocol', () => {
     expect(actions.map(({ title, kind, isPreferred }) => [title, kind, isPreferred])).toEqual([
       ['Turn the quote into fields', 'quickfix', undefined],
       ['Note 140 °C as not needed (then write the reason)', 'quickfix', undefined],
-      ['The page leaves it unclear: write that down for limits, temp', 'refactor.rewrite', undefined],
+      ['The page leaves it unclear: write that down for “Limits: Highest temperature”', 'refactor.rewrite', undefined],
     ]);
     expect(actions[2]?.edit?.documentChanges?.[0]).toMatchObject({
       edits: [{ newText: expect.stringContaining('temp: {ambiguous: "Do not exceed 140 °C.", src: s1}') }],
@@ -96,7 +96,7 @@ describe('writing over the protocol', () => {
     const params = { textDocument: { uri }, range, context: { diagnostics: [] } };
     const actions: CodeAction[] = await checking.connection.sendRequest('textDocument/codeAction', params);
     expect(actions.map(({ title, disabled }) => [title, disabled?.reason])).toEqual([
-      ['Turn the quote into fields', 'limits.temp is there already.'],
+      ['Turn the quote into fields', '“Limits: Highest temperature” is there already.'],
     ]);
   });
 
@@ -134,11 +134,11 @@ describe('writing over the protocol', () => {
       version: 1,
       place: { start: { line: 5, character: 2 } },
     });
-    expect(first).toHaveProperty('choices.0.label', 'limits, temp: at most 140 °C');
+    expect(first).toHaveProperty('choices.0.label', 'Limits: highest temperature at most 140 °C');
     expect(first).toHaveProperty('choices.0.edits.0.newText', 'limits:\r\n  temp: {at_most: 140 °C, src: s1}\r\n');
     expect(isServerSentence(first)).toBe(true);
     const other = await next({ statement: 's1', told: { words: ['exactly'] } });
-    expect(other).toHaveProperty('choices.0.label', 'limits, temp: exactly 140 °C');
+    expect(other).toHaveProperty('choices.0.label', 'Limits: highest temperature exactly 140 °C');
     const end = await next({ statement: 's1' });
     expect(isSentencesDone(end)).toBe(true);
     expect(end).toMatchObject({ counts: '1 sentence: 0 became fields, 0 say nothing to encode, 1 left open (s1).' });
@@ -156,7 +156,7 @@ describe('writing over the protocol', () => {
     expect(fields).toHaveProperty('choices.0.told', { words: [], field: 'limits.temp' });
     const values = await next({ field: 'limits.temp' });
     expect(isServerSentence(values)).toBe(true);
-    expect(values).toHaveProperty('choices.0.label', 'limits, temp: at most 140 °C');
+    expect(values).toHaveProperty('choices.0.label', 'Limits: highest temperature at most 140 °C');
     expect(values).toHaveProperty('choices.0.told', { words: [], next: 'more' });
     expect(await next({ next: 'more' })).toHaveProperty('choices.0.label', 'Go on to the next sentence');
     // A field that no file of the kind has is asked for again.

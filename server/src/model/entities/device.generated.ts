@@ -193,7 +193,7 @@ export interface Limits extends Rec {
   readonly mass?: Requirement;
   /** Humidity limit. */
   readonly humidity?: Requirement;
-  /** End of life in words, such as until inspection fails. */
+  /** What ends its use, in words, such as until inspection fails. */
   readonly until?: Text;
   /** Who counts the uses, and for which part. */
   readonly counted_by?: Text;
