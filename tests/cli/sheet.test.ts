@@ -28,6 +28,17 @@ describe('sheet export and import', () => {
     expect(readFileSync(join(cwd, 'devices/scissors.ifu.yaml'), 'utf8')).toBe(device);
   });
 
+  it('takes the folder of an export as it takes its files', async () => {
+    const cwd = folderWith({ ...files, 'none/a.txt': 'x' });
+    await run(cwd, 'export', '--out', 't');
+    const csv = join(cwd, 't/devices.csv');
+    writeFileSync(csv, readFileSync(csv, 'utf8').replace('"Scissors"', '"Shears"'));
+    const shown = await run(cwd, 'import', 't');
+    expect(shown.out).toContain('1 cell differs');
+    expect(shown.out).toContain('devices.csv, row 2, "Name" (007): "Scissors" becomes "Shears"');
+    expect((await run(cwd, 'import', 'none')).err).toBe('traywright: the folder "none" holds no CSV files.\n');
+  });
+
   it('shows what an edited cell changes, and writes only when told to', async () => {
     const cwd = folderWith(files);
     await run(cwd, 'export', '--out', 't', '--separator', 'semicolon');

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { findLibraries } from '../host/library-search.ts';
 import { rewriteAll } from '../host/rewrite.ts';
-import { tablesIn } from '../host/table-files.ts';
+import { tableFilesAt, tablesIn } from '../host/table-files.ts';
 import { loadWorkbookPart } from '../host/workbook-part.ts';
 import { readRuleFile } from '../library/file-record.ts';
 import type { AnyEntity } from '../model/entity.ts';
@@ -26,9 +26,13 @@ export async function importSheet(io: CommandIo, given: Arguments, files: readon
   if (open === undefined) return exit.nothing;
   const tables: GivenTable[] = [];
   for (const file of files) {
-    const read = await tablesIn(resolve(io.cwd, file), loadWorkbookPart(io.workbookPart));
-    if ('why' in read) return cannotFollow(io, read.why);
-    tables.push(...read.tables);
+    const paths = tableFilesAt(resolve(io.cwd, file));
+    if (paths.length === 0) return cannotFollow(io, `the folder "${file}" holds no CSV files.`);
+    for (const path of paths) {
+      const read = await tablesIn(path, loadWorkbookPart(io.workbookPart));
+      if ('why' in read) return cannotFollow(io, read.why);
+      tables.push(...read.tables);
+    }
   }
   const taken = takeIn(tables, open.engine.library);
   io.stdout.write(textOfBlocks(pageOf(taken, open, files), paletteFor(io, given)));

@@ -30,7 +30,7 @@ export const sheetCommand: Command = {
   ],
   help: [
     '"export" writes four tables: devices, sets, set contents and documents. Every cell is text, so that ids keep their zeros and nothing becomes a date or a formula.',
-    '"import" reads a workbook or CSV files that came from an export, shows which cells differ and what that changes here, and changes the files only with --write. In the set contents a row without a line number is a new line, and a line that is gone while others of its set are there is taken out.',
+    '"import" reads a workbook, CSV files or a folder of them that came from an export, shows which cells differ and what that changes here, and changes the files only with --write. In the set contents a row without a line number is a new line, and a line that is gone while others of its set are there is taken out.',
     'Exit codes: 0 done, or nothing to do; 1 changes that were shown and not written; 2 the command line or the sheet cannot be followed; 4 no library.',
   ],
   run,

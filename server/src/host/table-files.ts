@@ -1,4 +1,5 @@
-import { basename } from 'node:path';
+import { readdirSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { csvLimit, readCsv } from '../sheet/csv.ts';
 import type { GivenTable } from '../sheet/take-in.ts';
 import { decodeBytes } from '../syntax/decode.ts';
@@ -6,6 +7,13 @@ import { readBytes } from './read-text.ts';
 import type { WorkbookPart } from './workbook/workbook.ts';
 
 export type TablesRead = { readonly tables: readonly GivenTable[] } | { readonly why: string };
+
+/** The CSV files in a folder, such as an export wrote; the path itself where it is no folder. */
+export function tableFilesAt(path: string): readonly string[] {
+  if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) return [path];
+  const tables = readdirSync(path).filter((name) => name.toLowerCase().endsWith('.csv'));
+  return tables.sort().map((name) => join(path, name));
+}
 
 /** The tables in a CSV file or a workbook at an absolute path. What can't be read is said in words. */
 export async function tablesIn(path: string, workbooks: WorkbookPart | undefined): Promise<TablesRead> {
