@@ -41,7 +41,7 @@ export const rule = defineRule({
         report({
           at,
           severity: end === 'there' ? 'advice' : 'warning',
-          message: message(at.key === 'src' ? 'this' : `"${fieldName(at)}"`, documentName(statement), where, ends[end]),
+          message: message(what(at), documentName(statement), where, ends[end]),
           says: [sayingOf(statement, statement.at)],
         });
       }
@@ -96,6 +96,26 @@ checksum: "aa00000000000000000000000000000000000000000000000000000000000001"
 (locked)
 sha256: bb00000000000000000000000000000000000000000000000000000000000002
 `,
+      `
+=== packaging/pouch.ifu.yaml
+kind: packaging
+id: pale-pouch
+mass_max: 1.5 kg
+mass_src: s1
+          ^^ The file of PP-4 rev 2 has changed since "mass" was read from it. Read page 1 again: the quoted words still stand there.
+statements:
+  s1: {doc: PP-4, rev: "2", page: 1, quote: "Contents up to 1.5 kg."}
+=== documents/pp-4-2.ifu.yaml
+kind: document
+id: pp-4-2
+doc: PP-4
+rev: "2"
+file: pp-4-2.pdf
+checksum: "aa00000000000000000000000000000000000000000000000000000000000001"
+=== documents/pp-4-2.pdf
+sha256: bb00000000000000000000000000000000000000000000000000000000000002
+Contents up to 1.5 kg.
+`,
     ],
     good: [
       `
@@ -137,6 +157,11 @@ Dry for at least 30 minutes.
     ],
   },
 });
+
+/** `mass`, where the citation stands beside it as `mass_src`. */
+function what(at: Place): string {
+  return at.key === 'src' ? 'this' : `"${fieldName(at).replace(/ src$/, '')}"`;
+}
 
 type Quoting = AnyEntity & { readonly statements?: Table<Statement> };
 

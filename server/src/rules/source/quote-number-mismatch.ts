@@ -148,9 +148,10 @@ cleaning:
 });
 
 function gapTo({ fault, quoted }: TranscriptionFault): { readonly gap?: string } {
-  const { value } = fault;
+  const { value, spans, taken = [] } = fault;
   const unit = value === undefined ? undefined : unitNamed(value.dimension, value.unit);
-  const start = fault.spans[0]?.start;
+  // The number that the message names first: one that another field holds is not what this one was copied from.
+  const start = (spans.find((span) => !taken.includes(span)) ?? spans[0])?.start;
   const mention = quoted.reading.numbers.find((one) => one.span.start === start);
   const printed = mention?.quantities.find((one) => one.dimension === value?.dimension);
   if (value === undefined || unit === undefined || unit.zero !== 0 || printed === undefined) return {};
