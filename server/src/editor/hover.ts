@@ -3,6 +3,7 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import type { Node, Quantity, Text } from '../model/node.ts';
+import { isRequirement } from '../model/walk.ts';
 import { formatBothUnits } from '../quantity/format.ts';
 import type { Field, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
@@ -28,7 +29,8 @@ export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view:
   const location = locate(tree, shape, offset);
   const last = location.steps[location.steps.length - 1] ?? location.steps[0];
   if (location.on === 'gap') return undefined;
-  const ownWords = location.on === 'key' ? keyBlocks(last) : valueBlocks(location, record.entity, offset, view);
+  const ownWords =
+    location.on === 'key' ? keyBlocks(last, location) : valueBlocks(location, record.entity, offset, view);
   const cited = record.entity === undefined ? [] : citedBlocks(record.entity, offset);
   const beside = record.entity === undefined || location.on === 'key' ? [] : besideBlocks(record.entity, offset, view);
   const blocks = [...ownWords, ...cited, ...beside];
@@ -38,9 +40,9 @@ export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view:
   return { span, blocks: saysHow ? [...blocks, { block: 'note', text: indexCaution }] : blocks };
 }
 
-function keyBlocks({ field, shape, key }: Step): readonly Block[] {
+function keyBlocks({ field, shape, key }: Step, { steps }: Location): readonly Block[] {
   if (field === undefined) return shape === undefined || key === undefined ? [] : describeShape(key.text, shape);
-  const about = fieldWords(field);
+  const about = fieldWords(field, whereIn(steps));
   return about.length === 0 ? [] : [{ block: 'heading', text: field.title || field.key }, ...about];
 }
 
@@ -49,10 +51,15 @@ function describeShape(name: string, shape: Shape): readonly Block[] {
   return [{ block: 'heading', text: `${shape.title} “${name}”` }, ...lines([shape.description])];
 }
 
-function fieldWords(field: Field): readonly Block[] {
+/** Of the innermost field that says it: what holds for a chapter holds for each value in it. */
+function whereIn(steps: readonly Step[]): string | undefined {
+  const said = steps.map(({ field, shape }) => field?.where ?? field?.shape.where ?? shape?.where);
+  return said.findLast((where) => where !== undefined);
+}
+
+function fieldWords(field: Field, where: string | undefined): readonly Block[] {
   const { shape } = field;
   const examples = field.examples.length > 0 ? field.examples : shape.examples;
-  const where = field.where ?? shape.where;
   return lines([
     field.description || shape.description,
     shape.form === 'words' ? wordList(shape.words) : '',
@@ -76,19 +83,32 @@ function valueBlocks(
   const named = [...location.steps].reverse().find((step) => step.field !== undefined)?.field;
   const chain = entity === undefined ? [] : nodesAt(entity, offset);
   const node = chain[chain.length - 1];
-  if (node?.node === 'quantity') return quantityBlocks(node, named, location);
+  if (node?.node === 'quantity') return quantityBlocks(node, rangeAround(chain), named, location);
   if (node?.node === 'text' && node.refers !== undefined) return referenceBlocks(node, entity, view);
   const words = last.shape?.form === 'words' ? last.shape.words : (named?.suggestions ?? last.shape?.suggestions);
   return words === undefined || last.tree.node !== 'scalar' ? [] : wordBlocks(last.tree.text, words, named);
 }
 
-function quantityBlocks(quantity: Quantity, named: Field | undefined, { steps }: Location): readonly Block[] {
+/** Both ends of the range that a number belongs to: one end alone says the wrong thing. */
+function rangeAround(chain: readonly Node[]): readonly Quantity[] {
+  const around = chain.findLast(isRequirement)?.between?.items ?? [];
+  const number = chain[chain.length - 1];
+  return around.some((end) => end === number) ? around : [];
+}
+
+function quantityBlocks(
+  quantity: Quantity,
+  range: readonly Quantity[],
+  named: Field | undefined,
+  { steps }: Location,
+): readonly Block[] {
   if (quantity.problem !== undefined) return [];
   const carrier = steps[steps.length - 2];
   const outer = [...steps].reverse().find((step) => step.field !== undefined && step.field !== named)?.field;
   const bound = carrier?.shape?.form === 'record' || steps.length < 3 ? named : (carrier?.field ?? named);
   const heading = [outer?.title, bound?.title].filter((title) => title !== undefined && title !== '').join(': ');
-  const both = formatBothUnits(quantity);
+  const whole = range.length === 2 && range.every(({ problem }) => problem === undefined) ? range : [quantity];
+  const both = whole.map(formatBothUnits).join(' and ');
   return [
     { block: 'heading', text: heading === '' ? both : `${heading} ${both}` },
     ...lines([bound?.description ?? '']),

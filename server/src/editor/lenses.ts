@@ -5,6 +5,7 @@ import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
 import type { Node } from '../model/node.ts';
 import { childrenOf, fieldOf, isRequirement } from '../model/walk.ts';
+import { listed } from '../rules/support/lists.ts';
 import { governsIn, setsWith } from './governs.ts';
 
 /** One line above a file's first line. */
@@ -31,8 +32,12 @@ function governsWords(entity: AnyEntity, view: LibraryView): readonly string[] {
   const sets = new Map<string, Set<string>>();
   for (const { set, row } of governsIn(entity, view))
     sets.set(row.parameter, (sets.get(row.parameter) ?? new Set()).add(set));
-  const byCount = [...sets].sort((a, b) => b[1].size - a[1].size);
-  return byCount.slice(0, 2).map(([parameter, where]) => `governs ${parameter.toLowerCase()} in ${where.size}`);
+  const byCount = new Map<number, string[]>();
+  for (const [parameter, { size }] of sets) byCount.set(size, [...(byCount.get(size) ?? []), parameter.toLowerCase()]);
+  return [...byCount]
+    .sort(([a], [b]) => b - a)
+    .slice(0, 2)
+    .map(([count, parameters]) => `governs ${listed(parameters, 4)} in ${count}`);
 }
 
 function questionWords(entity: AnyEntity, view: LibraryView): string {

@@ -30,7 +30,7 @@ function itemsOf(tree: Tree, shape: Shape | undefined, depth: number): readonly 
     const inner = shape?.form === 'table' ? shape.value : field?.shape;
     return {
       name: (field?.title ?? '') === '' ? key.text || '(no name)' : (field?.title ?? key.text),
-      detail: shortValue(value),
+      detail: shortValue(value, inner),
       of: value.node === 'map' ? 'group' : value.node === 'list' ? 'list' : 'value',
       whole: { start: key.span.start, end: Math.max(key.span.end, value.span.end) },
       nameAt: key.span,
@@ -65,11 +65,21 @@ function nameEntry(item: MapTree): { readonly text: string; readonly span: Span 
   return undefined;
 }
 
-function shortValue(value: Tree): string {
+function shortValue(value: Tree, shape: Shape | undefined): string {
   if (value.node === 'scalar') return shorten(value.text);
   if (value.node !== 'map' || value.entries.length > 3) return '';
   const [first] = value.entries;
-  return first?.value.node === 'scalar' ? shorten(`${first.key.text} ${first.value.text}`) : '';
+  if (first === undefined) return '';
+  const title = (shape?.form === 'record' ? shape.fields.get(first.key.text)?.title : undefined) || first.key.text;
+  const words = wordsOf(first.value);
+  return words === undefined ? '' : shorten(words === 'true' ? title : `${title} ${words}`);
+}
+
+/** A single word or number, or both ends of a range. */
+function wordsOf(value: Tree): string | undefined {
+  if (value.node === 'scalar') return value.text;
+  const ends = value.node === 'list' && value.items.length === 2 ? value.items.map(wordsOf) : [];
+  return ends.length === 2 && ends.every((end) => end !== undefined) ? ends.join(' - ') : undefined;
 }
 
 function shorten(text: string): string {

@@ -3,6 +3,7 @@ import type { AnyEntity } from '../model/entity.ts';
 import type { Node, Text } from '../model/node.ts';
 import { rootOf } from '../model/node.ts';
 import { fieldOf } from '../model/walk.ts';
+import { formatBothUnits } from '../quantity/format.ts';
 import { targetsOf } from './targets.ts';
 import type { Block } from './text-blocks.ts';
 
@@ -10,7 +11,24 @@ import type { Block } from './text-blocks.ts';
 export function describeTarget(text: Text, entity: AnyEntity, view: LibraryView): readonly Block[] {
   if (text.refers?.includes('statement') === true) return [];
   const targets = targetsOf(text, entity, view);
-  return targets.slice(0, 3).map(({ node }) => ({ block: 'heading', text: nameOf(node) }));
+  return targets.slice(0, 3).flatMap(({ node }) => [{ block: 'heading', text: nameOf(node) }, ...cycleBlocks(node)]);
+}
+
+const cycleFields: readonly (readonly [field: string, name: string])[] = [
+  ['temp', 'temperature'],
+  ['exposure', 'exposure'],
+  ['dry', 'drying'],
+];
+
+/** What a machine does in the cycle that is named. */
+function cycleBlocks(node: Node): readonly Block[] {
+  if (node.node !== 'record' || node.at.parent === undefined) return [];
+  const said = cycleFields.flatMap(([field, name]) => {
+    const value = fieldOf(node, field);
+    return value?.node === 'quantity' && value.problem === undefined ? [`${name} ${formatBothUnits(value)}`] : [];
+  });
+  const words = said.join(', ');
+  return words === '' ? [] : [{ block: 'line', text: `${words.charAt(0).toUpperCase()}${words.slice(1)}.` }];
 }
 
 function nameOf(node: Node): string {

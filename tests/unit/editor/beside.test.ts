@@ -50,6 +50,14 @@ describe('over a number', () => {
   });
 });
 
+describe('over the name of a cycle', () => {
+  it('what the machine does in it, in both units', () => {
+    expect(hover('sets/LAP-CHOLE-B.ifu.yaml', 'cycle: S1-pv132-4-20', 8)).toMatch(
+      /sterilizer S1 .*\n\nTemperature 132 °C \(270 °F\), exposure 4 min, drying 20 min\./,
+    );
+  });
+});
+
 describe('hints and lenses', () => {
   it('beside the cycle of a set who governs it', () => {
     const corrected = sampleEngine().view();
@@ -100,6 +108,9 @@ describe('hints and lenses', () => {
   it('above a device its sets, what it governs, its questions and its citations', () => {
     const lines = lensesOf(entityOf('devices/quillmark-ringed-forceps.ifu.yaml'), view).map(({ text }) => text);
     expect(lines[0]).toMatch(/^in \d sets$/);
+    expect(lines[1]).toMatch(
+      /^governs temperature, exposure and highest temperature in \d · governs drying time in \d · /,
+    );
     expect(lines[1]).toMatch(/1 open question · \d+ of \d+ values cited$/);
   });
 });

@@ -16,7 +16,7 @@ class: critical
 statements:
   s1: {doc: PG-12, rev: C, page: 2, quote: "Do not exceed 140 °C. [x](command:workbench.action.terminal.new) <img src=x onerror=y> ![](https://tracker.invalid)"}
   s2: {doc: PG-12, rev: C, page: 4, quote: "Rinse."}
-limits: {temp: {at_most: 140 C, src: s1}}
+limits: {temp: {at_most: 140 C, src: s1}, ph: {between: [7, 10.8], src: s1}}
 sterilization:
   any_of:
     - id: pv132
@@ -76,6 +76,18 @@ describe('hover', () => {
     expect(hover('4 min')).toContain('page 2');
   });
 
+  it('over an end of a range: both ends', () => {
+    expect(hover('7, 10.8')).toMatch(/^pH: Between 7 and 10\.8\n/);
+    expect(hover('10.8]')).toMatch(/^pH: Between 7 and 10\.8\n/);
+  });
+
+  it('over a key: where instructions usually put it, be it said of the chapter around it', () => {
+    expect(hover('exposure:')).toContain(
+      'Where instructions usually put it: Sterilization table, usually near the end.',
+    );
+    expect(hover('name: Pale')).not.toContain('Where instructions');
+  });
+
   it('over a key: what it means', () => {
     expect(hover('sterilization:')).toMatch(/^Sterilization\n\n/);
     expect(hover('at_least')).toContain('The smallest value the page allows');
@@ -125,6 +137,11 @@ describe('outline', () => {
     const outline = outlineOf(tree, shapeOf('device'));
     const sterilization = outline.find(({ name }) => name === 'Sterilization');
     expect(sterilization?.inside[0]?.inside[0]?.name).toBe('pv132');
+    const limits = outline.find(({ name }) => name === 'Limits')?.inside ?? [];
+    expect(limits.map(({ name, detail }) => `${name}: ${detail}`)).toEqual([
+      'Highest temperature: At most 140 C',
+      'pH: Between 7 - 10.8',
+    ]);
     const check = (items: typeof outline): void => {
       for (const { whole, nameAt, inside, name } of items) {
         expect(name).not.toBe('');
