@@ -50,14 +50,14 @@ function tried(finding: Finding, open: Open, before: ReadonlySet<string>): reado
 }
 
 describe.each(['lanternfield', 'lanternfield-revision', 'saltmere-eye-clinic'])('the fixes offered in %s', (sample) => {
-  it('add no finding in any file; of several numbers of a quote, from which a person chooses, at least one adds none', () => {
+  it('add no finding in any file, whichever is chosen', () => {
     const open = opened(sample);
     const before = found(open);
     const worse: string[] = [];
     for (const file of open.texts.keys()) {
       for (const finding of open.engine.findings(file)) {
-        const added = tried(finding, open, before);
-        if (added.length > 0 && added.every((one) => one.length > 0)) worse.push(`${finding.rule}: ${added.flat()}`);
+        const added = tried(finding, open, before).flat();
+        if (added.length > 0) worse.push(`${finding.rule}: ${added}`);
       }
     }
     expect(worse).toEqual([]);
