@@ -60,6 +60,16 @@ describe('sheet export and import', () => {
     expect((await run(cwd, 'import', 't/devices.csv', '--write')).out).toBe('No cell differs from the library.\n');
   });
 
+  it('names no option of another command where a change waits for a decision', async () => {
+    const cwd = folderWith(files);
+    await run(cwd, 'export', '--out', 't');
+    const csv = join(cwd, 't/set-contents.csv');
+    writeFileSync(csv, readFileSync(csv, 'utf8').replace('"2"', '"3"'));
+    const { out } = await run(cwd, 'import', 't');
+    expect(out).toContain('waits for a decision. Once the files are changed, "traywright compare" begins the record');
+    expect(out).not.toContain('--write-sign-off');
+  });
+
   it('writes nothing while there is a mistake, and says all of them', async () => {
     const cwd = folderWith(files);
     writeFileSync(join(cwd, 'a.csv'), 'Device id,Name,Pieces in stock\n007,New,many\nnone,x,1\n');

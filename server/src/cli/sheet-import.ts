@@ -83,6 +83,7 @@ function comparison({ texts }: TakenIn, { engine }: OpenLibrary, files: readonly
     now: files.join(', '),
     department: 'Effects are derived for this library.',
     notices: [],
+    recording: 'Once the files are changed, "traywright compare" begins the record to complete.',
   };
   return comparePage(review, head);
 }

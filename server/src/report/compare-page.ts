@@ -24,7 +24,7 @@ export function comparePage(review: RevisionReview, head: CompareHead): readonly
     ...lostBlocks(review),
     ...togetherBlocks(review),
     ...review.changes.flatMap((change, at) => changeBlocks(review, change, at + 1)),
-    ...signOffBlocks(review),
+    ...signOffBlocks(review, head),
     ...noticeBlocks(review, head),
     ...compareCautions.map((text) => ({ is: 'faint', text }) as const),
   ];
@@ -137,7 +137,9 @@ export function impactWords(impact: Impact): readonly string[] {
   return items;
 }
 
-function signOffBlocks({ signOffs }: RevisionReview): readonly Block[] {
+const withOption = 'Option --write-sign-off writes the record to complete.';
+
+function signOffBlocks({ signOffs }: RevisionReview, { recording = withOption }: CompareHead): readonly Block[] {
   const items = [
     ...signOffs.unused.map(
       ({ record, fingerprint, field }) =>
@@ -149,7 +151,7 @@ function signOffBlocks({ signOffs }: RevisionReview): readonly Block[] {
   const text =
     open === 0
       ? 'Every change that needs a decision has one.'
-      : `${open} ${open === 1 ? 'change waits' : 'changes wait'} for a decision. Option --write-sign-off writes the record to complete.`;
+      : `${open} ${open === 1 ? 'change waits' : 'changes wait'} for a decision. ${recording}`;
   const needsAny = signOffs.decisions.some(({ state }) => state !== 'none-needed');
   if (!needsAny && items.length === 0) return [];
   const blocks: Block[] = [{ is: 'heading', level: 2, text: 'Decisions' }];

@@ -9,6 +9,8 @@ export interface CompareHead {
   /** Whether effects were derived, and for which department. */
   readonly department: string;
   readonly notices: readonly string[];
+  /** How the record of the decisions is begun, where that is not with the option of "compare". */
+  readonly recording?: string;
 }
 
 export const classWords: Readonly<Record<ChangeClass, string>> = {
