@@ -33,6 +33,8 @@ describe('numbers and their bound words', () => {
     ['twice, and three times more', ['twice none', 'three times none']],
     ['ISO 17664-1, Fig. 3, step 4, SAL 10^-6, REF 45-120, 2024', []],
     ['grade 316L steel, 5th rinse, dilution 1:200', []],
+    ['Rinse | 110 °C max. | 20 min', ['110 °C at_most', '20 min none']],
+    ['inspect under 4x magnification', ['4x none']],
   ])('%s', (quote, expected) => {
     expect(numbersOf(quote, 'en')).toEqual(expected);
   });
@@ -42,6 +44,15 @@ describe('numbers and their bound words', () => {
     ["Le pH de la solution prête à l'emploi doit être compris entre 6 et 8.", 'fr', ['6 between', '8 between']],
   ] as const)('%s (%s)', (quote, language, expected) => {
     expect(numbersOf(quote, language)).toEqual(expected);
+  });
+
+  it.each([
+    ['Pre-wash 2:30 min cold', [2.5]],
+    ['for 3 minutes 30 seconds or longer', [3.5]],
+    ['1 h 30 min', [1.5]],
+    ['dilution 1:20, 5 min', [1, 20, 5]],
+  ])('a time in two parts is one: %s', (quote, amounts) => {
+    expect(readQuote(quote, 'en').numbers.map(({ amount }) => amount)).toEqual(amounts);
   });
 
   it('reads "apart from" as a place of its own or as an exception', () => {

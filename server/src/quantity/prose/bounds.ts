@@ -12,7 +12,7 @@ type CompareMeaning = Extract<Meaning, { role: 'compare' }>;
 
 /** Words after which a bound word that stands behind its number is complete: `4 minutes minimum at 132 °C`. */
 const afterTrailingWord: ReadonlySet<string> = new Set(
-  `at in with and or for per on by of each , . ; : ) ] bei in mit und oder pro je à en avec et ou par dans pour chaque then puis dann`.split(
+  `at in with and or for per on by of each , . ; : ) ] | bei in mit und oder pro je à en avec et ou par dans pour chaque then puis dann`.split(
     ' ',
   ),
 );
@@ -136,7 +136,7 @@ function numberAfter(
   let words = 0;
   for (let at = hit.last + 1; at < draft.first; at++) {
     const token = text.tokens[at];
-    if (token === undefined || token.text === ')') return undefined;
+    if (token === undefined || token.text === ')' || token.text === '|') return undefined;
     if (token.text === ',' && !isHead(text, at, draft) && !isAdverbComma(hit, at)) return undefined;
     if (token.kind === 'word' && ++words > reach) return undefined;
   }
@@ -171,7 +171,7 @@ function bindComparison(
   used: Set<Hit>,
 ): void {
   const target = numberCompared(text, drafts, hit, meaning);
-  if (target === undefined) return;
+  if (target === undefined || isLookedThrough(target, meaning)) return;
   const negation = negationOver(text, hit, target);
   if (negation?.hit !== undefined && negation.isUsedUp) used.add(negation.hit);
   const isOver = meaning.side === 'over';
@@ -179,6 +179,11 @@ function bindComparison(
   setBound(text, target, bound, hit, negation?.hit);
   if (meaning.place === 'verb' && target.first > hit.last)
     for (const other of listedWith(text, drafts, target)) setBound(text, other, bound, hit, negation?.hit);
+}
+
+/** `inspect under 4x magnification`: what it lies under is a glass. */
+function isLookedThrough(target: NumberDraft, { side, place }: CompareMeaning): boolean {
+  return side === 'under' && place === 'word' && hasDimension(target, 'magnification');
 }
 
 /** `do not exceed 140 °C, 100 uses or pH 11`: the verb holds for a list that `or` ends. */

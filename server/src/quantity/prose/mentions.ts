@@ -5,6 +5,7 @@ import { tokenText } from './draft.ts';
 import type { Hit } from './lexicon.ts';
 import { type NumberReading, numberReadings } from './number-forms.ts';
 import type { Token } from './token.ts';
+import { smallerPart, startsClock } from './two-part-times.ts';
 import { type UnitHere, unitHere } from './unit-here.ts';
 
 const halves: ReadonlyMap<string, number> = new Map([
@@ -55,13 +56,31 @@ function isRepeatedInDigits(text: ReadingText, last: number): boolean {
 }
 
 function draftOfToken(text: ReadingText, token: Token, at: number): NumberDraft | undefined {
-  if (token.kind === 'number') return draft(text, at, at, numberReadings(token.text, text.language));
+  if (token.kind === 'number') return withSmallerUnit(text, draftOfDigits(text, token, at));
   const half = token.kind === 'mark' ? halves.get(token.text) : undefined;
   if (half !== undefined) return draft(text, at, at, [{ amount: half, decimals: 1, how: 'as-printed' }]);
   if (articles.has(token.text) && countedTimes.has(tokenText(text, at + 1)) && text.tokens[at + 1]?.spaced === true) {
     return draft(text, at, at, [{ amount: 1, decimals: 0, how: 'word' }]);
   }
   return undefined;
+}
+
+/** `2:30 min`: what stands behind the colon are parts of sixty. */
+function draftOfDigits(text: ReadingText, token: Token, at: number): NumberDraft {
+  const amount = startsClock(text, at);
+  const plain = draft(text, at, at, numberReadings(token.text, text.language));
+  if (amount === undefined) return plain;
+  const clock = draft(text, at, at + 2, [amount]);
+  return clock.units.some(({ dimension }) => dimension === 'time') ? clock : plain;
+}
+
+/** `3 minutes 30 seconds` is one time. */
+function withSmallerUnit(text: ReadingText, own: NumberDraft): NumberDraft {
+  const part = smallerPart(text, own);
+  if (part === undefined) return own;
+  const { amount, last } = part;
+  const end = text.tokens[last]?.end ?? own.span.end;
+  return { ...own, span: span(own.span.start, end), amount: amount.amount, readings: [amount], last };
 }
 
 function draft(text: ReadingText, first: number, last: number, readings: readonly NumberReading[]): NumberDraft {

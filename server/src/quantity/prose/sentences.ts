@@ -37,6 +37,7 @@ function endsUnit(tokens: readonly Token[], at: number): boolean {
 }
 
 function startsSentence(next: Token, quote: string): boolean {
-  const first = quote.charAt(next.start);
-  return next.kind !== 'word' || first !== first.toLowerCase();
+  // `pH` begins one too.
+  const begin = quote.slice(next.start, next.start + 2);
+  return next.kind !== 'word' || begin !== begin.toLowerCase();
 }
