@@ -1,29 +1,24 @@
+import { waterGrades, watersIn } from '../quantity/prose/named/water.ts';
 import { marked } from './marked.ts';
 
 /** What a sentence does its step with: the water and the detergent that it names, in the words of our lists. */
 
-/** Grades of water by the words of a page. Where it names another water, the grade is left for the reader to choose. */
-const grades: readonly (readonly [string, readonly string[]])[] = [
-  ['critical', ['critical water']],
-  ['sterile', ['sterile water', 'sterilised water', 'sterilized water', 'sterilem wasser', 'eau stérile']],
-  ['purified', ['purified water', 'gereinigtem wasser', 'eau purifiée']],
-  ['softened', ['softened water', 'enthärtetem wasser', 'eau adoucie']],
-  ['utility', ['utility water', 'tap water', 'leitungswasser', 'eau du robinet']],
-];
-
-/** `grade: critical`, as the page names the water. */
+/** `grade: critical`, as the page names the water. Where it names another water, the grade is left for the reader to choose. */
 export function waterIn(quote: string): readonly string[] {
-  const named = grades.find(([, words]) => words.some((word) => quote.includes(word)))?.[0];
-  const all = grades.map(([grade]) => grade);
-  if (named !== undefined) return [`grade: ${marked.choice([named, ...all.filter((one) => one !== named)], 'grade')}`];
-  const isOther =
-    /(?:deioni|demineral|de-ioni|distilled|reverse.osmosis|destilliert|entmineral|vollentsalzt|déminéral|distillée)/;
-  return isOther.test(quote) ? [`grade: ${marked.hole('grade')}`] : [];
+  const [water] = watersIn(quote.toLowerCase());
+  if (water === undefined) return [];
+  const { grade } = water;
+  return [`grade: ${grade === undefined ? marked.hole('grade') : gradeChoice(grade)}`];
 }
 
-/** The grade where the page names one of ours; nothing for another water. */
+export function gradeChoice(grade: string): string {
+  return marked.choice([grade, ...waterGrades.filter((one) => one !== grade)], 'grade');
+}
+
+/** The grade where the page names one of ours; nothing for another water, and where it names several. */
 export function gradeIn(quote: string): string | undefined {
-  return grades.find(([, words]) => words.some((word) => quote.toLowerCase().includes(word)))?.[0];
+  const grades = new Set(watersIn(quote.toLowerCase()).map(({ grade }) => grade));
+  return grades.size === 1 ? [...grades][0] : undefined;
 }
 
 /** The first that is found counts: `mildly alkaline` before `alkaline`. */

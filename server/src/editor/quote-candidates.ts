@@ -1,8 +1,8 @@
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import type { Dimension } from '../quantity/quantity.ts';
+import type { Group, Home } from './home.ts';
+import { elsewhere } from './home.ts';
 import { isAlike, phaseBefore } from './quote-clauses.ts';
-import type { Group, Home } from './quote-homes.ts';
-import { elsewhere } from './quote-homes.ts';
 import type { Sought } from './quote-nearness.ts';
 import { nearness, stageBefore } from './quote-nearness.ts';
 

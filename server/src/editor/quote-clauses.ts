@@ -1,5 +1,6 @@
 import type { Span } from '../base/span.ts';
 import { span } from '../base/span.ts';
+import { phases } from '../quantity/prose/named/phases.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 
 /** Where the words of a sentence part its numbers from each other: brackets, clauses, rows and phases. */
@@ -52,21 +53,11 @@ export function rowAround({ quote }: QuoteReading, { span: own }: NumberMention)
   return span(start, end < 0 ? quote.length : own.end + end);
 }
 
-const phases: readonly (readonly [string, RegExp])[] = [
-  ['mechanical.prewash', /pre-?wash|pre-?rins|vorspül|vorwasch|prélav|prérinç/g],
-  ['mechanical.final_rinse', /final (?:water )?rins|last rins|schlussspül|letzte spül|rinçage final/g],
-  ['mechanical.neutralise', /neutralis|neutraliz/g],
-  ['mechanical.thermal', /disinf|desinf|désinf/g],
-  ['mechanical.dry', /(?<!\p{L})dr(?:y|ie)|trock|séch/gu],
-  ['mechanical.rinse', /(?<!pre-?|final |water |last )rins|(?<!vor|schluss|letzte )spül|(?<!pré)rinç(?!age final)/g],
-  ['mechanical.wash', /(?<!pre-?)(?<!\p{L})wash(?!er)|(?<!\p{L})clean|reinig(?!er)|(?<!pré)lavage|nettoy/gu],
-];
-
 /** The phase of a machine that was named last before a number: `wash 10 min` in a sentence that begins with a prewash. */
-export function phaseBefore(text: string, mention: NumberMention): string | undefined {
-  const before = text.slice(0, mention.span.start);
+export function phaseBefore(text: string, { span: { start } }: { readonly span: Span }): string | undefined {
+  const before = text.slice(0, start);
   let [last, found]: [number, string | undefined] = [-1, undefined];
-  for (const [path, words] of phases)
-    for (const { index } of before.matchAll(words)) if (index > last) [last, found] = [index, path];
+  for (const [phase, words] of phases)
+    for (const { index } of before.matchAll(words)) if (index > last) [last, found] = [index, `mechanical.${phase}`];
   return found;
 }

@@ -1,7 +1,7 @@
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
+import type { Home } from './home.ts';
 import type { NewField } from './insert-fields.ts';
-import type { Home } from './quote-homes.ts';
 import { amountOf, isOwnValue } from './quote-own-values.ts';
 import { requirement } from './quote-values.ts';
 

@@ -1,11 +1,12 @@
 import type { Span } from '../base/span.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
+import type { Group, Home } from './home.ts';
+import { elsewhere } from './home.ts';
 import type { Candidate } from './quote-candidates.ts';
 import { homesFor } from './quote-candidates.ts';
 import { isAside, rowAround, withoutNames } from './quote-clauses.ts';
-import type { Group, Home } from './quote-homes.ts';
-import { elsewhere, homesOf } from './quote-homes.ts';
+import { homesOf } from './quote-homes.ts';
 import type { Sought } from './quote-nearness.ts';
 import { isOwnValue, partnerOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';

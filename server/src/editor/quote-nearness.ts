@@ -1,8 +1,8 @@
 import type { Span } from '../base/span.ts';
 import type { StageWord } from '../quantity/prose/meaning.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import type { Home } from './home.ts';
 import { bracketAt, partsBefore, partsBehind } from './quote-clauses.ts';
-import type { Home } from './quote-homes.ts';
 import { partnerOf } from './quote-own-values.ts';
 
 /** How near a number stands to the words of a field, and which stage its part of the sentence is about. */

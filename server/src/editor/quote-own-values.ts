@@ -1,6 +1,6 @@
 import { formatQuantity } from '../quantity/format.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
-import type { Home } from './quote-homes.ts';
+import type { Home } from './home.ts';
 
 /** Which numbers of a sentence are values of their own, and how they are written. */
 

@@ -1,4 +1,6 @@
-import type { QuoteReading } from '../quantity/prose/prose.ts';
+import { type Column, captionBound, columnsIn } from '../quantity/prose/column-titles.ts';
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { asValue } from '../quantity/prose/ratio.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { sentencesOf } from './open-sentences.ts';
@@ -6,70 +8,124 @@ import { isAside } from './quote-clauses.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Matched } from './quote-match.ts';
 import { isOwnValue, partnerOf } from './quote-own-values.ts';
+import type { Section } from './quote-section.ts';
 
-/** Rows of a table of cycles that was pasted as lines: the heading above says what each number is. */
+/** Rows of a table that was pasted as lines: the heading above says what each number is, and which bound it has. */
 
-/** Titles of columns, the longest first, with the field of a cycle; nothing for a column without numbers. */
-const titles: readonly (readonly [RegExp, string])[] = [
-  [
-    /^(?:time at temperature|(?:exposure|sterili[sz]ation|holding|hold|plateau) time|exposure|time|haltezeit|einwirkzeit|zeit|durée)/,
-    'exposure',
-  ],
-  [/^(?:sterili[sz]ation temperature|temperature|temperatur|température)/, 'temp'],
-  [/^(?:(?:minimum )?dry(?:ing)? time|drying|dry|trocknungszeit|trocknung|séchage)/, 'dry'],
-  [/^(?:number of pulses|pulses|vakuumpulse|fraktionen)/, 'pulses'],
-  [
-    /^(?:type of cycle|cycle type|cycle|method|program(?:me)?|parameters?|process|sterili[sz]er(?: type)?|verfahren|zyklus|méthode)/,
-    '',
-  ],
-];
-
-const mostColumns = 6;
-
-/** The fields of the columns; undefined where the line is anything else than titles of columns. */
-export function columnsIn(quote: string): readonly string[] | undefined {
-  const found: string[] = [];
-  let rest = quote.toLowerCase().replace(/[:|]/g, ' ').trim();
-  while (rest !== '') {
-    const [at, title] = titles.flatMap(([words, field]) => {
-      const [whole] = words.exec(rest) ?? [];
-      return whole === undefined ? [] : [[whole.length, field] as const];
-    })[0] ?? [0, ''];
-    if (at === 0 || found.length > mostColumns || /^\p{L}/u.test(rest.slice(at))) return undefined;
-    if (title !== '') found.push(title);
-    rest = rest.slice(at).replace(/^\s*(?:\([^)]*\))?\s*/, '');
-  }
-  return found.length > 1 && new Set(found).size === found.length ? found : undefined;
-}
-
-const farthestHead = 8;
+const farthestHead = 12;
 
 /** The columns of the heading above a statement, over rows of the same table. */
-export function columnsAbove(tree: MapTree, statement: string): readonly string[] | undefined {
+export function columnsAbove(tree: MapTree, statement: string): readonly Column[] | undefined {
   const all = sentencesOf(tree);
   const own = all.findIndex(({ id }) => id === statement);
   for (let at = own - 1; at >= 0 && at >= own - farthestHead; at--) {
     const one = all[at];
     if (one === undefined || one.section !== all[own]?.section) return undefined;
     const columns = columnsIn(one.quote);
-    if (columns !== undefined) return columns;
-    if (/[.!?:]\s*$/.test(one.quote)) return undefined;
+    if (columns !== undefined) return underCaption(columns, all[at - 1]?.quote ?? '');
+    if (/[.!?:]\s*$/.test(one.quote) && !one.quote.includes('|')) return undefined;
   }
   return undefined;
 }
 
-/** A number for each column, in their order; undefined where the row has more or fewer, or one of another kind. */
-export function inColumns(reading: QuoteReading, kind: Kind, columns: readonly string[]): Matched | undefined {
-  const group = (homesOf[kind] ?? []).find(({ fields }) => fields.some(({ field }) => field === 'exposure'));
+/** `Cycle parameters (minimum):` above the heading holds for every column that has no bound of its own. */
+function underCaption(columns: readonly Column[], caption: string): readonly Column[] {
+  const bound = /\d/.test(caption) ? undefined : captionBound(caption.toLowerCase().replace(/\s*:\s*$/, ''));
+  return bound === undefined ? columns : columns.map((column) => ({ ...column, bound: column.bound ?? bound }));
+}
+
+/** The row with what its heading says of each number: the bound, and the unit where the cells print none. */
+export function underColumns(reading: QuoteReading, columns: readonly Column[]): QuoteReading {
+  const of = columnsOf(reading, columns);
+  if (of.size === 0) return reading;
+  const numbers = reading.numbers.map((mention) => {
+    const owner = mention.pair === undefined ? mention : (reading.numbers[mention.pair] ?? mention);
+    const column = of.get(mention) ?? of.get(owner);
+    return column === undefined ? mention : under(mention, column);
+  });
+  const { quote, language, stages, negations, joins, flags } = reading;
+  return { quote, language, numbers, stages, negations, joins, flags };
+}
+
+function under(mention: NumberMention, { bound, isBoundOrUnit, units }: Column): NumberMention {
+  const [printed] = mention.readings;
+  const isBare = mention.units.length === 0;
+  const measured =
+    isBare && units.length > 0 && printed !== undefined
+      ? { ...mention, units, quantities: units.map((unit) => asValue(printed, unit)) }
+      : mention;
+  const isBound = bound !== undefined && mention.bound === 'none' && !(isBoundOrUnit && isBare);
+  return isBound ? { ...measured, bound } : measured;
+}
+
+/** Which column each number stands in: by its cell, else by the order of what measures the same. */
+function columnsOf(reading: QuoteReading, columns: readonly Column[]): ReadonlyMap<NumberMention, Column> {
   const all = reading.numbers.filter((one, at) => isOwnValue(one, at, reading));
   const own = all.filter((one) => !isAside(one, all, reading));
-  if (group === undefined || own.length !== columns.length) return undefined;
-  const placed = own.flatMap((mention, at) => {
-    const home = group.fields.find(({ field }) => field === columns[at]);
-    const fits = mention.quantities.some(({ dimension }) => dimension === home?.dimension);
-    return home === undefined || !fits ? [] : [{ group, home, mentions: [mention, ...partnerOf(mention, reading)] }];
+  const found = new Map<NumberMention, Column>();
+  if (reading.quote.includes('|')) {
+    for (const mention of own) {
+      const column = columns[reading.quote.slice(0, mention.span.start).split('|').length - 1];
+      if (column?.dimension !== undefined && fits(mention, column)) found.set(mention, column);
+    }
+    return found;
+  }
+  for (const dimension of new Set(columns.map((one) => one.dimension))) {
+    const inOrder = columns.filter((one) => one.dimension === dimension);
+    const measured = own.filter((one) => one.quantities.some((quantity) => quantity.dimension === dimension));
+    if (dimension === undefined || measured.length !== inOrder.length) continue;
+    for (const [at, mention] of measured.entries()) {
+      const column = inOrder[at];
+      if (column !== undefined) found.set(mention, column);
+    }
+  }
+  return found;
+}
+
+function fits({ units, quantities }: NumberMention, { dimension, units: own }: Column): boolean {
+  if (units.length === 0) return own.length > 0 || dimension === 'ph' || dimension === 'a0';
+  return quantities.some((quantity) => quantity.dimension === dimension);
+}
+
+const fieldsOfCycle: Readonly<Partial<Record<Column['title'], string>>> = {
+  exposure: 'exposure',
+  time: 'exposure',
+  temp: 'temp',
+  dry: 'dry',
+  pulses: 'pulses',
+};
+
+/** The table is one of cycles: it has a column of exposure, or stands under a heading of sterilizing. */
+function isOfCycles(columns: readonly Column[], { text, stages }: Section): boolean {
+  if (stages.includes('mechanical') || stages.includes('manual')) return false;
+  const isNamed = columns.some(({ title }) => title === 'exposure' || title === 'dry');
+  return columns.some(({ title }) => title === 'temp') && (isNamed || text === '' || /steril|stéril/.test(text));
+}
+
+/**
+ * A cycle from its row: a number for each column that measures something. Undefined where the row lacks one, has more than two ends of a value,
+ * or where a time may be any of two columns.
+ */
+export function inColumns(
+  reading: QuoteReading,
+  kind: Kind,
+  columns: readonly Column[],
+  section: Section,
+): Matched | undefined {
+  const group = (homesOf[kind] ?? []).find(({ fields }) => fields.some(({ field }) => field === 'exposure'));
+  if (group === undefined || !isOfCycles(columns, section)) return undefined;
+  const of = columnsOf(reading, columns);
+  const all = reading.numbers.filter((one, at) => isOwnValue(one, at, reading));
+  const own = all.filter((one) => !isAside(one, all, reading));
+  const placed = [...new Set(of.values())].flatMap((column) => {
+    const home = group.fields.find(({ field }) => field === fieldsOfCycle[column.title]);
+    const [first, second, more] = own.filter((one) => of.get(one) === column);
+    if (home === undefined || first === undefined || more !== undefined) return [];
+    return [{ group, home, mentions: [first, ...(second === undefined ? partnerOf(first, reading) : [second])] }];
   });
-  const aside = all.filter((one) => !own.includes(one));
-  const left = aside.map(({ span }) => reading.quote.slice(span.start, span.end));
-  return placed.length === columns.length ? { placed, left } : undefined;
+  const taken = new Set(placed.flatMap(({ mentions }) => mentions));
+  const wanted = columns.filter(({ title, dimension }) => dimension !== undefined && title in fieldsOfCycle);
+  if (placed.length !== wanted.length || placed.length < 2) return undefined;
+  const left = all.filter((one) => !taken.has(one)).map(({ span }) => reading.quote.slice(span.start, span.end));
+  return { placed, left };
 }

@@ -1,6 +1,7 @@
 import type { Edit } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { FileRecord } from '../library/file-record.ts';
+import { type Column, columnsIn } from '../quantity/prose/column-titles.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
 import type { Kind } from '../schema/kinds.ts';
@@ -12,12 +13,13 @@ import { marked, numbered } from './marked.ts';
 import type { Piece } from './offer.ts';
 import { factsOf, keptMoist } from './quote-facts.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
+import { languageOf } from './quote-language.ts';
 import { matchNumbers } from './quote-match.ts';
 import { inRows } from './quote-rows.ts';
 import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
 import type { Section } from './quote-section.ts';
 import { sectionOf, toldSection } from './quote-section.ts';
-import { columnsAbove, columnsIn, inColumns } from './quote-tables.ts';
+import { columnsAbove, inColumns, underColumns } from './quote-tables.ts';
 import { stepsMeant } from './quote-things.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
 import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
@@ -77,11 +79,10 @@ export function quoteToFields(
   const statement = statementAt(tree, offset);
   const { kind } = record;
   if (statement === undefined || kind === undefined || statement.quote === '') return undefined;
-  const lang =
-    statement.lang === 'de' || statement.lang === 'fr' || statement.lang === 'en' ? statement.lang : undefined;
+  const lang = languageOf(tree, statement);
   const reading = stepsMeant(readQuote(statement.quote, lang));
   const told = isTogether(way) ? undefined : way;
-  const section = told === undefined ? sectionOf(statement.section, lang ?? reading.language) : toldSection(told);
+  const section = told === undefined ? sectionOf(statement.section, lang) : toldSection(told);
   const src = asValue(statement.id.text);
   const columns = columnsAbove(tree, statement.id.text);
   const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree, columns, way });
@@ -96,7 +97,7 @@ interface Around {
   readonly src: string;
   readonly tree: MapTree;
   /** Of the table that the sentence is a row of. */
-  readonly columns: readonly string[] | undefined;
+  readonly columns: readonly Column[] | undefined;
   readonly way: string | undefined;
 }
 
@@ -105,14 +106,15 @@ interface Read {
   readonly left: readonly string[];
 }
 
-function fieldsOfReading(reading: QuoteReading, { kind, section, src, tree, columns, way }: Around): Read {
+function fieldsOfReading(sentence: QuoteReading, { kind, section, src, tree, columns, way }: Around): Read {
+  const reading = columns === undefined ? sentence : underColumns(sentence, columns);
   if (columnsIn(reading.quote) !== undefined) return { fields: [], left: [] };
   const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
   const together = isTogether(way) ? way : joined?.together;
   if (joined !== undefined)
     return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
   const matched = lookedAtAgain(
-    (columns === undefined ? undefined : inColumns(reading, kind, columns)) ??
+    (columns === undefined ? undefined : inColumns(reading, kind, columns, section)) ??
       inRows(reading, kind, section) ??
       matchNumbers(reading, kind, section),
     reading,

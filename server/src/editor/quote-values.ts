@@ -1,12 +1,14 @@
+import { watersIn } from '../quantity/prose/named/water.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { isShelfLife } from '../quantity/prose/shelf-life.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { Tree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
+import type { Group } from './home.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { classOf, gradeIn, waterIn } from './quote-agents.ts';
-import type { Group } from './quote-homes.ts';
+import { classOf, gradeIn } from './quote-agents.ts';
+import { phaseBefore } from './quote-clauses.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
@@ -49,7 +51,7 @@ export function fieldsFor(
     const inside = [head, ...context, ...withGroups(named), `src: ${src}`];
     fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
   }
-  return [...fields, ...waters(placed, reading.quote, src), ...machineDetergent(placed, reading.quote, src)];
+  return [...fields, ...waters(placed, reading, src), ...machineDetergent(placed, reading.quote, src)];
 }
 
 const brushes =
@@ -82,20 +84,34 @@ function withAgents(
   ];
 }
 
-/** The water of a rinse that is no step: it stands beside the numbers of the rinse. */
-function waters(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
-  const [water] = waterIn(quote.toLowerCase());
-  const grade = water?.replace('grade: ', '');
-  const rinses = new Set(placed.map(({ group }) => group.path).filter((path) => /(?:^|[._])rinse$/.test(path)));
-  const [rinse, other] = [...rinses];
-  if (grade === undefined || rinse === undefined || other !== undefined) return [];
-  return rinse.endsWith('final_rinse')
-    ? [
-        { path: `${rinse}.grade`, value: grade },
-        { path: `${rinse}.src`, value: src },
-      ]
-    : [{ path: `${rinse}.water`, value: `{grade: ${grade}, src: ${src}}` }];
+/** The water of a rinse that is no step, and of a phase of a machine: it stands beside the numbers of the one that it is named under. */
+function waters(placed: readonly Placed[], { quote }: QuoteReading, src: string): readonly NewField[] {
+  const text = quote.toLowerCase();
+  const withWater = (path: string): boolean => /(?:^|[._])rinse$/.test(path) || phasesWithWater.has(path);
+  const paths = [...new Set(placed.map(({ group }) => group.path).filter(withWater))];
+  const named = watersIn(text);
+  return paths.flatMap((path) => {
+    const own =
+      paths.length === 1 && phasesIn(placed) < 2 ? named : named.filter((one) => phaseBefore(text, one) === path);
+    const grades = [...new Set(own.map(({ grade }) => grade))];
+    const [grade = marked.hole('grade')] = grades;
+    if (grades.length !== 1) return [];
+    return path.endsWith('final_rinse')
+      ? [
+          { path: `${path}.grade`, value: grade },
+          { path: `${path}.src`, value: src },
+        ]
+      : [{ path: `${path}.water`, value: `{grade: ${grade}, src: ${src}}` }];
+  });
 }
+
+function phasesIn(placed: readonly Placed[]): number {
+  return new Set(placed.map(({ group }) => group.path).filter((path) => path.startsWith('mechanical.'))).size;
+}
+
+const phasesWithWater: ReadonlySet<string> = new Set(
+  ['prewash', 'enzyme_wash', 'wash', 'neutralise', 'thermal'].map((phase) => `mechanical.${phase}`),
+);
 
 /** The detergent of a machine stands beside its phases. */
 function machineDetergent(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {

@@ -1,7 +1,7 @@
 import { type Span, span } from '../base/span.ts';
+import { columnsIn } from '../quantity/prose/column-titles.ts';
 import { endsInEmptyCell, type Heading, headingsIn, isUnfinished } from './headings.ts';
 import { type PageLine, type PageMark, pageLinesIn } from './page-marks.ts';
-import { isHeadOfColumns } from './table-heads.ts';
 
 /** Lines that follow each other and are no statements. */
 export interface RawRun {
@@ -192,7 +192,7 @@ const columns = /\S(?:\s{3,}\S|\s*\|(?:\s|$))/;
  * and what begins below it.
  */
 function isNextRow(before: string, text: string): boolean {
-  if (isHeadOfColumns(before)) return true;
+  if (columnsIn(before) !== undefined) return true;
   const goesOn = isUnfinished(before) && !endsInEmptyCell(before, text);
   if (columns.test(text) || (columns.test(before) && /^\s*\p{Lu}/u.test(text))) return !goesOn;
   return row.test(text) && (/:\s*$/.test(before) || (row.test(before) && !goesOn));

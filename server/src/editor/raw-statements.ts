@@ -1,6 +1,7 @@
 import type { Edit } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
+import { columnsIn } from '../quantity/prose/column-titles.ts';
 import { numberSentences } from '../quantity/prose/sentences.ts';
 import { tokenize } from '../quantity/prose/token.ts';
 import type { Kind } from '../schema/kinds.ts';
@@ -11,7 +12,6 @@ import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import type { PageMark } from './page-marks.ts';
 import { type Passage, type RawBlock, rawBlock } from './raw-lines.ts';
-import { isHeadOfColumns } from './table-heads.ts';
 
 /**
  * Sentences of pages that were pasted under `statements:` as they are: each becomes a statement with an id that the file does not use yet,
@@ -127,7 +127,7 @@ function quotedIn(passages: readonly Passage[], told: PagesTold): readonly Quote
       section = before?.is === 'heading' ? `${section}: ${passage.text}`.slice(-longestSection) : passage.text;
     else if (passage.is === 'paragraph') {
       const below = passages[at + 1];
-      const isTableHead = isHeadOfColumns(passage.text) && below?.is === 'paragraph' && /\d/.test(below.text);
+      const isTableHead = columnsIn(passage.text) !== undefined && below?.is === 'paragraph' && /\d/.test(below.text);
       for (const sentence of sentencesOf(passage.text))
         found.push({ page: pages[at], isFound: pages[at] !== undefined, section, sentence, isTableHead });
     }

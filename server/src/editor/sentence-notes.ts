@@ -1,5 +1,6 @@
 import type { Edit } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
+import { columnsIn } from '../quantity/prose/column-titles.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { appendItem, insertEntry } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
@@ -10,7 +11,6 @@ import { insertFields, type NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
-import { columnsIn } from './quote-tables.ts';
 import type { WalkChoice } from './walk-choice.ts';
 
 /** Why a sentence needs no field, in words that stand in the file. */

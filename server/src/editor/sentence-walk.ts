@@ -6,6 +6,7 @@ import { readQuote } from '../quantity/prose/read-quote.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { type Sentence, sentencesOf } from './open-sentences.ts';
 import { aboutPasted } from './pasted-pages.ts';
+import { languageOf } from './quote-language.ts';
 import { stepsMeant } from './quote-things.ts';
 import { asked } from './sentence-questions.ts';
 import type { WalkChoice } from './walk-choice.ts';
@@ -55,8 +56,7 @@ function pastedText(record: FileRecord, tree: MapTree | undefined, told?: Told):
 
 function sentenceStep(record: FileRecord, tree: MapTree, sentence: Sentence, told: Told): WalkStep {
   const all = sentencesOf(tree);
-  const lang = sentence.lang === 'de' || sentence.lang === 'fr' || sentence.lang === 'en' ? sentence.lang : undefined;
-  const reading = stepsMeant(readQuote(sentence.quote, lang));
+  const reading = stepsMeant(readQuote(sentence.quote, languageOf(tree, sentence)));
   const place = [sentence.page === '' ? '' : `page ${sentence.page}`, sentence.section].filter((part) => part !== '');
   const { asks, choices } = asked(record, tree, sentence, { reading, told });
   return {

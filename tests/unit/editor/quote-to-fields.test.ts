@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { FileId } from '../../../server/src/base/brand.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
+import { elsewhere } from '../../../server/src/editor/home.ts';
 import { asPlain, asSnippet } from '../../../server/src/editor/offer.ts';
-import { elsewhere, homesOf } from '../../../server/src/editor/quote-homes.ts';
+import { homesOf } from '../../../server/src/editor/quote-homes.ts';
 import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
 import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
@@ -268,7 +269,10 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Rinse with critical water.', '', asSnippet)).toBe(
       `rinse: {use: \${1|required,allowed,recommended,forbidden|}, water: {grade: \${2|critical,sterile,purified,softened,utility|}\\}, src: s5\\}`,
     );
-    expect(madeFrom('Rinse with demineralised water.')).toBe('rinse: {use: required, water: {grade: }, src: s5}');
+    expect(madeFrom('Rinse with demineralised water.')).toBe(
+      'rinse: {use: required, water: {grade: critical}, src: s5}',
+    );
+    expect(madeFrom('Rinse with distilled water.')).toBe('rinse: {use: required, water: {grade: }, src: s5}');
     expect(madeFrom('Dry with filtered air.')).toBe(
       'drying: {use: required, method: [air], air: {grade: filtered}, src: s5}',
     );

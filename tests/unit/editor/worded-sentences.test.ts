@@ -284,7 +284,7 @@ const rows: readonly (readonly [string, string, string])[] = [
   [
     'Automated cleaning',
     'Rinse - 1 min deionised water',
-    'mechanical:\n  rinse: {time: {stated: 1 min, src: s5}, water: {grade: , src: s5}}',
+    'mechanical:\n  rinse: {time: {stated: 1 min, src: s5}, water: {grade: critical, src: s5}}',
   ],
   [
     'Automated cleaning',

@@ -1,0 +1,134 @@
+import type { Dimension } from '../quantity.ts';
+import type { Unit } from '../unit-list.ts';
+import type { ProseBound } from './meaning.ts';
+import { unitHere } from './unit-here.ts';
+
+/** Titles of the columns of tables in instructions, in English, German and French: what a column measures, and which bound it gives its cells. */
+
+export interface Column {
+  readonly title: ColumnTitle;
+  readonly dimension: Dimension | undefined;
+  /** `Minimum dry time`, `Temp. (max.)`. */
+  readonly bound: Extract<ProseBound, 'at_least' | 'at_most'> | undefined;
+  /** `(min.)` behind a time means a minimum only where the cells print their own unit. */
+  readonly isBoundOrUnit: boolean;
+  /** `Temperature (°C)`. */
+  readonly units: readonly Unit[];
+}
+
+export type ColumnTitle = 'exposure' | 'dry' | 'time' | 'temp' | 'pulses' | 'ph' | 'a0' | 'name' | 'other';
+
+/** The longest of a kind first. */
+const nouns: readonly (readonly [ColumnTitle, Dimension | undefined, RegExp])[] = [
+  [
+    'exposure',
+    'time',
+    /^(?:time at temperature|(?:exposure|sterili[sz]ation|holding|hold|plateau|contact) time|exposure|haltezeit|sterilisationszeit|einwirkzeit|(?:temps|durée) (?:de maintien|de contact|d.exposition|de stérilisation|de plateau|du plateau))/,
+  ],
+  [
+    'dry',
+    'time',
+    /^(?:dry(?:ing)? (?:time|phase)|drying|dry|trocknungs-?zeit|trockenzeit|trocknung|(?:temps|durée) de séchage|séchage)/,
+  ],
+  ['temp', 'temperature', /^(?:(?:sterili[sz]ation |water |bath )?temperature|temperatur|température|temp\b\.?)/],
+  ['time', 'time', /^(?:times?|duration|zeit|dauer|durée|temps)(?!\p{L})/u],
+  ['pulses', 'count', /^(?:number of pulses|(?:vacuum )?pulses|vakuumpulse|fraktionen|impulsions)/],
+  ['ph', 'ph', /^ph(?:[ -](?:value|wert))?(?!\p{L})/u],
+  ['a0', 'a0', /^a0(?:[ -](?:value|wert))?(?!\p{L})/u],
+  [
+    'name',
+    undefined,
+    /^(?:type of cycle|cycle type|cycle|(?:process |cleaning )?(?:step|phase|stage)s?|method|program(?:me)?|parameters?|process|sterili[sz]er(?: type)?|schritt|verfahren|zyklus|programm|phase|étape|méthode|cycle|programme)(?!\p{L})/u,
+  ],
+  [
+    'other',
+    undefined,
+    /^(?:cleaning agents?|agents?|detergents?|chemistry|chemicals?|products?|water(?: quality| type)?|concentration|remarks?|notes?|comments?|equipment|mittel|reiniger|chemie|wasser(?:qualität)?|bemerkung(?:en)?|hinweise?|(?:produit|eau|détergent|remarque|qualité de l.eau)s?)(?!\p{L})/u,
+  ],
+];
+
+const least = String.raw`(?:minimum|minimal\p{L}*|min\b\.?|mindest)`;
+const most = String.raw`(?:maximum|maximal\p{L}*|max\b\.?|höchst)`;
+const boundBefore = new RegExp(`^(?:(${least})|(${most}))[ -]?`, 'u');
+const boundBehind = new RegExp(String.raw`^[ ,]*(?:[(\[]\s*)?(?:(${least})|(${most}))(?!\p{L})\s*[)\]]?`, 'u');
+const unitBehind = /^\s*(?:[([]\s*([^)\]]{1,12})\s*[)\]]|in\s([^\s|]{1,8}))/;
+
+/** The title that a text in small letters begins with, and how long it is; undefined where it begins with anything else. */
+export function titleAt(text: string): { readonly column: Column; readonly length: number } | undefined {
+  const [before = '', low, high] = boundBefore.exec(text) ?? [];
+  const rest = text.slice(before.length);
+  for (const [title, dimension, words] of nouns) {
+    const [noun] = words.exec(rest) ?? [];
+    if (noun === undefined) continue;
+    const behind = rest.slice(noun.length);
+    const [bracket = '', lowBehind, highBehind] = boundBehind.exec(behind) ?? [];
+    const [unit = '', inBrackets, printed = inBrackets ?? ''] = bracket === '' ? (unitBehind.exec(behind) ?? []) : [];
+    const minOfTime = lowBehind !== undefined && dimension === 'time' && /^[ (["]*min\b/.test(bracket);
+    const column = {
+      title,
+      dimension,
+      bound: (low ?? lowBehind) !== undefined ? 'at_least' : (high ?? highBehind) !== undefined ? 'at_most' : undefined,
+      isBoundOrUnit: minOfTime && low === undefined,
+      units: minOfTime ? unitsOf('min', dimension) : unitsOf(printed, dimension),
+    } as const;
+    return { column, length: before.length + noun.length + Math.max(bracket.length, unit.length) };
+  }
+  return undefined;
+}
+
+/** The bound that a line above a table gives all of it: it begins or ends with the word, as in `Minimum parameters`. */
+export function captionBound(caption: string): Column['bound'] {
+  const found = boundBefore.exec(caption) ?? new RegExp(`${boundBehind.source.slice(1)}$`, 'u').exec(caption);
+  const [whole, low] = found ?? [];
+  return whole === undefined ? undefined : low === undefined ? 'at_most' : 'at_least';
+}
+
+function unitsOf(printed: string, dimension: Dimension | undefined): readonly Unit[] {
+  const found = printed === '' ? undefined : unitHere(`1 ${printed}`, 1, 'en');
+  return (found?.units ?? []).filter((unit) => unit.dimension === dimension);
+}
+
+const aside: Column = { title: 'other', dimension: undefined, bound: undefined, isBoundOrUnit: false, units: [] };
+const mostColumns = 8;
+
+/** The columns of the head of a table; undefined where the line is anything else. */
+export function columnsIn(line: string): readonly Column[] | undefined {
+  const text = line.toLowerCase().trim();
+  const cells = text.split(/\s*\|\s*|\t|\s{3,}/);
+  return cells.length > 1 ? columnsOfCells(cells) : columnsOfWords(text.replaceAll(':', ' '));
+}
+
+/** Between lines or wide gaps a title or two show what it is; the other cells may say anything but numbers. */
+function columnsOfCells(cells: readonly string[]): readonly Column[] | undefined {
+  const found = cells.map((cell) => {
+    const title = titleAt(cell);
+    return title !== undefined && restOf(cell, title.length) === '' ? title.column : undefined;
+  });
+  const named = found.filter((one) => one !== undefined);
+  const isHead =
+    named.length > 1 && cells.every((cell, at) => found[at] !== undefined || /^[^\d.:;!?]{0,40}$/.test(cell));
+  return isHead && named.some(({ dimension }) => dimension !== undefined)
+    ? found.map((one) => one ?? aside)
+    : undefined;
+}
+
+function restOf(cell: string, length: number): string {
+  return cell
+    .slice(length)
+    .replace(/\([^)]*\)/, '')
+    .trim();
+}
+
+/** One behind the other, where the gaps are lost: every word must belong to a title. */
+function columnsOfWords(line: string): readonly Column[] | undefined {
+  const found: Column[] = [];
+  let rest = line.trim();
+  while (rest !== '') {
+    const title = titleAt(rest);
+    if (title === undefined || found.length > mostColumns || /^\p{L}/u.test(rest.slice(title.length))) return undefined;
+    found.push(title.column);
+    rest = rest.slice(title.length).replace(/^\s*(?:\([^)]*\))?\s*/, '');
+  }
+  const measured = found.filter(({ dimension }) => dimension !== undefined);
+  return measured.length > 1 || found.length > 2 ? found : undefined;
+}
