@@ -1,8 +1,8 @@
 import type { AnyEntity } from '../model/entity.ts';
-import type { Citation, Node, Text } from '../model/node.ts';
+import type { Citation, Node, Rec, Text } from '../model/node.ts';
 import type { Saying } from '../model/saying.ts';
 import { sayingOf } from '../model/saying.ts';
-import { fieldOf, rowOf } from '../model/walk.ts';
+import { childrenOf, fieldOf, rowOf } from '../model/walk.ts';
 
 /** A quote and where it stands, in words. */
 export interface CitedQuote {
@@ -15,8 +15,19 @@ export function citationsAt(chain: readonly Node[]): Citation | undefined {
   for (let i = chain.length - 1; i >= 0; i--) {
     const node = chain[i];
     if (node?.node === 'citation') return node;
-    const src = node?.node === 'record' ? fieldOf(node, 'src') : undefined;
+    if (node?.node !== 'record') continue;
+    const src = citationBeside(node, chain[i + 1]) ?? fieldOf(node, 'src');
     if (src?.node === 'citation') return src;
+  }
+  return undefined;
+}
+
+/** `mass_src`, for `mass_max` beside it. */
+function citationBeside(record: Rec, field: Node | undefined): Citation | undefined {
+  const key = String(field?.at.key ?? '');
+  for (const node of childrenOf(record)) {
+    const [, stem] = /^(.+)_src$/.exec(String(node.at.key)) ?? [];
+    if (node.node === 'citation' && stem !== undefined && (key === stem || key.startsWith(`${stem}_`))) return node;
   }
   return undefined;
 }

@@ -4,6 +4,7 @@ import type { Node, Text } from '../model/node.ts';
 import { rootOf } from '../model/node.ts';
 import { fieldOf } from '../model/walk.ts';
 import { formatBothUnits } from '../quantity/format.ts';
+import { modalityName } from '../rules/support/modality-words.ts';
 import { targetsOf } from './targets.ts';
 import type { Block } from './text-blocks.ts';
 
@@ -33,9 +34,16 @@ function cycleBlocks(node: Node): readonly Block[] {
 
 function nameOf(node: Node): string {
   const { kind, id, file } = rootOf(node.at);
-  if (node.at.parent !== undefined) return `${firstText(node, ['name', 'modality', 'id'])} of ${kind} ${id} (${file})`;
+  if (node.at.parent !== undefined) return `${partWords(node)} of ${kind} ${id} (${file})`;
   const words = kind === 'document' ? documentWords(node) : firstText(node, ['name', 'title']);
   return `${kind} ${id}${words === '' ? '' : `: ${words}`} (${file})`;
+}
+
+function partWords(node: Node): string {
+  const name = firstText(node, ['name']);
+  const modality = firstText(node, ['modality']);
+  if (name !== '' || modality === '') return name || firstText(node, ['id']);
+  return `${firstText(node, ['id'])}, ${modalityName(modality)},`;
 }
 
 function documentWords(node: Node): string {

@@ -50,10 +50,22 @@ describe('over a number', () => {
   });
 });
 
+describe('over a value whose citation stands beside it', () => {
+  it.each([
+    ['mass_max: ', 'The loaded container must weigh at most 11.3 kg.'],
+    ['indicator_places: [', 'Place indicators in two opposed corners of each level.'],
+    ['cool_aim: ', 'Measure the temperature at the vents.'],
+  ])('%s: the sentence', (words, quote) => {
+    const said = hover('packaging/P3-rigid-container.ifu.yaml', words, words.length);
+    expect(said).toContain(quote);
+    expect(said.match(/“/g)).toHaveLength(1);
+  });
+});
+
 describe('over the name of a cycle', () => {
   it('what the machine does in it, in both units', () => {
     expect(hover('sets/LAP-CHOLE-B.ifu.yaml', 'cycle: S1-pv132-4-20', 8)).toMatch(
-      /sterilizer S1 .*\n\nTemperature 132 °C \(270 °F\), exposure 4 min, drying 20 min\./,
+      /^S1-pv132-4-20, steam with air removal by vacuum, of sterilizer S1 .*\n\nTemperature 132 °C \(270 °F\), exposure 4 min, drying 20 min\./,
     );
   });
 });
