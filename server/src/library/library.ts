@@ -23,9 +23,16 @@ export class Library {
   /** Files that belong to the library though nobody may have asked for their records yet; each is in `#records` from then on. */
   #unread: UnreadFiles | undefined;
   readonly #deleted = new Set<FileId>();
+  #changes = 0;
+
+  /** How often anything in it changed: what was worked out at one count holds for as long as it stays. */
+  get changes(): number {
+    return this.#changes;
+  }
 
   /** Takes in files that are read when somebody asks for them. Only once, and for a library of which no reader remembers anything. */
   rest(unread: UnreadFiles): void {
+    this.#changes++;
     this.#unread = unread;
     this.#entities.clear();
     this.#ids.clear();
@@ -41,6 +48,7 @@ export class Library {
 
   /** Adds or replaces a record that was read elsewhere (a worker, a cache). */
   put(record: FileRecord): ReadonlySet<IndexKey> {
+    this.#changes++;
     const old = this.record(record.file);
     if (old === undefined) {
       this.#sorted = undefined;
@@ -52,6 +60,7 @@ export class Library {
   delete(file: FileId): ReadonlySet<IndexKey> {
     const old = this.record(file);
     if (old === undefined) return new Set();
+    this.#changes++;
     for (const key of old.exports) this.#unexport(key, old);
     this.#records.delete(file);
     this.#deleted.add(file);
@@ -78,6 +87,7 @@ export class Library {
 
   /** Notes what was found in a file that rule files name. `undefined`: it has not been looked at, or no longer. */
   keep(path: string, found: KeptFile | undefined): ReadonlySet<IndexKey> {
+    this.#changes++;
     if (found === undefined) this.#kept.delete(path);
     else this.#kept.set(path, found);
     return new Set([keptKey(path)]);
@@ -110,6 +120,12 @@ export class Library {
   files(): readonly FileId[] {
     this.#sorted ??= [...new Set([...this.#records.keys(), ...this.#unreadFiles()])].sort();
     return this.#sorted;
+  }
+
+  /** Whether any file exports `key`. */
+  isExported(key: IndexKey): boolean {
+    if (this.#exporters.has(key)) return true;
+    return this.#unread !== undefined && this.exporters(key).length > 0;
   }
 
   /** The files that export `key`, in the order of `files()`. */

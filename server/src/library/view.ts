@@ -33,6 +33,7 @@ export class LibraryView {
   readonly #library: Library;
   readonly #reads: Set<IndexKey>;
   readonly #answers: QueryAnswers;
+  readonly #own = new OwnAnswers();
 
   constructor(library: Library, reads: Set<IndexKey>, answers: QueryAnswers) {
     this.#library = library;
@@ -71,7 +72,7 @@ export class LibraryView {
   exists(kind: Kind, id: string): boolean {
     const key = entityKey(kind, id);
     this.#reads.add(key);
-    return this.#library.exporters(key).length > 0;
+    return this.#library.isExported(key);
   }
 
   /** The sterilizer that has a cycle of this id, with the cycle. */
@@ -156,6 +157,16 @@ export class LibraryView {
     return answer;
   }
 
+  /**
+   * What several rules work out of one thing on their way, made once for this reader and for as long as nothing in the library changes: what
+   * it rests on has been written down the first time.
+   */
+  once<About extends object, Answer>(work: (about: About, view: LibraryView) => Answer, about: About): Answer {
+    const known = this.#own.of(work, this.#library.changes);
+    if (!known.has(about)) known.set(about, work(about, this));
+    return known.get(about) as Answer;
+  }
+
   #entities(key: IndexKey): readonly AnyEntity[] {
     this.#reads.add(key);
     return this.#library.entities(key);
@@ -165,6 +176,23 @@ export class LibraryView {
     const found: EntityOf[K][] = [];
     for (const entity of entities) if (isOfKind(entity, kind)) found.push(entity);
     return found;
+  }
+}
+
+/** What one reader worked out for itself, by the function that does it and by what it is about. */
+class OwnAnswers {
+  readonly #answers = new Map<unknown, Map<object, unknown>>();
+  #changes = 0;
+
+  of(work: unknown, changes: number): Map<object, unknown> {
+    if (this.#changes !== changes) this.#answers.clear();
+    this.#changes = changes;
+    let answers = this.#answers.get(work);
+    if (answers === undefined) {
+      answers = new Map();
+      this.#answers.set(work, answers);
+    }
+    return answers;
   }
 }
 

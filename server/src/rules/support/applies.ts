@@ -9,6 +9,10 @@ type Procedure = EntityOf['procedure'];
 
 /** Devices that a procedure names itself or by its sets. One that is for everything names none. */
 export function devicesOf(procedure: Procedure, view: LibraryView): readonly Device[] {
+  return view.once(namedDevices, procedure);
+}
+
+function namedDevices(procedure: Procedure, view: LibraryView): readonly Device[] {
   const devices = new Map<string, Device>();
   add(procedure.applies_to, devices, view);
   for (const name of procedure.applies_to_sets?.items ?? []) {
@@ -20,14 +24,21 @@ export function devicesOf(procedure: Procedure, view: LibraryView): readonly Dev
 
 /** Devices that one step is for: those it names, else those of its procedure. */
 export function devicesOfStep(step: ProcedureStep, procedure: Procedure, view: LibraryView): readonly Device[] {
-  if (step.applies_to === undefined) return devicesOf(procedure, view);
+  return step.applies_to === undefined ? devicesOf(procedure, view) : view.once(listedDevices, step.applies_to);
+}
+
+function listedDevices(names: List<Text>, view: LibraryView): readonly Device[] {
   const devices = new Map<string, Device>();
-  add(step.applies_to, devices, view);
+  add(names, devices, view);
   return [...devices.values()];
 }
 
 /** The device files of a set's members, each once. */
 export function membersOf(set: EntityOf['set'], view: LibraryView): readonly Device[] {
+  return view.once(memberDevices, set);
+}
+
+function memberDevices(set: EntityOf['set'], view: LibraryView): readonly Device[] {
   const devices = new Map<string, Device>();
   for (const member of set.members?.items ?? []) {
     const device = member.device === undefined ? undefined : view.get('device', member.device.text);

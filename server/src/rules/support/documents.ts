@@ -7,6 +7,10 @@ export type RegisteredDocument = EntityOf['document'];
 
 /** The registered revision that a source names; without a revision in the source, the only current one. */
 export function registeredOf(source: Source, view: LibraryView): RegisteredDocument | undefined {
+  return view.once(revisionNamed, source);
+}
+
+function revisionNamed(source: Source, view: LibraryView): RegisteredDocument | undefined {
   const revisions = source.doc === undefined ? [] : view.revisions(source.doc.text);
   if (source.rev === undefined) return revisions.find(isCurrent);
   return revisions.find((revision) => revision.rev?.text === source.rev?.text);
