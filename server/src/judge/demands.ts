@@ -4,7 +4,7 @@ import type { CleaningNode, ManualCleaning } from '../model/entities/device-manu
 import type { MechanicalWashing } from '../model/entities/device-mechanical.generated.ts';
 import type { UltrasonicCleaning } from '../model/entities/device-ultrasonic.generated.ts';
 import type { Text } from '../model/node.ts';
-import { holds, type Setting } from './setting.ts';
+import { holds, type Setting, situationsIn } from './setting.ts';
 
 export type CleaningStage = 'manual' | 'ultrasonic' | 'mechanical' | 'disinfection';
 
@@ -45,15 +45,48 @@ interface Way {
   readonly couples: readonly Text[];
 }
 
-const known = new WeakMap<Setting, WeakMap<Device, CleaningAlternatives>>();
+const known = new WeakMap<Device, Map<string, CleaningAlternatives>>();
 
-/** The complete ways to clean a device, from its cleaning order, or from its sections where it has no order. Kept: many ask for them. */
+/**
+ * The complete ways to clean a device, from its cleaning order, or from its sections where it has no order. Kept: many ask for them. Of a
+ * setting only the situations matter here, so that departments share them.
+ */
 export function cleaningAlternatives(device: Device, setting: Setting): CleaningAlternatives {
-  const inSetting = known.get(setting) ?? new WeakMap<Device, CleaningAlternatives>();
-  known.set(setting, inSetting);
-  const alternatives = inSetting.get(device) ?? alternativesOf(device, setting);
-  inSetting.set(device, alternatives);
+  let ofDevice = known.get(device);
+  if (ofDevice === undefined) {
+    ofDevice = new Map();
+    known.set(device, ofDevice);
+  }
+  const situations = situationsIn(setting);
+  let alternatives = ofDevice.get(situations);
+  if (alternatives === undefined) {
+    alternatives = alternativesOf(device, setting);
+    ofDevice.set(situations, alternatives);
+  }
   return alternatives;
+}
+
+const stageWays = new WeakMap<CleaningAlternatives, Map<CleaningStage, readonly StageWay[]>>();
+
+/** What one stage demands in one complete way of cleaning: more than once where the order comes back to it. */
+export type StageWay = readonly StageDemand[];
+
+/** What the stage demands in each complete way of cleaning that has the stage. One way is followed, never a mixture. */
+export function waysThrough(device: Device, stage: CleaningStage, setting: Setting): readonly StageWay[] {
+  const all = cleaningAlternatives(device, setting);
+  let byStage = stageWays.get(all);
+  if (byStage === undefined) {
+    byStage = new Map();
+    stageWays.set(all, byStage);
+  }
+  let ways = byStage.get(stage);
+  if (ways === undefined) {
+    ways = all.alternatives
+      .map(({ stages }) => stages.filter((demand) => demand.stage === stage))
+      .filter((through) => through.length > 0);
+    byStage.set(stage, ways);
+  }
+  return ways;
 }
 
 function alternativesOf(device: Device, setting: Setting): CleaningAlternatives {

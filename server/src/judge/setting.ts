@@ -35,3 +35,15 @@ export function holds(setting: Setting, condition: { readonly text: string } | u
   if (condition === undefined || setting.situations.has(condition.text)) return true;
   return condition.text === 'prion-suspected' && setting.site?.policies?.tse_routine?.on === true;
 }
+
+const situations = new WeakMap<Setting, string>();
+
+/** A name of all on which `holds` depends. */
+export function situationsIn(setting: Setting): string {
+  const known = situations.get(setting);
+  if (known !== undefined) return known;
+  const all = [...setting.situations, ...(setting.site?.policies?.tse_routine?.on === true ? ['prion-suspected'] : [])];
+  const name = [...new Set(all)].sort().join('\n');
+  situations.set(setting, name);
+  return name;
+}

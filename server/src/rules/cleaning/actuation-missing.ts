@@ -1,3 +1,4 @@
+import { waysThrough } from '../../judge/demands.ts';
 import { givenOf, givenValue } from '../../judge/given.ts';
 import { judgeDemand } from '../../judge/judgement.ts';
 import type { Setting } from '../../judge/setting.ts';
@@ -8,7 +9,7 @@ import { rootOfEntity } from '../../model/entity.ts';
 import type { Place } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
-import { failsEveryWay, waysThrough } from '../support/cleaning-ways.ts';
+import { failsEveryWay } from '../support/cleaning-ways.ts';
 import { actuating } from '../support/cleaning-words.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, named } from '../support/failures.ts';

@@ -1,5 +1,5 @@
 import { judgeBrush } from '../../judge/brush.ts';
-import type { StageDemand } from '../../judge/demands.ts';
+import { type StageDemand, waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
@@ -9,7 +9,6 @@ import { isOfKind } from '../../model/entity.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
-import { waysThrough } from '../support/cleaning-ways.ts';
 import { deviceName } from '../support/device-names.ts';
 import { settingFor } from '../support/judging.ts';
 import { siteLimit } from '../support/site-limits.ts';

@@ -1,4 +1,5 @@
 import type { Agent, CleaningMethod } from '../../judge/agents.ts';
+import { waysThrough } from '../../judge/demands.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
@@ -10,7 +11,7 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { agentFailures, agentNamed, agentOfStep, agentsOfCycle, methodOf } from '../support/agents.ts';
 import { membersOf } from '../support/applies.ts';
-import { banOf, isOutOfScope, waysThrough } from '../support/cleaning-ways.ts';
+import { banOf, isOutOfScope } from '../support/cleaning-ways.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, whoAsks } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';

@@ -1,4 +1,5 @@
 import type { Agent } from '../../judge/agents.ts';
+import { waysThrough } from '../../judge/demands.ts';
 import { catchesAgent } from '../../judge/prohibitions.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { MaterialConflict } from '../../model/entities/site.generated.ts';
@@ -10,7 +11,7 @@ import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { agentOfStep, agentsOfCycle, methodOf } from '../support/agents.ts';
 import { membersOf } from '../support/applies.ts';
-import { banOf, waysThrough } from '../support/cleaning-ways.ts';
+import { banOf } from '../support/cleaning-ways.ts';
 import { deviceName } from '../support/device-names.ts';
 import { named } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';

@@ -1,3 +1,4 @@
+import { waysThrough } from '../../judge/demands.ts';
 import { givenOf } from '../../judge/given.ts';
 import { factOf, judgeDemand } from '../../judge/judgement.ts';
 import type { Judgement } from '../../judge/outcome.ts';
@@ -7,7 +8,7 @@ import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Quantity } from '../../model/node.ts';
 import { formatQuantity } from '../../quantity/format.ts';
 import { defineRule } from '../rule.ts';
-import { failsEveryWay, waysThrough } from '../support/cleaning-ways.ts';
+import { failsEveryWay } from '../support/cleaning-ways.ts';
 import { soaking } from '../support/cleaning-words.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, whoAsks } from '../support/failures.ts';

@@ -1,3 +1,4 @@
+import { waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView } from '../../library/view.ts';
@@ -11,7 +12,7 @@ import type { Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { devicesOfStep } from '../support/applies.ts';
-import { failsEveryWay, waysThrough } from '../support/cleaning-ways.ts';
+import { failsEveryWay } from '../support/cleaning-ways.ts';
 import type { Failure } from '../support/failures.ts';
 import { evidenceOf, whoAsks } from '../support/failures.ts';
 import { settingFor } from '../support/judging.ts';

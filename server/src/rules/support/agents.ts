@@ -1,5 +1,6 @@
 import type { Agent, CleaningMethod } from '../../judge/agents.ts';
 import { judgeAgent } from '../../judge/agents.ts';
+import { waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView, WasherCycle } from '../../library/view.ts';
@@ -8,7 +9,6 @@ import type { CleaningNode } from '../../model/entities/device-manual.generated.
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Text } from '../../model/node.ts';
-import { waysThrough } from './cleaning-ways.ts';
 
 type Device = EntityOf['device'];
 

@@ -1,4 +1,4 @@
-import type { StageDemand } from '../../judge/demands.ts';
+import { type StageDemand, waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
 import { judgeUltrasonic } from '../../judge/ultrasonic.ts';
@@ -7,7 +7,7 @@ import type { ProcedureStep } from '../../model/entities/procedure.generated.ts'
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import { routeOfDeviceSomewhere, routeOfSet } from '../../route/route.ts';
-import { alwaysDemanded, banOf, isOutOfScope, waysThrough } from './cleaning-ways.ts';
+import { alwaysDemanded, banOf, isOutOfScope } from './cleaning-ways.ts';
 import { undescribedIn } from './department.ts';
 import type { Failure } from './failures.ts';
 import { settingFor, stockIn } from './judging.ts';

@@ -9,20 +9,6 @@ import type { Citation, Place } from '../../model/node.ts';
 
 type Device = EntityOf['device'];
 
-/** What the stage demands in each complete way of cleaning that has the stage. One way is followed, never a mixture. */
-export function waysThrough(
-  device: Device,
-  stage: CleaningStage,
-  setting: Setting,
-): readonly (readonly StageDemand[])[] {
-  const ways: (readonly StageDemand[])[] = [];
-  for (const { stages } of cleaningAlternatives(device, setting).alternatives) {
-    const through = stages.filter((demand) => demand.stage === stage);
-    if (through.length > 0) ways.push(through);
-  }
-  return ways;
-}
-
 /** The stage as every complete way of cleaning demands it; undefined when some way does without it, or when the device is none of ours. */
 export function alwaysDemanded(device: Device, stage: CleaningStage, setting: Setting): StageDemand | undefined {
   if (isOutOfScope(device)) return undefined;

@@ -1,3 +1,4 @@
+import { waysThrough } from '../../judge/demands.ts';
 import { saysOf } from '../../judge/judgement.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
@@ -10,7 +11,7 @@ import type { WaterQuality } from '../../model/entities/water-quality.generated.
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Text } from '../../model/node.ts';
 import { yesOrNo } from './brief.ts';
-import { banOf, failsEveryWay, isOutOfScope, waysThrough } from './cleaning-ways.ts';
+import { banOf, failsEveryWay, isOutOfScope } from './cleaning-ways.ts';
 import { settingFor } from './judging.ts';
 
 type Device = EntityOf['device'];

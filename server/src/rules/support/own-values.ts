@@ -1,3 +1,4 @@
+import { waysThrough } from '../../judge/demands.ts';
 import { givenOf } from '../../judge/given.ts';
 import { factOf, judgeDemand } from '../../judge/judgement.ts';
 import { wantedSteps } from '../../judge/manual-steps.ts';
@@ -8,7 +9,6 @@ import type { CleaningNode } from '../../model/entities/device-manual.generated.
 import type { Override, ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Quantity, Rec, Requirement } from '../../model/node.ts';
-import { waysThrough } from './cleaning-ways.ts';
 import { flushing, soaking } from './cleaning-words.ts';
 import { isAct } from './steps.ts';
 

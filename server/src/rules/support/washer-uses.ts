@@ -1,4 +1,4 @@
-import type { StageDemand } from '../../judge/demands.ts';
+import { type StageDemand, waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import { judgeWash } from '../../judge/washing.ts';
 import type { LibraryView, Query } from '../../library/view.ts';
@@ -8,7 +8,7 @@ import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';
 import { devicesOfStep, membersOf } from './applies.ts';
-import { banOf, isOutOfScope, waysThrough } from './cleaning-ways.ts';
+import { banOf, isOutOfScope } from './cleaning-ways.ts';
 import type { Failure } from './failures.ts';
 import { settingFor, stockIn } from './judging.ts';
 import { stepsOf } from './steps.ts';
