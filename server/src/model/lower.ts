@@ -4,9 +4,20 @@ import type { Dimension } from '../quantity/quantity.ts';
 import { findUnit } from '../quantity/units.ts';
 import type { Field, RecordShape, Shape, TableShape } from '../schema/shape.ts';
 import { withShape } from '../schema/shape.ts';
-import type { MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
-import type { Citation, DateValue, Flag, List, Node, Place, Quantity, Rec, Root, Row, Table, Text } from './node.ts';
-import { placeOfFile, placeOfItem, placeOfScalar, placeUnder } from './places.ts';
+import type { ListTree, MapTree, ScalarTree, Tree } from '../syntax/tree.ts';
+import type { Citation, List, Node, Place, Rec, Root, Row, Table, Text } from './node.ts';
+import type { Spot } from './places.ts';
+import { placeAt, placeOfFile } from './places.ts';
+import type { ReadQuantity } from './scalars.ts';
+import {
+  DateScalar,
+  FlagScalar,
+  OpenReference,
+  PlainText,
+  QuantityScalar,
+  Reference,
+  RewrittenText,
+} from './scalars.ts';
 
 /**
  * Lowers one file's tree to its entity. Lenient: a part that does not fit its shape is left out (schema/ has reported it), so that
@@ -16,74 +27,61 @@ export function lower(tree: MapTree, shape: RecordShape, root: Root): Rec {
   return lowerRecord(tree, shape, placeOfFile(tree, root));
 }
 
-function lowerNode(tree: Tree, shape: Shape, at: Place): Node | undefined {
+function lowerNode(tree: Tree, shape: Shape, spot: Spot): Node | undefined {
   switch (shape.form) {
     case 'record':
-      return tree.node === 'map' ? lowerRecord(tree, shape, at) : undefined;
+      return tree.node === 'map' ? lowerRecord(tree, shape, placeAt(tree, spot)) : undefined;
     case 'list':
-      return lowerList(tree, shape.item, at);
+      return tree.node === 'list' ? lowerList(tree, shape.item, placeAt(tree, spot)) : undefined;
     case 'table':
-      return tree.node === 'map' ? lowerTable(tree, shape, at) : undefined;
+      return tree.node === 'map' ? lowerTable(tree, shape, placeAt(tree, spot)) : undefined;
     case 'citation':
-      return lowerCitation(tree, at);
+      return lowerCitation(tree, spot);
     default:
-      return tree.node === 'scalar' ? lowerScalar(tree, shape, at) : undefined;
+      return tree.node === 'scalar' ? lowerScalar(tree, shape, spot) : undefined;
   }
 }
 
-function lowerScalar(tree: ScalarTree, shape: Shape, at: Place): Node | undefined {
+function lowerScalar(tree: ScalarTree, shape: Shape, spot: Spot): Node | undefined {
   switch (shape.form) {
     case 'quantity':
-      return lowerQuantity(tree, shape.dimension, at);
+      return new QuantityScalar(tree, spot, readQuantity(tree.text, shape.dimension));
     case 'reference':
       return shape.open === true
-        ? { node: 'text', at, text: tree.text, refers: shape.refers, open: true }
-        : { node: 'text', at, text: tree.text, refers: shape.refers };
+        ? new OpenReference(tree, spot, shape.refers)
+        : new Reference(tree, spot, shape.refers);
     case 'words':
-      return shape.words.has(tree.text) ? { node: 'text', at, text: tree.text } : undefined;
+      return shape.words.has(tree.text) ? new PlainText(tree, spot) : undefined;
     case 'flag':
-      return lowerFlag(tree, at);
+      return tree.text === 'true' || tree.text === 'false' ? new FlagScalar(tree, spot) : undefined;
     case 'date':
     case 'datetime':
-      return /^\d/.test(tree.text) ? ({ node: 'date', at, text: tree.text } satisfies DateValue) : undefined;
+      return /^\d/.test(tree.text) ? new DateScalar(tree, spot) : undefined;
     default:
-      return lowerText(tree, at);
+      return isVerbatim(tree) ? new PlainText(tree, spot) : new RewrittenText(tree, spot);
   }
 }
 
-function lowerText(tree: ScalarTree, at: Place): Text {
-  const marks = tree.style === 'plain' ? 0 : 2;
-  const isVerbatim = tree.style !== 'block' && tree.span.end - tree.span.start === tree.text.length + marks;
-  return isVerbatim ? { node: 'text', at, text: tree.text } : { node: 'text', at, text: tree.text, rewritten: true };
+function isVerbatim({ style, span, text }: ScalarTree): boolean {
+  const marks = style === 'plain' ? 0 : 2;
+  return style !== 'block' && span.end - span.start === text.length + marks;
 }
 
-function lowerFlag(tree: ScalarTree, at: Place): Flag | undefined {
-  if (tree.text !== 'true' && tree.text !== 'false') return undefined;
-  return { node: 'flag', at, on: tree.text === 'true' };
-}
-
-function lowerQuantity(tree: ScalarTree, wanted: Dimension | 'any', at: Place): Quantity {
-  const dimension = wanted === 'any' ? dimensionOfText(tree.text) : wanted;
-  const parsed = quantitiesIn.of(dimension).of(tree.text);
-  if (!('fault' in parsed)) return { node: 'quantity', at, text: tree.text, ...parsed };
-  return {
-    node: 'quantity',
-    at,
-    text: tree.text,
-    dimension,
-    value: Number.NaN,
-    amount: Number.NaN,
-    unit: '',
-    decimals: 0,
-    problem: parsed,
-  };
+function readQuantity(text: string, wanted: Dimension | 'any'): ReadQuantity {
+  return quantitiesIn.of(wanted === 'any' ? dimensionOfText(text) : wanted).of(text);
 }
 
 /** `4 min` stands in thousands of files. */
 const quantitiesIn = new Remembered(
   100,
-  (dimension: Dimension) => new Remembered(1000, (text: string) => parseQuantity(text, dimension)),
+  (dimension: Dimension) => new Remembered(1000, (text: string) => quantityOf(text, dimension)),
 );
+
+function quantityOf(text: string, dimension: Dimension): ReadQuantity {
+  const parsed = parseQuantity(text, dimension);
+  if (!('fault' in parsed)) return { text, ...parsed };
+  return { text, dimension, value: Number.NaN, amount: Number.NaN, unit: '', decimals: 0, problem: parsed };
+}
 
 /** What a bare amount measures, by its unit alone. */
 function dimensionOfText(text: string): Dimension {
@@ -98,7 +96,7 @@ function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
   for (const { key, value } of tree.entries) {
     const field = shape.fields.get(key.text);
     if (field === undefined || record[field.key] !== undefined) continue;
-    const lowered = lowerNode(value, field.shape, placeUnder(key, value, field.key, at));
+    const lowered = lowerNode(value, field.shape, { keyAt: key.span, key: field.key, parent: at });
     if (lowered === undefined) unread = [...(unread ?? []), field.key];
     else record[field.key] = lowered;
   }
@@ -106,12 +104,11 @@ function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
   return unread === undefined ? lowered : { ...lowered, unread };
 }
 
-function lowerList(tree: Tree, item: Shape, at: Place): List<Node> | undefined {
-  if (tree.node !== 'list') return undefined;
+function lowerList(tree: ListTree, item: Shape, at: Place): List<Node> {
   const items: Node[] = [];
   let index = 0;
   for (const child of tree.items) {
-    const lowered = lowerNode(child, item, placeOfItem(child, index++, at));
+    const lowered = lowerNode(child, item, { keyAt: undefined, key: index++, parent: at });
     if (lowered !== undefined) items.push(lowered);
   }
   // An array that was grown has room to spare; its copy has none, and is kept by the hundred thousand.
@@ -122,36 +119,33 @@ function lowerTable(tree: MapTree, shape: TableShape, at: Place): Table<Node> {
   const rows = new Map<string, Row<Node>>();
   for (const { key, value } of tree.entries) {
     if (rows.has(key.text)) continue;
-    const lowered = lowerNode(
-      value,
-      measured(shape.value, shape.keys.get(key.text)?.dimension),
-      placeUnder(key, value, key.text, at),
-    );
-    if (lowered === undefined) continue;
-    rows.set(key.text, {
-      key: { node: 'text', at: placeOfScalar(key, key.text, at), text: key.text },
-      value: lowered,
+    const lowered = lowerNode(value, measured(shape.value, shape.keys.get(key.text)?.dimension), {
+      keyAt: key.span,
+      key: key.text,
+      parent: at,
     });
+    if (lowered === undefined) continue;
+    const name = new PlainText(key, { keyAt: undefined, key: key.text, parent: at });
+    rows.set(key.text, { key: name, value: lowered });
   }
   return { node: 'table', at, rows };
 }
 
 const statementOnly: readonly string[] = ['statement'];
 
-function lowerCitation(tree: Tree, at: Place): Citation | undefined {
-  const statement = (scalar: ScalarTree, key: string | number): Text => ({
-    node: 'text',
-    at: placeOfScalar(scalar, key, at),
-    text: scalar.text,
-    refers: statementOnly,
-  });
-  if (tree.node === 'scalar')
-    return { node: 'citation', at, statements: [{ node: 'text', at, text: tree.text, refers: statementOnly }] };
-  if (tree.node === 'list') {
-    const scalars = tree.items.filter((item) => item.node === 'scalar');
-    return { node: 'citation', at, statements: scalars.map((item, index) => statement(item, index)) };
+function lowerCitation(tree: Tree, spot: Spot): Citation | undefined {
+  if (tree.node === 'scalar') {
+    const statement = new Reference(tree, spot, statementOnly);
+    return { node: 'citation', at: statement, statements: [statement] };
   }
-  return tree.node === 'map' ? { node: 'citation', at, statements: [], inline: inlineCitation(tree, at) } : undefined;
+  if (tree.node === 'empty') return undefined;
+  const at = placeAt(tree, spot);
+  if (tree.node === 'map') return { node: 'citation', at, statements: [], inline: inlineCitation(tree, at) };
+  const scalars = tree.items.filter((item) => item.node === 'scalar');
+  const statements = scalars.map(
+    (item, key) => new Reference(item, { keyAt: undefined, key, parent: at }, statementOnly),
+  );
+  return { node: 'citation', at, statements };
 }
 
 function inlineCitation(tree: MapTree, at: Place): NonNullable<Citation['inline']> {
@@ -159,7 +153,7 @@ function inlineCitation(tree: MapTree, at: Place): NonNullable<Citation['inline'
   for (const { key, value } of tree.entries) {
     const known = key.text === 'doc' || key.text === 'rev' || key.text === 'page' || key.text === 'text';
     if (!known || value.node !== 'scalar') continue;
-    parts[key.text] = { node: 'text', at: placeUnder(key, value, key.text, at), text: value.text };
+    parts[key.text] = new PlainText(value, { keyAt: key.span, key: key.text, parent: at });
   }
   return parts;
 }

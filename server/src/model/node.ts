@@ -47,10 +47,26 @@ export function pathOf(place: Place): string {
   return before === '' ? place.key : `${before}.${place.key}`;
 }
 
+/**
+ * Base of a value that is one scalar. It may be its own place, which a copy by `{ ...value }` is not: such a copy names its place, or types
+ * don't fit.
+ */
+export abstract class Leaf {
+  abstract get at(): Place;
+}
+
+/** The same for an amount: a copy of its numbers names each of them. */
+export abstract class QuantityLeaf extends Leaf {
+  abstract get dimension(): Dimension;
+  abstract get value(): number;
+  abstract get amount(): number;
+  abstract get unit(): string;
+  abstract get decimals(): number;
+}
+
 /** Plain text: a name, a quote, an id, a word of a closed list. */
-export interface Text<Word extends string = string> {
+export interface Text<Word extends string = string> extends Leaf {
   readonly node: 'text';
-  readonly at: Place;
   readonly text: Word;
   /** Set when the file writes it with escapes, folded lines or doubled quotes: an offset into `text` is then no offset into the file. */
   readonly rewritten?: true;
@@ -60,25 +76,22 @@ export interface Text<Word extends string = string> {
   readonly open?: true;
 }
 
-export interface Flag {
+export interface Flag extends Leaf {
   readonly node: 'flag';
-  readonly at: Place;
   readonly on: boolean;
 }
 
 /** A calendar date, or a date with a time of day. `text` is ISO 8601; comparison by `text` is chronological within one form. */
-export interface DateValue {
+export interface DateValue extends Leaf {
   readonly node: 'date';
-  readonly at: Place;
   readonly text: string;
 }
 
 /** A number with its unit. `problem` is set instead of a usable `value` when the text is not one (value is then NaN). */
-export interface Quantity extends QuantityValue {
+export interface Quantity extends QuantityValue, QuantityLeaf {
   readonly node: 'quantity';
-  readonly at: Place;
   readonly text: string;
-  readonly problem?: QuantityFault;
+  readonly problem?: QuantityFault | undefined;
 }
 
 /** Statement ids (`src: s4`, `src: [s4, s5]`), or a document and page written in place. */

@@ -47,7 +47,7 @@ export interface QuantityValue {
   readonly unit: string;
   /** Digits written after the decimal sign: rounding of a converted pair is judged by it. */
   readonly decimals: number;
-  readonly reference?: PressureReference;
+  readonly reference?: PressureReference | undefined;
 }
 
 /** Why a piece of text is not a usable quantity. `hint` says in plain words what to write instead; it never invents a number. */

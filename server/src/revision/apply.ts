@@ -1,4 +1,4 @@
-import type { Node, Rec } from '../model/node.ts';
+import type { Node, Rec, Text } from '../model/node.ts';
 import type { Edit } from './change.ts';
 
 /** The entity with one change made; everything else stays the very same object. */
@@ -62,10 +62,14 @@ export function renamed<Entity extends Node>(entity: Entity, kind: string, from:
   return rename(entity, kind, from, to) as Entity;
 }
 
+function renamedText({ node, at, refers, open }: Text, to: string): Text {
+  return { node, at, text: to, ...(refers && { refers }), ...(open && { open }) };
+}
+
 function rename(node: Node, kind: string, from: string, to: string): Node {
   switch (node.node) {
     case 'text':
-      return node.text === from && node.refers?.includes(kind) === true ? { ...node, text: to } : node;
+      return node.text === from && node.refers?.includes(kind) === true ? renamedText(node, to) : node;
     case 'record': {
       const copy: Record<string, unknown> = { ...node };
       for (const [key, value] of Object.entries(node))

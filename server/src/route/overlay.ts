@@ -153,7 +153,7 @@ function withoutMember(entity: AnyEntity, device: string): AnyEntity | undefined
 
 function packedIn(entity: AnyEntity, packaging: string): AnyEntity | undefined {
   if (!isOfKind(entity, 'set')) return undefined;
-  const word: Text = { ...(entity.packaging ?? { node: 'text', at: entity.at }), text: packaging };
+  const word: Text = { node: 'text', at: entity.packaging?.at ?? entity.at, text: packaging };
   return { ...entity, packaging: word };
 }
 

@@ -1,5 +1,7 @@
 import type { Judgement } from '../judge/outcome.ts';
 import { unitNamed } from '../judge/unit-named.ts';
+import type { Quantity } from '../model/node.ts';
+import { amountOf } from '../model/scalars.ts';
 import type { QuantityValue } from '../quantity/quantity.ts';
 import { fromBase } from '../quantity/units.ts';
 import { newCycleName, withQualified, withTimes } from './altered.ts';
@@ -123,7 +125,7 @@ function leastOf(
   { subject, department }: Derivation,
   judgements: readonly Judgement[],
   parameters: ReadonlySet<Judgement['parameter']>,
-  ours: QuantityValue,
+  ours: Quantity,
 ): QuantityValue | undefined {
   let low = Number.NEGATIVE_INFINITY;
   for (const judgement of judgements) {
@@ -134,5 +136,5 @@ function leastOf(
     if (allowed !== undefined) low = Math.max(low, allowed.interval.low);
   }
   if (!Number.isFinite(low) || low === ours.value) return undefined;
-  return { ...ours, value: low, amount: fromBase(low, unitNamed(ours.dimension, ours.unit)) };
+  return { ...amountOf(ours), value: low, amount: fromBase(low, unitNamed(ours.dimension, ours.unit)) };
 }

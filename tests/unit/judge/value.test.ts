@@ -287,7 +287,9 @@ describe('words that are no number', () => {
         policies: undefined,
       }).outcome,
     ).toBe('needs-answer');
-    const unreadable = { ...quantity('4 min', 'time'), value: Number.NaN, problem: { fault: 'no-number' } } as const;
+    const nothing = { dimension: 'time', value: Number.NaN, amount: Number.NaN, unit: '', decimals: 0 } as const;
+    const problem = { fault: 'no-number' } as const;
+    const unreadable = { node: 'quantity', at: nowhere, text: '4 min', ...nothing, problem } as const;
     expect(
       judgeValue({
         parameter: 'exposure',

@@ -1,6 +1,8 @@
 import type { LibraryView, Query } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Quantity } from '../../model/node.ts';
+import type { ReadQuantity } from '../../model/scalars.ts';
+import { amountOf } from '../../model/scalars.ts';
 import { listOfIds, yesOrNo } from './brief.ts';
 import { isOutOfScope } from './cleaning-ways.ts';
 import { settingFor } from './judging.ts';
@@ -8,8 +10,7 @@ import { longerThanShown } from './longer-exposures.ts';
 
 /** Every device for whose steam options the exposure is longer than shown. Whoever asks rests on which they are, not on every device. */
 export function devicesShownShorter(exposure: Quantity, view: LibraryView): readonly EntityOf['device'][] {
-  const { at: _, ...amount } = exposure;
-  return view.ask(idsShownShorter, JSON.stringify(amount)).flatMap((id) => view.claimants('device', id));
+  return view.ask(idsShownShorter, JSON.stringify(amountOf(exposure))).flatMap((id) => view.claimants('device', id));
 }
 
 export const idsShownShorter: Query<string, readonly string[]> = {
@@ -26,7 +27,7 @@ export const isShownShorter: Query<string, boolean> = {
       .claimants('device', id)
       .filter((device) => device.sterilization?.any_of !== undefined && !isOutOfScope(device));
     return devices.some((device) => {
-      const exposure = { ...(JSON.parse(amount) as Omit<Quantity, 'at'>), at: device.at };
+      const exposure: Quantity = { node: 'quantity', at: device.at, ...(JSON.parse(amount) as ReadQuantity) };
       return longerThanShown([device], exposure, settingFor({}, view)).length > 0;
     });
   },
