@@ -92,7 +92,7 @@ function choicesFor(shape: Shape, wanted: Wanted, around: Surroundings, layout: 
     case 'flag':
       return [flagChoice('true', 'Yes.'), flagChoice('false', 'No.')];
     case 'reference':
-      return referenceChoices(shape.refers, wanted, around);
+      return [...suggestedChoices(shape, wanted), ...referenceChoices(shape.refers, wanted, around)];
     case 'citation':
       return knownIds('statement', around).map((id) => idChoice(id, 'statement'));
     case 'date':
@@ -231,9 +231,13 @@ function boundChoices({ shape, named, typical }: Wanted, layout: Layout): readon
 }
 
 function textChoices(shape: Shape, wanted: Wanted, around: Surroundings): readonly Choice[] {
-  const suggested = shape.suggestions ?? wanted.field?.suggestions ?? new Map<string, string>();
-  const choices = [...suggested].map(([word, meaning]) => wordChoice(word, meaning));
+  const choices = suggestedChoices(shape, wanted);
   return wanted.field?.key === 'rev' ? [...choices, ...revisionChoices(wanted, around)] : choices;
+}
+
+/** Usual words of a field that takes others too: `double-wrap`, beside the ids of packagings. */
+function suggestedChoices({ suggestions }: Shape, { field }: Wanted): readonly Choice[] {
+  return [...(suggestions ?? field?.suggestions ?? [])].map(([word, meaning]) => wordChoice(word, meaning));
 }
 
 /** The registered revisions of the document named beside it. */

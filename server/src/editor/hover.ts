@@ -84,7 +84,8 @@ function valueBlocks(
   const chain = entity === undefined ? [] : nodesAt(entity, offset);
   const node = chain[chain.length - 1];
   if (node?.node === 'quantity') return quantityBlocks(node, rangeAround(chain), named, location);
-  if (node?.node === 'text' && node.refers !== undefined) return referenceBlocks(node, entity, view);
+  const target = node?.node === 'text' && node.refers !== undefined ? referenceBlocks(node, entity, view) : [];
+  if (target.length > 0) return target;
   const words = last.shape?.form === 'words' ? last.shape.words : (named?.suggestions ?? last.shape?.suggestions);
   return words === undefined || last.tree.node !== 'scalar' ? [] : wordBlocks(last.tree.text, words, named);
 }

@@ -158,6 +158,14 @@ describe('values', () => {
     expect(labels(sampleDesk('kind: library\nid: x\nrules:\n  ‸'))).toContain('unknown-id');
   });
 
+  it('usual words before the ids where both may stand, each with its meaning', () => {
+    const offers = offersAt(deskWith(`${option}      packaging: {relation: restricted_to, allowed: [‸]}\n`));
+    expect(offers.slice(0, 2).map(({ label, detail }) => `${label}: ${detail}`)).toEqual([
+      'double-wrap: Two layers of wrap.',
+      'wrap: Wrap.',
+    ]);
+  });
+
   it('a lumen of the same file', () => {
     const file = `${top}lumens: [{id: shaft, bore: 2 mm}]\nmanual:\n  steps:\n    - {do: flush, lumen: ‸}\n`;
     expect(labels(deskWith(file))).toEqual(['shaft']);

@@ -21,6 +21,7 @@ sterilization:
   any_of:
     - id: pv132
       temp: {stated: 270 F}
+      packaging: {relation: requires_class, allowed: [double-wrap]}
       exposure: {at_least: 4 min, src: [s1, s2]}
       src: s2
 `;
@@ -97,6 +98,10 @@ describe('hover', () => {
     expect(hover('critical')).toMatch(/^.*: critical\n\n./);
     expect(hover('pale-forceps, qty', 'set.ifu.yaml')).toContain('device pale-forceps: Pale forceps (device.ifu.yaml)');
     expect(hover('PG-12, rev: C, page: 4')).toContain('revision C, current');
+  });
+
+  it('over a usual word where an id may stand too: its meaning', () => {
+    expect(hover('double-wrap')).toMatch(/^Packagings named: double-wrap\n\nTwo layers of wrap\./);
   });
 
   it('over nothing: nothing', () => {
