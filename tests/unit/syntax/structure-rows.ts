@@ -162,6 +162,12 @@ export const structureRows: readonly StructureRow[] = [
     after: 'a: \nb: aGVsbG8=\nc: 5\nd: x\n',
   },
   {
+    id: '[L33] in order',
+    text: 'a: !!omap [b: 1]\n',
+    expect: [['tag-not-allowed', '!!omap', 'Delete it']],
+    after: 'a: [b: 1]\n',
+  },
+  {
     id: '[L33] with arguments',
     text: 'a: !!python/object/apply:os.system ["id"]\n',
     expect: [['tag-not-allowed', '!!python/object/apply:os.system', 'not allowed']],
