@@ -1,9 +1,10 @@
-import { readdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cli, folderWith, libraryText } from '../support/cli.ts';
 import { readSample } from '../support/samples.ts';
+import { runs } from '../unit/fuzz/runs.ts';
 
 const build = 'build-one';
 const files: Readonly<Record<string, string>> = Object.fromEntries([
@@ -96,6 +97,64 @@ describe('results kept from earlier checks', () => {
         },
       ),
       { numRuns: 20, seed: 20250303 },
+    );
+  }, 300_000);
+
+  it('say what became of a library since they were first kept, in a part of its own, whatever is damaged or of another time', async () => {
+    const cwd = folderWith(Object.fromEntries(readSample('lanternfield')));
+    const results = join(folderWith({}), 'results');
+    const parts = () =>
+      Object.fromEntries(readdirSync(results).map((name) => [name, readFileSync(join(results, name))]));
+    const putBack = (kept: Readonly<Record<string, Uint8Array>>) => {
+      rmSync(results, { recursive: true });
+      mkdirSync(results);
+      for (const [name, bytes] of Object.entries(kept)) writeFileSync(join(results, name), bytes);
+    };
+    await both({ cwd, results });
+    const first = parts();
+    change(cwd, 'devices/quillmark-suction-tube.ifu.yaml', 'digit', 0.8);
+    await both({ cwd, results });
+    const second = parts();
+    const [later, ...others] = Object.keys(second).filter((name) => !(name in first));
+    expect(others).toEqual([]);
+    const [name] = Object.keys(first);
+    if (later === undefined || name === undefined) throw new Error('nothing was kept');
+    expect(second[name]).toEqual(first[name]);
+    expect(second[later]?.length).toBeLessThan((second[name]?.length ?? 0) / 4);
+    change(cwd, 'devices/pellamont-bone-clamp.ifu.yaml', 'letter', 0.8);
+    await both({ cwd, results });
+    const third = parts();
+    expect(third[name]).toEqual(first[name]);
+    // Another first part, to which no later one belongs.
+    rmSync(join(results, name));
+    await both({ cwd, results });
+    const anew = parts();
+    expect(Object.keys(anew)).toEqual([name]);
+    const states = [first, second, third, anew];
+    const state = fc.integer({ min: 0, max: states.length - 1 });
+    await fc.assert(
+      fc.asyncProperty(
+        fc.record({ ofFirst: state, ofLater: state, which: fc.constantFrom(name, later) }),
+        fc.constantFrom('cut', 'flip', 'flip', 'flip', 'empty', 'other', 'whole'),
+        fc.double({ min: 0, max: 0.999, noNaN: true }),
+        fc.constantFrom('nothing', 'a device', 'the machine'),
+        async ({ ofFirst, ofLater, which }, how, at, changed) => {
+          const kept = { [name]: states[ofFirst]?.[name] ?? Buffer.alloc(0), [later]: states[ofLater]?.[later] };
+          const whole = kept[which];
+          if (whole !== undefined && how !== 'whole')
+            kept[which] = Buffer.from(damaged(whole, how, Math.floor(at * whole.length)));
+          putBack(
+            Object.fromEntries(
+              Object.entries(kept).flatMap(([key, bytes]) => (bytes === undefined ? [] : [[key, bytes]])),
+            ),
+          );
+          if (changed === 'a device') change(cwd, 'devices/pellamont-bone-clamp.ifu.yaml', 'digit', at);
+          if (changed === 'the machine') change(cwd, 'sterilizers/S1.ifu.yaml', 'digit', at);
+          await both({ cwd, results });
+          await both({ cwd, results });
+        },
+      ),
+      { numRuns: runs(12), seed: 20250303 },
     );
   }, 300_000);
 

@@ -177,7 +177,7 @@ describe('what threads say to each other', () => {
       expect(toHelperIn(odd)).toBeUndefined();
     const rows = { ends: Uint32Array.of(0), values: new Uint8Array() };
     const reads = { ends: Uint32Array.of(1), values: Uint32Array.of(5) };
-    const whole = { files: ['a'], findings: rows, reads, answers: { keys: Uint32Array.of(3), reads, brief: [] } };
+    const whole = { files: ['a'], findings: rows, reads, answers: { keys: Uint32Array.of(3), reads, brief: rows } };
     expect(judgedShareIn(whole)?.reads.row(0)).toEqual(Uint32Array.of(5));
     for (const odd of [
       { files: [] },
@@ -185,7 +185,8 @@ describe('what threads say to each other', () => {
       { findings: reads },
       { reads: rows },
       { reads: { ends: Uint32Array.of(2), values: Uint32Array.of(5) } },
-      { answers: { keys: new Uint32Array(), reads, brief: [] } },
+      { answers: { keys: new Uint32Array(), reads, brief: rows } },
+      { answers: { keys: Uint32Array.of(3), reads, brief: [] } },
       { answers: undefined },
     ])
       expect(judgedShareIn({ ...whole, ...odd })).toBeUndefined();

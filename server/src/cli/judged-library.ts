@@ -2,6 +2,7 @@ import type { FileId } from '../base/brand.ts';
 import type { Coverage } from '../check/coverage.ts';
 import { coverageOf } from '../check/coverage.ts';
 import type { Engine } from '../check/engine.ts';
+import type { AboutState } from '../check/state/library-state.ts';
 import { type Elsewhere, nobodyElse } from '../check/together/elsewhere.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { libraryFileName } from '../library/listed-files.ts';
@@ -23,7 +24,8 @@ export interface JudgedLibrary {
   readonly files: readonly ListedFile[];
   readonly leftOut: number;
   readonly about: AboutLibrary;
-  of(file: FileId): JudgedFile;
+  /** `at`: its place among the files. */
+  of(file: FileId, at: number): JudgedFile;
 }
 
 /** What a report says of the library as a whole. */
@@ -37,7 +39,7 @@ export interface AboutLibrary extends Pick<LibraryReport, 'asOf'> {
 /** Each file is judged when it is asked for, unless somebody else did it. */
 export function judgedNow(open: OpenLibrary, elsewhere: Elsewhere = nobodyElse): JudgedLibrary {
   const { engine, files, leftOut, unread } = open;
-  const found = { unread: unread.size, coverage: coverageOf(engine.view()) };
+  const found = { unread: unread.size, coverage: coverageOf(engine.view()), dayNamed: dayNamedIn(engine) };
   return { files, leftOut, about: aboutOf(engine, files, found), of: judgedBy(engine, elsewhere) };
 }
 
@@ -67,17 +69,22 @@ export function fromKeptForm(file: FileId, kept: Uint8Array): JudgedFile {
   return JSON.parse(new TextDecoder().decode(kept)) as JudgedFile;
 }
 
+/** The day that the library names as its own; empty for none. */
+export function dayNamedIn(engine: Engine): string {
+  return engine.view().all('library')[0]?.as_of?.text ?? '';
+}
+
 export function aboutOf(
   engine: Engine,
   files: readonly ListedFile[],
-  found: Pick<AboutLibrary, 'unread' | 'coverage'>,
+  { unread, coverage, dayNamed }: Omit<AboutState, 'documents'>,
 ): AboutLibrary {
-  const named = engine.view().all('library')[0]?.as_of?.text;
   const settings = files.find(({ path }) => path === libraryFileName);
   const isRead = settings !== undefined && engine.library.record(settings.file)?.entity !== undefined;
   return {
-    ...found,
-    ...(named !== undefined && named === engine.view().today && { asOf: named }),
+    unread,
+    coverage,
+    ...(dayNamed === engine.view().today && { asOf: dayNamed }),
     settings: isRead ? 'read' : 'unread',
   };
 }

@@ -24,15 +24,15 @@ export function reportOn(
   { label, progress, baseline, among }: ReportOptions,
 ): LibraryReport {
   const { files, leftOut, about } = judged;
-  const asked = files.filter(
-    ({ path, file }) => (found.only.length === 0 || isBelow(path, found.only)) && among?.has(file) !== false,
+  const asked = files.flatMap(({ path, file }, at) =>
+    (found.only.length === 0 || isBelow(path, found.only)) && among?.has(file) !== false ? [{ file, at }] : [],
   );
   const old = baseline === undefined ? undefined : new BaselineFilter(baseline);
   const findings: PlacedFinding[] = [];
   const keptBack: KeptBack[] = [];
   const keep = (placed: PlacedFinding, by: KeptBack['by']) => keptBack.push({ placed, by });
-  for (const [index, { file }] of asked.entries()) {
-    const one = judged.of(file);
+  for (const [index, { file, at }] of asked.entries()) {
+    const one = judged.of(file, at);
     for (const placed of one.findings) {
       if (old?.holdsBack(placed.finding) === true) keep(placed, 'baseline');
       else findings.push(placed);

@@ -1,34 +1,69 @@
 import type { FileId } from '../base/brand.ts';
 import { type Reached, reachedFrom } from '../check/state/affected.ts';
 import { type Comparison, changedHashes, compared } from '../check/state/compare.ts';
+import { type ChangedFiles, coverageNow, pathsKept } from '../check/state/details.ts';
 import { hashOf } from '../check/state/key-hash.ts';
-import type { AboutState, LibraryState } from '../check/state/library-state.ts';
-import { markLength } from '../check/state/library-state.ts';
-import type { FilesState, Step } from '../check/state/next-state.ts';
-import { coverageIn, filesState, nextState, nothingReached, pathsKept } from '../check/state/next-state.ts';
+import type { KnownLibrary } from '../check/state/known-library.ts';
+import { type AboutState, type LaterState, namesOf } from '../check/state/library-state.ts';
+import { type FreshFile, laterState, type Step } from '../check/state/next-state.ts';
 import { RestingFiles } from '../check/state/resting-files.ts';
 import { sameAnswers } from '../check/state/same-answers.ts';
-import { wasOpened } from '../check/state/traits.ts';
+import { isPlain, wasOpened } from '../check/state/traits.ts';
 import type { Elsewhere } from '../check/together/elsewhere.ts';
-import type { OpenedFile } from '../host/library-files.ts';
-import type { FileRecord } from '../library/file-record.ts';
+import { contentOf, isStill, type OpenedFile } from '../host/library-files.ts';
 import { keptKey } from '../library/keys.ts';
+import type { ListedFile } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import type { JudgedFile, JudgedLibrary } from './judged-library.ts';
-import { aboutOf, fromKeptForm, judgedBy, keptForm } from './judged-library.ts';
+import { aboutOf, dayNamedIn, fromKeptForm, judgedBy, keptForm } from './judged-library.ts';
 import type { KeptDocuments } from './kept-documents.ts';
 import type { BegunLibrary } from './open-library.ts';
 import { loadedFrom } from './open-library.ts';
 
 export interface Resuming {
-  /** Each file as the disk has it, in the order of the library's. Taken over: one that is read is let go. */
-  readonly opened: (OpenedFile | undefined)[];
-  readonly marks: Uint8Array;
+  readonly known: KnownLibrary;
   /** Undefined where they are not looked at. */
   readonly documents: KeptDocuments | undefined;
-  readonly before: LibraryState;
   /** Who judges some of the files beside us. */
   readonly elsewhere: Elsewhere;
+}
+
+/** The files of a library as the disk has them beside what is known of them. */
+export interface LookedAt extends Comparison {
+  readonly ids: readonly FileId[];
+  readonly names: string;
+  /** By their places: each file that is new or has other content. */
+  readonly opened: ReadonlyMap<number, OpenedFile>;
+  /** Of the others those that bytes alone do not tell. */
+  readonly odd: ReadonlyMap<number, OpenedFile>;
+}
+
+/** Looks at every file's bytes. `open` gives a file as it is now. */
+export function lookedAt(
+  { found, files, settings }: BegunLibrary,
+  known: KnownLibrary,
+  open: (listed: ListedFile) => OpenedFile,
+): LookedAt {
+  const ids = files.map(({ file }) => file);
+  const names = namesOf(ids);
+  const opened = new Map<number, OpenedFile>();
+  const odd = new Map<number, OpenedFile>();
+  const isSame = (place: number, at: number): boolean => {
+    const listed = files[at];
+    if (listed === undefined) return false;
+    const isOnDisk = isPlain(known.traits(place)) && listed !== settings?.listed;
+    if (isOnDisk && isStill(found.root, listed, known.contentIn(place))) return true;
+    const one = open(listed);
+    const content = contentOf(one);
+    const isAlike = content.is === (isPlain(known.traits(place)) ? 'plain' : 'odd');
+    const isStillSo = isAlike && Buffer.compare(content.bytes, known.content(place)) === 0;
+    (isStillSo ? odd : opened).set(at, one);
+    return isStillSo;
+  };
+  const comparison = compared(known, names, ids, isSame);
+  for (const [at, listed] of files.entries())
+    if (comparison.was[at] === -1 && !opened.has(at)) opened.set(at, open(listed));
+  return { ...comparison, ids, names, opened, odd };
 }
 
 /** A library taken up where an earlier check left it: only what has other bytes is read, only what that reaches is judged. */
@@ -36,55 +71,53 @@ export class ResumedLibrary {
   readonly judged: JudgedLibrary;
   /** True when there is nothing new to know of the library. */
   readonly isAsBefore: boolean;
-  readonly #given: Resuming;
+  readonly #documents: KeptDocuments | undefined;
   readonly #step: Step;
-  readonly #files: FilesState;
-  readonly #about: AboutState;
+  readonly #about: Omit<AboutState, 'documents'>;
   readonly #now = new Map<FileId, JudgedFile>();
 
-  constructor(begun: BegunLibrary, given: Resuming) {
-    this.#given = given;
-    const { before, documents, marks, elsewhere } = given;
+  constructor(begun: BegunLibrary, looked: LookedAt, { known, documents, elsewhere }: Resuming) {
+    this.#documents = documents;
     const { engine, files, leftOut } = begun;
-    const ids = files.map(({ file }) => file);
-    const comparison = compared(before, ids, marks);
-    engine.library.rest(restingIn(begun, given, comparison));
-    const fresh = freshRecords(begun, given, comparison);
-    const texts = comparison.was.map((was, at) => (was === undefined ? fresh.get(at)?.text : textBefore(before, was)));
-    const named = ids.map((file, at) => ({ file, was: comparison.was[at], text: texts[at] ?? 'not-opened' }));
-    const isSame = fresh.size === 0 && comparison.gone.length === 0;
-    const step = { files: named, marks, before, engine, elsewhere, reached: nothingReached };
-    this.#files = isSame ? before : filesState(step);
-    const others = documents?.lookAt(isSame ? pathsIn(before) : pathsKept(this.#files), before.about.documents) ?? [];
+    const { was, gone, ids, names } = looked;
+    engine.library.rest(restingIn(begun, known, looked, documents));
+    const fresh = freshFiles(begun, looked);
+    const isSame = fresh.size === 0 && gone.length === 0;
+    const changed = { known, was, gone, records: [...fresh.values()].map(({ record }) => record) };
+    const paths = isSame ? pathsIn(known) : pathsKept(changed);
+    const others = documents?.lookAt(paths, known.about.documents) ?? [];
     this.isAsBefore = isSame && others.length === 0;
-    const reached = this.isAsBefore ? nothingReached : reachedBy(begun, given, comparison, fresh, others);
-    this.#step = { ...step, reached };
-    const coverage = isSame ? before.about.coverage : coverageIn(this.#files);
-    this.#about = { coverage, documents: [] };
-    const unread = texts.filter((text) => text === 'not-opened').length;
-    this.judged = { files, leftOut, about: aboutOf(engine, files, { unread, coverage }), of: this.#asking(ids) };
+    const reached = this.isAsBefore ? nothingReached : reachedBy(begun, changed, others);
+    this.#step = { known, names, files: ids, was, fresh, reached, engine, elsewhere };
+    const coverage = isSame ? known.about.coverage : coverageNow(changed);
+    const unread = isSame ? known.about.unread : unreadIn(changed, fresh);
+    this.#about = { coverage, unread, dayNamed: isSame ? known.about.dayNamed : dayNamedIn(engine) };
+    this.judged = { files, leftOut, about: aboutOf(engine, files, this.#about), of: this.#asking() };
     begun.options.progress.end();
   }
 
   /** What to remember of the library, every file of which was asked for; undefined where it changed meanwhile. */
-  state(): LibraryState | undefined {
-    const documents = this.#given.documents === undefined ? [] : this.#given.documents.digests();
-    this.#given.documents?.end();
+  state(): LaterState | undefined {
+    const documents = this.#documents === undefined ? [] : this.#documents.digests();
+    this.#documents?.end();
     if (documents === undefined) return undefined;
-    const state = nextState(this.#step, this.#files, { ...this.#about, documents }, (file) => this.#kept(file));
-    // A fault of ours is found again each time.
-    for (const [at, { file }] of this.#step.files.entries())
-      if (hasOwnFault(this.#now.get(file))) state.marks.fill(0, at * markLength, (at + 1) * markLength);
-    return state;
+    return laterState(
+      this.#step,
+      { ...this.#about, documents },
+      {
+        findings: (file) => this.#kept(file),
+        // A fault of ours is found again each time.
+        isDoubtful: (file) => hasOwnFault(this.#now.get(file)),
+      },
+    );
   }
 
-  #asking(ids: readonly FileId[]): (file: FileId) => JudgedFile {
-    const { files, reached, before, engine, elsewhere } = this.#step;
-    const places = new Map(ids.map((file, at) => [file, files[at]?.was]));
+  #asking(): (file: FileId, at: number) => JudgedFile {
+    const { was, reached, known, engine, elsewhere } = this.#step;
     const judge = judgedBy(engine, elsewhere);
-    return (file) => {
-      const place = places.get(file);
-      if (place !== undefined && !reached.files.has(place)) return fromKeptForm(file, before.findings.row(place));
+    return (file, at) => {
+      const place = was[at] ?? -1;
+      if (place >= 0 && !reached.files.has(place)) return fromKeptForm(file, known.findings(place));
       const one = this.#now.get(file) ?? judge(file);
       this.#now.set(file, one);
       return one;
@@ -97,60 +130,58 @@ export class ResumedLibrary {
   }
 }
 
-function restingIn(begun: BegunLibrary, { before, opened, documents }: Resuming, { was }: Comparison): RestingFiles {
-  const places = new Map<number, number>();
-  for (const [at, place] of was.entries()) if (place !== undefined) places.set(place, at);
-  return new RestingFiles(before, places.keys(), {
+const nothingReached: Reached = { files: new Set(), answers: new Set() };
+
+function restingIn(
+  begun: BegunLibrary,
+  known: KnownLibrary,
+  { was, odd }: LookedAt,
+  documents: KeptDocuments | undefined,
+): RestingFiles {
+  return new RestingFiles(known, was, {
     read: (place) => {
-      const one = opened[places.get(place) ?? -1];
-      if (one === undefined) throw new RangeError(`no file rests at ${place}`);
-      return recordOf(loadedFrom(one, begun.options.typed));
+      const at = was.indexOf(place);
+      const listed = begun.files[at];
+      if (listed === undefined) throw new RangeError(`no file rests at ${place}`);
+      const { file, problems } = listed;
+      const opened = odd.get(at) ?? { file, problems, content: { bytes: known.content(place) } };
+      return recordOf(loadedFrom(opened, begun.options.typed));
     },
     keptFile: (path) => documents?.read(path),
   });
 }
 
-interface Fresh {
-  readonly record: FileRecord;
-  readonly text: 'opened' | 'not-opened';
-}
-
 /** Reads what is new or has other content into the engine. By its place among the files. */
-function freshRecords(begun: BegunLibrary, { opened }: Resuming, { was }: Comparison): ReadonlyMap<number, Fresh> {
+function freshFiles(begun: BegunLibrary, { opened }: LookedAt): ReadonlyMap<number, FreshFile> {
   const { engine, files, settings, options } = begun;
-  const fresh = new Map<number, Fresh>();
-  for (const [at, listed] of files.entries()) {
-    const one = opened[at];
-    if (was[at] !== undefined || one === undefined) continue;
-    opened[at] = undefined;
+  const fresh = new Map<number, FreshFile>();
+  for (const [at, one] of [...opened].sort(([a], [b]) => a - b)) {
+    const listed = files[at];
+    if (listed === undefined) continue;
     const loaded = loadedFrom(one, options.typed);
     const known = listed === settings?.listed ? engine.library.record(listed.file) : undefined;
     const record = known ?? recordOf(loaded);
     if (known === undefined) engine.put(record);
-    fresh.set(at, { record, text: loaded.text === undefined ? 'not-opened' : 'opened' });
+    const text = loaded.text === undefined ? 'not-opened' : 'opened';
+    fresh.set(at, { record, text, content: contentOf(one) });
     options.progress.step(at + 1, files.length);
   }
   return fresh;
 }
 
-function reachedBy(
-  { engine }: BegunLibrary,
-  { before }: Resuming,
-  { gone }: Comparison,
-  fresh: ReadonlyMap<number, Fresh>,
-  documents: readonly string[],
-): Reached {
-  const records = [...fresh.values()].map(({ record }) => record);
-  const changed = new Set(changedHashes(before, gone, records));
+function reachedBy({ engine }: BegunLibrary, { known, gone, records }: ChangedFiles, documents: readonly string[]) {
+  const changed = new Set(changedHashes(known, gone, records));
   for (const path of documents) changed.add(hashOf(keptKey(path)));
-  return reachedFrom(changed, before, sameAnswers(before, engine));
+  return reachedFrom(changed, known, sameAnswers(known, engine));
 }
 
-function textBefore(before: LibraryState, place: number): Fresh['text'] {
-  return wasOpened(before.traits[place] ?? 0) ? 'opened' : 'not-opened';
+function unreadIn({ known, was }: ChangedFiles, fresh: ReadonlyMap<number, FreshFile>): number {
+  let unread = [...fresh.values()].filter(({ text }) => text === 'not-opened').length;
+  for (const place of was) if (place >= 0 && !wasOpened(known.traits(place))) unread++;
+  return unread;
 }
 
-function pathsIn({ about }: LibraryState): readonly string[] {
+function pathsIn({ about }: KnownLibrary): readonly string[] {
   return about.documents.flatMap(([path]) => (path === '' ? [] : [path]));
 }
 

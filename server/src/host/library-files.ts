@@ -6,7 +6,7 @@ import { glimpseOf, openingProblem, refusedProblem } from '../library/listed-fil
 import type { LoadedFile } from '../library/loaded-file.ts';
 import { decodeBytes } from '../syntax/decode.ts';
 import { staysInside } from './library-paths.ts';
-import { type Bytes, readBytes } from './read-text.ts';
+import { type Bytes, holdsBytes, readBytes } from './read-text.ts';
 
 /** One listed file as the disk had it, not yet read as text. */
 export interface OpenedFile {
@@ -21,6 +21,30 @@ export function openFile(root: string, { file, path, problems, opens }: ListedFi
   if (opens === 'no') return { file, problems, content: undefined };
   if (!staysInside(path)) return { file, problems: [...problems, refusedProblem()], content: undefined };
   return { file, problems, content: readBytes(`${root}${sep}${path}`) };
+}
+
+/** Where bytes lie. */
+export interface Stretch {
+  readonly bytes: Uint8Array;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Whether the listed file is one about which there is nothing to say but its bytes, and has these. */
+export function isStill(root: string, { path, problems, opens }: ListedFile, { bytes, from, to }: Stretch): boolean {
+  if (opens === 'no' || problems.length > 0 || !staysInside(path)) return false;
+  return holdsBytes(`${root}${sep}${path}`, bytes, from, to);
+}
+
+/** All that is to say about what was opened, so that no two that differ say the same. A plain file is told by its bytes alone. */
+export function contentOf({ problems, content }: OpenedFile): {
+  readonly is: 'plain' | 'odd';
+  readonly bytes: Uint8Array;
+} {
+  const isRead = content !== undefined && 'bytes' in content;
+  if (isRead && problems.length === 0) return { is: 'plain', bytes: content.bytes };
+  const what = JSON.stringify([problems, isRead ? 'read' : (content?.refused ?? '')]);
+  return { is: 'odd', bytes: Buffer.concat([Buffer.from(`${what}\n`), isRead ? content.bytes : new Uint8Array()]) };
 }
 
 /** The text of an opened file, or what is wrong with it. */

@@ -29,6 +29,29 @@ export function readBytes(path: string, limit: number = byteLimit): Bytes {
   }
 }
 
+const compared = Buffer.from(new ArrayBuffer(1 << 17));
+
+/**
+ * Whether the file has these bytes, and no more. Only for what a listing found to be an ordinary file: nothing else is asked about it, since
+ * what it holds is all that is compared. Never throws.
+ */
+export function holdsBytes(path: string, bytes: Uint8Array, from: number, to: number): boolean {
+  const length = to - from;
+  // One byte more, so that a file that goes on is seen.
+  const room = length < compared.length ? compared : Buffer.allocUnsafeSlow(length + 1);
+  try {
+    const handle = openSync(path, openFlags);
+    try {
+      if (readSync(handle, room, 0, length + 1, null) !== length) return false;
+      return room.compare(bytes, from, to, 0, length) === 0;
+    } finally {
+      closeSync(handle);
+    }
+  } catch {
+    return false;
+  }
+}
+
 /** One byte more than the file had when it was opened, so that a file that grows meanwhile is seen. */
 function readAll(handle: number, size: number, limit: number): Bytes {
   let buffer = roomFor(size + 1);

@@ -1,5 +1,15 @@
-import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeSync,
+} from 'node:fs';
 import { isAbsolute, join } from 'node:path';
 
 /*
@@ -19,43 +29,85 @@ export function resultsFolder(env: Readonly<Record<string, string | undefined>>)
   return place === undefined || !isAbsolute(place) ? undefined : join(place, 'traywright');
 }
 
-const ending = '.result';
+/** What is kept of a subject: a large part that is written seldom, and a small one that says what became of it since. */
+export type ResultPart = 'first' | 'later';
+
+const endings: Readonly<Record<ResultPart, string>> = { first: '.result', later: '.later' };
 const daysKept = 30;
 const largest = 200_000_000;
 
-/** The file for one subject: its name gives nothing away. */
-function pathFor(folder: string, subject: string): string {
-  return join(folder, `${createHash('sha256').update(subject).digest('hex').slice(0, 32)}${ending}`);
+/** The file for one subject: its name gives nothing away. Whoever reads it looks whether it is of that subject. */
+function pathFor(folder: string, subject: string, part: ResultPart): string {
+  const numbers = [0x811c9dc5, 0x9e3779b9, 0x85ebca6b, 0xc2b2ae35].map((begin) => numberOf(subject, begin));
+  return join(folder, `${numbers.map((number) => number.toString(16).padStart(8, '0')).join('')}${endings[part]}`);
 }
 
-/** What was kept for the subject under exactly this key, whole; undefined otherwise. Begins at a multiple of eight in memory. */
-export function readResult(folder: string, subject: string, key: string): Uint8Array | undefined {
+function numberOf(subject: string, begin: number): number {
+  let number = begin;
+  for (let at = 0; at < subject.length; at++) {
+    number = Math.imul(number ^ subject.charCodeAt(at), 0x01000193);
+    number ^= number >>> 15;
+  }
+  return number >>> 0;
+}
+
+/** What was kept for the subject; undefined where there is nothing. Begins at a multiple of eight in memory. */
+export function readResult(folder: string, subject: string, part: ResultPart): Uint8Array | undefined {
+  const path = pathFor(folder, subject, part);
   try {
-    const bytes = readFileSync(pathFor(folder, subject));
-    const body = bytes.subarray(headLength);
-    if (bytes.toString('latin1', 0, headLength) !== headOf(key, body)) return undefined;
-    return bytes.byteOffset % 8 === 0 ? body : new Uint8Array(body);
+    const bytes = readFileSync(path);
+    return bytes.byteOffset % 8 === 0 ? bytes : new Uint8Array(bytes);
   } catch {
     return undefined;
   }
 }
 
-/** Keeps one result a subject, in place of the one before. Readable by this user alone: it quotes the library. */
-export function writeResult(folder: string, subject: string, key: string, body: Uint8Array): void {
-  if (body.length > largest) return;
-  const target = pathFor(folder, subject);
-  const beside = `${target}.${crypto.randomUUID()}.tmp`;
+/** Keeps a part of a result in place of the one before. Readable by this user alone: it quotes the library. */
+export function writeResult(folder: string, subject: string, part: ResultPart, pieces: readonly Uint8Array[]): void {
+  if (pieces.reduce((sum, { length }) => sum + length, 0) > largest) return;
+  const target = pathFor(folder, subject, part);
+  const beside = `${target}.${oddName()}.tmp`;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    writeFileSync(beside, Buffer.concat([Buffer.from(headOf(key, body), 'latin1'), body]), {
-      flag: 'wx',
-      mode: 0o600,
-    });
+    writePieces(beside, pieces);
     renameSync(beside, target);
-    forgetOld(folder);
+    if (part === 'first') forgetOld(folder);
+    else stillUsed(pathFor(folder, subject, 'first'));
   } catch {
     forget(beside);
   }
+}
+
+/** Takes away what is kept of the subject in this part. */
+export function forgetResult(folder: string, subject: string, part: ResultPart): void {
+  forget(pathFor(folder, subject, part));
+}
+
+function writePieces(path: string, pieces: readonly Uint8Array[]): void {
+  const handle = openSync(path, 'wx', 0o600);
+  try {
+    for (const piece of pieces)
+      for (let written = 0; written < piece.length; ) written += writeSync(handle, piece, written);
+  } finally {
+    closeSync(handle);
+  }
+}
+
+/** No two that are written at a time have the same. */
+function oddName(): string {
+  return [0, 1]
+    .map(() =>
+      Math.trunc(Math.random() * 2 ** 32)
+        .toString(16)
+        .padStart(8, '0'),
+    )
+    .join('');
+}
+
+/** It is old, but what was written beside it rests on it. */
+function stillUsed(path: string): void {
+  const now = Date.now() / 1000;
+  utimesSync(path, now, now);
 }
 
 function forget(path: string): void {
@@ -66,19 +118,11 @@ function forget(path: string): void {
   }
 }
 
-const headLength = 152;
-
-/** The key, and what tells a whole body from a cut or damaged one. */
-function headOf(key: string, body: Uint8Array): string {
-  const head = `traywright-library ${key} ${createHash('sha256').update(body).digest('hex')}`;
-  return `${head.padEnd(headLength - 1)}\n`;
-}
-
 /** Results of libraries that are no longer checked, and what a run that was killed left behind. Only files of our own names. */
 function forgetOld(folder: string): void {
   const oldest = Date.now() - daysKept * 86_400_000;
   for (const name of readdirSync(folder)) {
-    if (!/^[0-9a-f]{32}\.result(\.[0-9a-f-]{36}\.tmp)?$/.test(name)) continue;
+    if (!/^[0-9a-f]{32}\.(?:result|later)(?:\.[0-9a-f-]{16,36}\.tmp)?$/.test(name)) continue;
     const path = join(folder, name);
     if ((statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? oldest) < oldest) rmSync(path, { force: true });
   }

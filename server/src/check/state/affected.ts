@@ -1,5 +1,4 @@
-import { HashSet } from './key-hash.ts';
-import type { KnownAnswers, LibraryState } from './library-state.ts';
+import type { KnownLibrary } from './known-library.ts';
 
 /** What a change reaches. */
 export interface Reached {
@@ -17,31 +16,23 @@ export interface AnswersAgain {
 }
 
 /** `changed`: the numbers of keys whose readers may find something else now. */
-export function reachedFrom(changed: Iterable<number>, state: LibraryState, again?: AnswersAgain): Reached {
-  const begin = [...changed];
-  again?.rest(answersReached(setOf(begin), state.answers));
-  const keys = setOf(begin);
-  const answers = answersReached(keys, state.answers, again);
+export function reachedFrom(changed: ReadonlySet<number>, known: KnownLibrary, again?: AnswersAgain): Reached {
+  again?.rest(answersReached(new Set(changed), known));
+  const keys = new Set(changed);
+  const answers = answersReached(keys, known, again);
   const files = new Set<number>();
-  for (let place = 0; place < state.reads.count; place++) if (keys.hasAnyOf(state.reads, place)) files.add(place);
+  for (const key of keys) for (const place of known.readers(key)) files.add(place);
   return { files, answers };
 }
 
-function setOf(hashes: readonly number[]): HashSet {
-  const keys = new HashSet();
-  for (const hash of hashes) keys.add(hash);
-  return keys;
-}
-
-/** Answers rest on answers: this goes on until nothing new is reached. Adds the keys of those that don't stay to `keys`. */
-function answersReached(keys: HashSet, { keys: own, reads }: KnownAnswers, again?: AnswersAgain): ReadonlySet<number> {
+/** Answers rest on answers. Adds the keys of those that don't stay to `keys`: a set that grows while it is walked is walked to its end. */
+function answersReached(keys: Set<number>, { answers }: KnownLibrary, again?: AnswersAgain): ReadonlySet<number> {
   const reached = new Set<number>();
-  for (let before = -1; before !== keys.size; ) {
-    before = keys.size;
-    for (let place = 0; place < own.length; place++) {
-      if (reached.has(place) || !keys.hasAnyOf(reads, place)) continue;
+  for (const key of keys) {
+    for (const place of answers.readers(key)) {
+      if (reached.has(place)) continue;
       reached.add(place);
-      if (again?.stays(place) !== true) keys.add(own[place] ?? 0);
+      if (again?.stays(place) !== true) keys.add(answers.key(place));
     }
   }
   return reached;

@@ -1,90 +1,100 @@
 import type { GivenAnswer } from '../../library/view.ts';
 import type { KeyHashes } from './key-hash.ts';
-import type { BriefAnswer, KnownAnswers } from './library-state.ts';
+import {
+  briefBytes,
+  type FirstAnswers,
+  type HeldAnswers,
+  type KnownAnswers,
+  type LaterAnswers,
+} from './known-answers.ts';
+import { indexOf } from './number-index.ts';
 import { RowsWriter } from './rows.ts';
 
 /** The answers given now as they are kept. */
 export function answersGiven(given: Iterable<GivenAnswer>, hashes: KeyHashes): KnownAnswers {
   const writer = new AnswersWriter();
-  for (const { key, reads, query, argument, words } of given)
-    writer.add(hashes.one(key), hashes.of(reads), words === undefined ? undefined : [query, argument, words]);
-  return writer.done();
-}
-
-/**
- * The answers that still hold, and those given now, be it by several who worked beside each other. Two answers may share the number of
- * their key, so one is never taken to be another unless it rests on the very same. What was given now is in the order of its numbers,
- * whoever gave it and when.
- */
-export function nextAnswers(
-  before: KnownAnswers,
-  reached: ReadonlySet<number>,
-  given: readonly KnownAnswers[],
-): KnownAnswers {
-  const asked = new Set(given.flatMap(({ keys }) => [...keys]));
-  const held = new Set<string>();
-  for (const [place, key] of before.keys.entries())
-    if (asked.has(key) && !reached.has(place)) held.add(nameOf(key, before.reads.row(place)));
-  const writer = new AnswersWriter();
-  writer.addAllBut(reached, before);
-  const fresh = given.flatMap((answers) => [...answersIn(answers)]);
-  for (const { key, row, brief } of fresh.sort((a, b) => a.key - b.key || inOrder(a.row, b.row))) {
-    const name = nameOf(key, row);
-    if (!held.has(name)) writer.add(key, row, brief);
-    held.add(name);
+  for (const { key, reads, query, argument, words } of given) {
+    const brief = words === undefined ? new Uint8Array() : briefBytes({ query, argument, words });
+    writer.add({ key: hashes.one(key), reads: hashes.of(reads), brief });
   }
   return writer.done();
 }
 
-type BriefWords = readonly [query: string, argument: string, words: string];
+/**
+ * What became of the answers: those that a change reached hold no longer, and those given now come to them, be it by several who worked
+ * beside each other. Two answers may share the number of their key, so one is never taken to be another unless it rests on the very same.
+ */
+export function laterAnswers(
+  before: HeldAnswers,
+  reached: ReadonlySet<number>,
+  given: readonly KnownAnswers[],
+): LaterAnswers {
+  const gone = new Set(before.later.gone);
+  const fresh: AnswerRow[] = [];
+  const begin = before.first.keys.length;
+  for (const place of reached) if (place < begin) gone.add(place);
+  for (const at of before.later.added.keys.keys()) if (!reached.has(begin + at)) fresh.push(rowOf(before, begin + at));
+  for (const row of given.flatMap(rowsOf)) {
+    const isHeld = before
+      .named(row.key)
+      .some((place) => !reached.has(place) && isAlike(before.reads(place), row.reads));
+    if (!isHeld) fresh.push(row);
+  }
+  return { gone, added: inOrder(fresh) };
+}
+
+/** All that hold, as if they were kept for the first time. */
+export function firstAnswers(before: HeldAnswers): FirstAnswers {
+  const all = inOrder([...before.all()].map((place) => rowOf(before, place)));
+  return { ...all, readers: indexOf(all.reads) };
+}
 
 interface AnswerRow {
   readonly key: number;
-  readonly row: Uint32Array;
-  readonly brief: BriefWords | undefined;
+  readonly reads: ArrayLike<number>;
+  readonly brief: Uint8Array;
 }
 
-function* answersIn({ keys, reads, brief }: KnownAnswers): Iterable<AnswerRow> {
-  const words = new Map(brief.map(([place, ...others]): [number, BriefWords] => [place, others]));
-  for (const [place, key] of keys.entries()) yield { key, row: reads.row(place), brief: words.get(place) };
+function rowsOf({ keys, reads, brief }: KnownAnswers): readonly AnswerRow[] {
+  return [...keys].map((key, place) => ({ key, reads: reads.row(place), brief: brief.row(place) }));
+}
+
+function rowOf(held: HeldAnswers, place: number): AnswerRow {
+  return { key: held.key(place), reads: held.reads(place), brief: held.briefBytes(place) };
+}
+
+/** In the order of their numbers, whoever gave them and when; each once. */
+function inOrder(rows: readonly AnswerRow[]): KnownAnswers {
+  const writer = new AnswersWriter();
+  let last: AnswerRow | undefined;
+  for (const row of rows.toSorted((a, b) => a.key - b.key || compared(a.reads, b.reads))) {
+    if (last?.key !== row.key || !isAlike(last.reads, row.reads)) writer.add(row);
+    last = row;
+  }
+  return writer.done();
 }
 
 class AnswersWriter {
   readonly #keys: number[] = [];
   readonly #reads = new RowsWriter<Uint32Array>(Uint32Array);
-  readonly #brief: BriefAnswer[] = [];
+  readonly #brief = new RowsWriter<Uint8Array>(Uint8Array);
 
-  add(key: number, row: ArrayLike<number>, brief: BriefWords | undefined): void {
-    if (brief !== undefined) this.#brief.push([this.#keys.length, ...brief]);
+  add({ key, reads, brief }: AnswerRow): void {
     this.#keys.push(key);
-    this.#reads.add(row);
-  }
-
-  /** Those at all places but a few, in stretches: there are tens of thousands. */
-  addAllBut(few: ReadonlySet<number>, { keys, reads, brief }: KnownAnswers): void {
-    const places = new Uint32Array(keys.length);
-    let from = 0;
-    for (let place = 0; place <= keys.length; place++) {
-      const key = few.has(place) ? undefined : keys[place];
-      if (key !== undefined) places[place] = this.#keys.push(key) - 1;
-      else {
-        this.#reads.addRows(reads, from, place);
-        from = place + 1;
-      }
-    }
-    for (const [place, ...words] of brief) if (!few.has(place)) this.#brief.push([places[place] ?? 0, ...words]);
+    this.#reads.add(reads);
+    this.#brief.add(brief);
   }
 
   done(): KnownAnswers {
-    return { keys: Uint32Array.from(this.#keys), reads: this.#reads.done(), brief: this.#brief };
+    return { keys: Uint32Array.from(this.#keys), reads: this.#reads.done(), brief: this.#brief.done() };
   }
 }
 
-function nameOf(key: number, reads: ArrayLike<number>): string {
-  return `${key}:${Array.prototype.join.call(reads, ',')}`;
+function isAlike(a: ArrayLike<number>, b: ArrayLike<number>): boolean {
+  return a.length === b.length && compared(a, b) === 0;
 }
 
-function inOrder(a: Uint32Array, b: Uint32Array): number {
+function compared(a: ArrayLike<number>, b: ArrayLike<number>): number {
   for (let at = 0; at < a.length && at < b.length; at++) {
     const difference = (a[at] ?? 0) - (b[at] ?? 0);
     if (difference !== 0) return difference;

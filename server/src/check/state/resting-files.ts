@@ -5,96 +5,72 @@ import type { IndexKey } from '../../library/keys.ts';
 import type { UnreadFiles } from '../../library/unread-files.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import { hashOf } from './key-hash.ts';
-import type { LibraryState } from './library-state.ts';
+import type { KnownLibrary } from './known-library.ts';
 import { kindIn } from './traits.ts';
 
-/** How to open what rests, by its place in the state. */
+/** How to open what rests, by its place in what is known. */
 export interface Opening {
   read(place: number): FileRecord;
   keptFile(path: string): KeptFile | undefined;
 }
 
-/** The files of a state whose content is still the same, as a library rests on them. */
+/** The known files whose content is still the same, as a library rests on them. */
 export class RestingFiles implements UnreadFiles {
-  readonly #state: LibraryState;
-  readonly #places: ReadonlyMap<FileId, number>;
+  readonly #known: KnownLibrary;
+  readonly #isSame: Uint8Array;
   readonly #opening: Opening;
-  #index: ExportIndex | undefined;
+  #places: ReadonlyMap<string, number> | undefined;
 
-  /** `same`: the places in the state of the files that are as they were. */
-  constructor(state: LibraryState, same: Iterable<number>, opening: Opening) {
-    this.#state = state;
+  /** `same`: the places of the files that are as they were; others, below nought, are passed over. */
+  constructor(known: KnownLibrary, same: Iterable<number>, opening: Opening) {
+    this.#known = known;
     this.#opening = opening;
-    this.#places = new Map([...same].map((place) => [state.files[place] as FileId, place]));
+    this.#isSame = new Uint8Array(known.count);
+    for (const place of same) if (place >= 0) this.#isSame[place] = 1;
   }
 
   has(file: FileId): boolean {
-    return this.#places.has(file);
+    return this.#placeOf(file) >= 0;
   }
 
-  files(): Iterable<FileId> {
-    return this.#places.keys();
+  *files(): Iterable<FileId> {
+    for (const [place, file] of this.#known.files.entries()) if (this.#isSame[place] === 1) yield file as FileId;
   }
 
   *exporters(key: IndexKey): Iterable<FileId> {
-    this.#index ??= new ExportIndex(this.#state);
-    for (const place of this.#index.placesOf(hashOf(key))) {
-      const file = this.#state.files[place] as FileId;
-      if (this.#places.has(file)) yield file;
-    }
+    for (const place of this.#known.exporters(hashOf(key)))
+      if (this.#isSame[place] === 1) yield this.#known.files[place] as FileId;
   }
 
   *idsOf(kind: Kind): Iterable<readonly [FileId, string]> {
-    for (const file of this.#places.keys()) {
-      const id = this.idOf(file, kind);
-      if (id !== undefined) yield [file, id];
+    for (let place = 0; place < this.#known.count; place++) {
+      const id = this.#isSame[place] === 1 ? this.#idAt(place, kind) : undefined;
+      if (id !== undefined) yield [this.#known.files[place] as FileId, id];
     }
   }
 
   idOf(file: FileId, kind: Kind): string | undefined {
-    const place = this.#places.get(file) ?? -1;
-    const id = this.#state.ids[place] ?? '';
-    return id !== '' && kindIn(this.#state.traits[place] ?? 0) === kind ? id : undefined;
+    return this.#idAt(this.#placeOf(file), kind);
   }
 
   read(file: FileId): FileRecord {
-    return this.#opening.read(this.#places.get(file) ?? -1);
+    return this.#opening.read(this.#placeOf(file));
   }
 
   keptFile(path: string): KeptFile | undefined {
     return this.#opening.keptFile(path);
   }
-}
 
-/** Who exports the key of a number: chains of places in one table, made in a single pass. */
-class ExportIndex {
-  readonly #values: Uint32Array;
-  readonly #owners: Uint32Array;
-  readonly #first: Int32Array;
-  readonly #next: Int32Array;
-  readonly #mask: number;
-
-  constructor({ exports }: LibraryState) {
-    const { values, ends } = exports;
-    const size = 1 << Math.ceil(Math.log2(Math.max(16, values.length)));
-    this.#mask = size - 1;
-    this.#values = values;
-    this.#first = new Int32Array(size).fill(-1);
-    this.#next = new Int32Array(values.length);
-    this.#owners = new Uint32Array(values.length);
-    let at = 0;
-    for (let place = 0; place < ends.length; place++) {
-      for (const end = ends[place] ?? 0; at < end; at++) {
-        const slot = (values[at] ?? 0) & this.#mask;
-        this.#owners[at] = place;
-        this.#next[at] = this.#first[slot] ?? -1;
-        this.#first[slot] = at;
-      }
-    }
+  #idAt(place: number, kind: Kind): string | undefined {
+    if (place < 0 || kindIn(this.#known.traits(place)) !== kind) return undefined;
+    const id = this.#known.id(place);
+    return id === '' ? undefined : id;
   }
 
-  *placesOf(hash: number): Iterable<number> {
-    for (let at = this.#first[hash & this.#mask] ?? -1; at >= 0; at = this.#next[at] ?? -1)
-      if (this.#values[at] === hash) yield this.#owners[at] ?? 0;
+  /** -1 for a file that is new or has other content. */
+  #placeOf(file: FileId): number {
+    this.#places ??= new Map(this.#known.files.map((name, place) => [name, place]));
+    const place = this.#places.get(file) ?? -1;
+    return this.#isSame[place] === 1 ? place : -1;
   }
 }

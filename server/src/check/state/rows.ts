@@ -17,12 +17,21 @@ export class Rows<N extends Numbers> {
 
   /** A view of one list; empty where there is none. */
   row(index: number): N {
-    return this.between(index, index + 1);
+    return this.values.subarray(this.#endOf(index - 1), this.#endOf(index)) as N;
   }
 
-  /** The lists from the first up to the second, joined. */
-  between(from: number, to: number): N {
-    return this.values.subarray(this.#endOf(from - 1), this.#endOf(to - 1)) as N;
+  /** Where the list begins and ends. */
+  bounds(index: number): readonly [from: number, to: number] {
+    return [this.#endOf(index - 1), this.#endOf(index)];
+  }
+
+  /** Tells of each list that holds the number, once for each time. */
+  eachWith(number: number, tell: (index: number) => void): void {
+    for (let at = this.values.indexOf(number); at >= 0; at = this.values.indexOf(number, at + 1)) {
+      let index = 0;
+      while ((this.ends[index] ?? 0) <= at) index++;
+      tell(index);
+    }
   }
 
   /** False for what no writer made. */
@@ -57,15 +66,6 @@ export class RowsWriter<N extends Numbers> {
     this.#length += row.length;
     this.#ends.push(this.#length);
     if (row.length > 0) this.#parts.push(row);
-  }
-
-  /** Lists of another piece of memory, from the first up to the second. */
-  addRows(rows: Rows<N>, from: number, to: number): void {
-    const part = rows.between(from, to);
-    const begin = (rows.ends[from - 1] ?? 0) - this.#length;
-    for (let index = from; index < to; index++) this.#ends.push((rows.ends[index] ?? 0) - begin);
-    this.#length += part.length;
-    if (part.length > 0) this.#parts.push(part);
   }
 
   done(): Rows<N> {

@@ -1,5 +1,5 @@
 import type { FileId } from '../../base/brand.ts';
-import type { KnownAnswers } from '../state/library-state.ts';
+import type { KnownAnswers } from '../state/known-answers.ts';
 
 /** What others found out who judge a part of the same library beside us. */
 export interface Elsewhere {

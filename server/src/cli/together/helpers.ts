@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import type { FileId } from '../../base/brand.ts';
 import type { Engine } from '../../check/engine.ts';
-import type { KnownAnswers } from '../../check/state/library-state.ts';
+import type { KnownAnswers } from '../../check/state/known-answers.ts';
 import type { Elsewhere } from '../../check/together/elsewhere.ts';
 import { Shares } from '../../check/together/shares.ts';
 import { HelperThread } from '../../host/helper-thread.ts';

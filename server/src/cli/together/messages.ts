@@ -3,7 +3,7 @@
  * judges its share, and the first gathers what was found. This file is all that they say to each other.
  */
 import type { FileId, IsoDate } from '../../base/brand.ts';
-import type { BriefAnswer, KnownAnswers } from '../../check/state/library-state.ts';
+import type { KnownAnswers } from '../../check/state/known-answers.ts';
 import { Rows } from '../../check/state/rows.ts';
 import type { OpenedFile } from '../../host/library-files.ts';
 import type { KeptFile } from '../../library/kept-file.ts';
@@ -56,13 +56,15 @@ export function judgedShareIn(message: unknown): JudgedShare | undefined {
   const reads = rowsIn(message.reads, Uint32Array);
   const answered = rowsIn(answers.reads, Uint32Array);
   if (!Array.isArray(files) || findings?.count !== files.length || reads?.count !== files.length) return undefined;
-  const { keys, brief } = answers;
-  if (!(keys instanceof Uint32Array) || !Array.isArray(brief) || answered?.count !== keys.length) return undefined;
+  const brief = rowsIn(answers.brief, Uint8Array);
+  const { keys } = answers;
+  if (!(keys instanceof Uint32Array) || brief?.count !== keys.length || answered?.count !== keys.length)
+    return undefined;
   return {
     files: files as readonly FileId[],
     findings,
     reads,
-    answers: { keys, reads: answered, brief: brief as readonly BriefAnswer[] },
+    answers: { keys, reads: answered, brief },
   };
 }
 
