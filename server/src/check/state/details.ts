@@ -40,14 +40,15 @@ export function coverageNow(changed: ChangedFiles): Coverage {
   const { known, was, gone, records } = changed;
   if (!touchesCoverage(changed)) return known.about.coverage;
   const devices = new Map<string, Encoding>();
-  const note = (id: string, isRead: boolean) => {
-    if (devices.get(id) !== 'encoded') devices.set(id, isRead ? 'encoded' : 'unreadable');
+  const note = (id: string, encoding: Encoding) => {
+    if (devices.get(id) !== 'encoded') devices.set(id, encoding);
   };
   for (const place of was) {
     const traits = place < 0 ? 0 : known.traits(place);
-    if (kindIn(traits) === 'device') note(known.id(place), isReadable(traits));
+    if (kindIn(traits) === 'device') note(known.id(place), isReadable(traits) ? 'encoded' : 'unreadable');
   }
-  for (const { kind, id, entity } of records) if (kind === 'device') note(id ?? '', entity !== undefined);
+  for (const { kind, id, entity } of records)
+    if (kind === 'device') note(id ?? '', entity === undefined ? 'unreadable' : 'encoded');
   const families = [...still(known, gone, known.families), ...familiesOf(records)];
   return coverageBy(
     families.map(([, one]) => one),
