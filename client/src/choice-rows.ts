@@ -22,8 +22,15 @@ export function firstRows(choice: ServerChoice, quote: string): readonly ChoiceI
   const [first = '', ...more] = inLines(choice.label, mostInLine);
   if (more.length > 0) return rowsOf(choice, { label: first }, inLines(more.join(' '), mostBelow));
   const words = quote === '' ? choice.detail : `“${quote}” ${choice.detail}`.trim();
-  const [below = '', cut] = inLines(words, mostBelow);
-  return rowsOf(choice, { label: first }, below === '' ? [] : [cut === undefined ? below : `${below} …`]);
+  const lines = inLines(words, mostBelow);
+  return rowsOf(choice, { label: first }, lines.length > mostLines ? endedAt(lines.slice(0, mostLines)) : lines);
+}
+
+/** Of a sentence: it is marked in the text too. */
+const mostLines = 3;
+
+function endedAt(lines: readonly string[]): readonly string[] {
+  return lines.with(-1, `${lines.at(-1) ?? ''} …`);
 }
 
 export function laterRows(choice: ServerChoice, byEscape: string): readonly ChoiceItem[] {

@@ -10,7 +10,9 @@ import { takesText, typedValue, valuesFor } from './field-choices.ts';
 import { likely, likelyFields, surely } from './field-likelihood.ts';
 import { fieldsCiting, foundBy } from './field-names.ts';
 import { type FieldPlace, fieldPlaces } from './field-places.ts';
+import { aboutTwice, standing } from './field-there.ts';
 import type { NewField } from './insert-fields.ts';
+import { marked } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
 import { put } from './quote-to-fields.ts';
@@ -86,10 +88,16 @@ export function whichValue(
     ({ fields }) => !fields.some((field) => field.path.endsWith('[]') && isListed(tree, field)),
   );
   const choices = values.flatMap((value) => choicesOf(record, tree, sentence, { value, place }));
+  const twice = choices.length > 0 ? [] : values.flatMap((value) => twiceChoices(record, tree, sentence, value));
+  if (twice.length > 0)
+    return {
+      asks: `${place.titles.join(': ')} is there already. What does this sentence say of it?`,
+      choices: [...onceEach(twice), ...typing(place, path), asking('Another field …', andMore('field')), ...ends],
+    };
   const other = asking('Another field …', andMore('field'));
   return choices.length === 0
     ? {
-        asks: `${place.titles.join(': ')}: it is there already, or this sentence has no value for it.`,
+        asks: `${place.titles.join(': ')}: this sentence has no value for it.`,
         choices: [...typing(place, path), other, leaveOpen(), ...ends],
       }
     : {
@@ -152,6 +160,28 @@ function choicesOf(
       told: andMore('more'),
     };
   });
+}
+
+/** The field is there already: what stands there, this instead, or both, for each word that may stand in its open place. */
+function twiceChoices(
+  record: FileRecord,
+  tree: MapTree,
+  sentence: Sentence,
+  { fields }: FieldValue,
+): readonly WalkChoice[] {
+  const { kind } = record;
+  const found = kind === undefined ? undefined : put({ record, kind, tree }, sentence.id, fields, []);
+  if (found === undefined || found.made.length > 0) return [];
+  const [hole] = found.there.flatMap(({ value }) => marked.pieces(value).filter((piece) => typeof piece !== 'string'));
+  const words = hole?.at === undefined ? [''] : (hole.choices ?? ['']);
+  return words.flatMap((word) =>
+    aboutTwice(record, sentence, standing(record, tree, found.there, withWord([], hole?.at ?? 0, word))),
+  );
+}
+
+/** What is kept is the same whichever word is chosen. */
+function onceEach(choices: readonly WalkChoice[]): readonly WalkChoice[] {
+  return [...new Map(choices.map((choice) => [choice.label, choice])).values()];
 }
 
 /** After a field was taken: most sentences say no more, so that Enter goes on. */

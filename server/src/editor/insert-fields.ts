@@ -136,7 +136,7 @@ function into(text: string, tree: Tree, keys: readonly string[], fields: readonl
 }
 
 /** A group that names a sentence already names the further one beside it. */
-function citedAlso(text: string, src: Tree, statement: string): readonly Edit[] {
+export function citedAlso(text: string, src: Tree, statement: string): readonly Edit[] {
   if (src.node === 'scalar') {
     const { start, end } = src.span;
     const known = text.slice(start, end);

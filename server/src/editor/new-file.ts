@@ -43,7 +43,7 @@ const guides: Readonly<Record<Kind, Guide>> = {
   library: { asks: ['name', 'site', 'language'], leavesOpen: [] },
   site: { asks: ['name'], leavesOpen: ['altitude'] },
   document: { asks: ['doc', 'rev', 'title', 'maker', 'lang', 'market', 'status', 'issued', 'pages'], leavesOpen: [] },
-  device: { asks: ['doc', 'rev', 'maker', 'name', 'covers', 'class', 'traits', 'materials'], leavesOpen: [] },
+  device: { asks: ['doc', 'rev', 'maker', 'name', 'covers', 'class', 'traits'], leavesOpen: [] },
   response: { asks: ['about', 'maker', 'answers'], leavesOpen: ['date', 'quote', 'status'] },
   question: { asks: ['about', 'maker', 'doc', 'rev', 'text'], leavesOpen: [] },
   washer: { asks: ['name', 'maker', 'site'], leavesOpen: ['cycles'] },

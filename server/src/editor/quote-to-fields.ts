@@ -42,6 +42,8 @@ export interface FieldsFromQuote {
   readonly left: readonly string[];
   /** The fields that are put in, each at its path. */
   readonly fields: readonly NewField[];
+  /** Fields that the file has already, at their own places in it: nothing was put in for them. */
+  readonly there: readonly NewField[];
   /** The field that the sentence is about first, as its own words have it. */
   readonly first: NewField | undefined;
 }
@@ -188,6 +190,7 @@ export function put(
     made,
     left: [...inside.left, ...told, ...there.map((path) => `“${titlesOf(kind, path)}” is there already`)],
     fields: (inside.left.length === 0 ? fields : inside.fields).filter(({ path }) => !there.includes(path)),
+    there: inside.fields.filter(({ path }) => there.includes(path)),
     first: made.length === 0 ? undefined : fields[0],
   };
 }

@@ -5,6 +5,7 @@ import type { Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { hasField, more, whichField, whichValue } from './field-questions.ts';
+import { aboutTwice, standing } from './field-there.ts';
 import { marked, wordIn } from './marked.ts';
 import type { Hole, Piece } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
@@ -151,10 +152,16 @@ interface Proposed extends Read {
 function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, told, found }: Proposed): Question {
   if (found !== undefined && found.insertions.length > 0)
     return proposal(record, tree, sentence, { reading, told, found });
+  const twice = found === undefined ? [] : standing(record, tree, found.there, told.words);
   const others = [
     asking('Another field …', { ...told, next: 'field' }, 'choose where it belongs'),
     asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason'),
   ];
+  if (twice.length > 0)
+    return {
+      asks: 'A field is there already. What does this sentence say of it?',
+      choices: [...aboutTwice(record, sentence, twice), ...others, ...ends],
+    };
   return unread(record, sentence, reading, [...others, ...ends]);
 }
 

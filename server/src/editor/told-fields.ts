@@ -29,6 +29,11 @@ export function titlesOf(kind: Kind, path: string): string {
   return wayTo(kind, path).titles.join(': ');
 }
 
+/** What may stand in a field. */
+export function shapeAt(kind: Kind, path: string): Shape | undefined {
+  return wayTo(kind, path).shape;
+}
+
 /** The title of a key somewhere in a field: `time` in a step is `time`, in an option of sterilization `exposure`. */
 export function titleOf(kind: Kind, path: string, key: string): string {
   const { titles, shape } = wayTo(kind, path);

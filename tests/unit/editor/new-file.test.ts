@@ -26,17 +26,7 @@ describe('a new file', () => {
   it('asks in the order a person knows, with the words of closed lists and the ids that exist', () => {
     const view = sampleEngine().view();
     const questions = newFileQuestions('device', view);
-    expect(questions.map(({ key }) => key)).toEqual([
-      'doc',
-      'rev',
-      'maker',
-      'name',
-      'covers',
-      'class',
-      'traits',
-      'materials',
-      'id',
-    ]);
+    expect(questions.map(({ key }) => key)).toEqual(['doc', 'rev', 'maker', 'name', 'covers', 'class', 'traits', 'id']);
     expect(questions[0]?.choices.map(({ label }) => label)).toContain('DW-REP-077');
     expect(questions.find(({ key }) => key === 'class')).toMatchObject({ takes: 'one', free: false });
     expect(questions.find(({ key }) => key === 'traits')).toMatchObject({ takes: 'many', free: false });

@@ -109,6 +109,7 @@ describe('a quote becomes fields', () => {
           made: [],
           left: [],
           fields: [],
+          there: [],
           first: undefined,
         },
       ),
