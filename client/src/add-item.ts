@@ -13,6 +13,7 @@ import {
   workspace,
 } from 'vscode';
 import { recordIn, textIn } from './answers.ts';
+import { KeptAnswers } from './kept-answers.ts';
 import { ask } from './questions.ts';
 import type { ServerConnection } from './server-connection.ts';
 import {
@@ -45,15 +46,41 @@ async function addItem(server: ServerConnection, given: string, list: string, po
   const editor = await window.showTextDocument(await workspace.openTextDocument(uri));
   const place = { uri: server.uriText(uri), position: placeFor(editor, given, position) };
   const path = list === '' ? await chosenList(server, place) : list;
-  if (path === undefined) return;
-  const made = await answered(server, place, path);
-  if (made === undefined) return;
+  if (path !== undefined) await addTo(server, editor, { place, list: path, known: {} });
+}
+
+/** Which list an item goes into, and what is known of it before anything is asked. */
+interface Wanted {
+  readonly place: Place;
+  readonly list: string;
+  readonly known: Readonly<Record<string, string>>;
+}
+
+/** An item that a sentence speaks of, at the end of its list. Whether one was put in. */
+export function addSaid(
+  server: ServerConnection,
+  editor: TextEditor,
+  { list, known }: Pick<Wanted, 'list' | 'known'>,
+): Promise<boolean> {
+  return addTo(server, editor, {
+    place: { uri: server.uriText(editor.document.uri), position: undefined },
+    list,
+    known,
+  });
+}
+
+async function addTo(server: ServerConnection, editor: TextEditor, wanted: Wanted): Promise<boolean> {
+  const made = await answered(server, wanted, async () => {
+    await addTo(server, await window.showTextDocument(editor.document), wanted);
+  });
+  if (made === undefined) return false;
   if (made.words !== '') void window.showInformationMessage(`Traywright: ${made.words}`);
   if (made.version !== null && made.version !== editor.document.version) {
     void window.showWarningMessage('Traywright: the text has changed meanwhile, so nothing was put in. Try again.');
-    return;
+    return false;
   }
-  if (made.edits.length > 0) await putIn(editor, uri, made);
+  if (made.edits.length > 0) await putIn(editor, editor.document.uri, made);
+  return made.edits.length > 0;
 }
 
 /** A command that names a list without a place adds at its end. */
@@ -74,6 +101,7 @@ async function chosenList(server: ServerConnection, place: Place): Promise<strin
     placeHolder: 'What do you want to add?',
     matchOnDescription: true,
     matchOnDetail: true,
+    ignoreFocusOut: true,
   });
   return chosen?.path;
 }
@@ -85,16 +113,33 @@ function itemFor({ path, title, about, where, here }: ServerList) {
 /** More than anything has parts: a server that never ends must not hold the editor. */
 const mostSteps = 1_000;
 
-async function answered(server: ServerConnection, place: Place, list: string): Promise<ServerMade | undefined> {
-  const answers: (readonly string[])[] = [];
-  const stepAfter = (given: readonly (readonly string[])[]): Promise<unknown> =>
-    server.ask('traywright/addItem', { ...place, list, answers: given });
+type Answers = readonly (readonly string[])[];
+
+const kept = new KeptAnswers<Answers>();
+
+async function answered(
+  server: ServerConnection,
+  { place, list, known }: Wanted,
+  again: () => Promise<void>,
+): Promise<ServerMade | undefined> {
+  const key = `${place.uri} ${list}`;
+  const before = await kept.before(key, [], ({ length }) => length);
+  if (before === undefined) return undefined;
+  const answers = [...before];
+  const stepAfter = (given: Answers): Promise<unknown> =>
+    server.ask('traywright/addItem', { ...place, list, known, answers: given });
   for (let step = 0; step < mostSteps; step++) {
     const next = await stepAfter(answers);
     if (isServerMade(next)) return next;
+    // The file is another one by now, so that what was answered before fits no more.
+    if (isAnswerProblem(next) && answers.length > 0) {
+      answers.length = 0;
+      continue;
+    }
     if (!isServerQuestion(next)) return undefined;
     const answer = await ask({
       ...next,
+      title: next.of === undefined ? next.title : `${next.title} (${answers.length + 1} of ${next.of})`,
       choices: next.choices.map(({ label, detail }) => ({ label, description: detail })),
       back: answers.length > 0,
       check: async (text) => {
@@ -102,7 +147,10 @@ async function answered(server: ServerConnection, place: Place, list: string): P
         return isAnswerProblem(looked) ? looked.words : undefined;
       },
     });
-    if (answer === undefined) return undefined;
+    if (answer === undefined) {
+      kept.keep(key, answers, answers.length, again);
+      return undefined;
+    }
     if (answer === 'back') answers.pop();
     else answers.push(answer.map((label) => next.choices.find((one) => one.label === label)?.gives ?? label));
   }

@@ -14,6 +14,7 @@ import {
   window,
   workspace,
 } from 'vscode';
+import { addSaid } from './add-item.ts';
 import { textIn } from './answers.ts';
 import { type ChoiceItem, firstRows, inLines, laterRows, mostInLine, passingOver } from './choice-rows.ts';
 import type { ServerConnection } from './server-connection.ts';
@@ -51,9 +52,7 @@ async function allSentences(server: ServerConnection, given: string): Promise<vo
     backgroundColor: new ThemeColor('editor.findMatchHighlightBackground'),
   });
   try {
-    const end = await walked(editor, mark, (asked) =>
-      server.ask('traywright/nextSentence', { uri: server.uriText(uri), ...asked }),
-    );
+    const end = await walked(server, editor, mark);
     editor.setDecorations(mark, []);
     if (end !== undefined) await showEnd(editor, end);
     else window.setStatusBarMessage(`Stopped. "Turn All Sentences into Fields" goes on with what is open.`, shownFor);
@@ -69,22 +68,23 @@ const mostSteps = 10_000;
 
 /** Undefined where the person stopped. */
 async function walked(
+  server: ServerConnection,
   editor: TextEditor,
   mark: TextEditorDecorationType,
-  ask: (asked: Asked) => Promise<unknown>,
 ): Promise<ServerDone | undefined> {
+  const uri = server.uriText(editor.document.uri);
   let asked: Asked = { statement: '' };
   // The questions about the same sentence that led to this one.
   const above: Asked[] = [];
   for (let step = 0; step < mostSteps; step++) {
-    const answer = await ask(asked);
+    const answer = await server.ask('traywright/nextSentence', { uri, ...asked });
     if (isSentencesDone(answer)) return answer;
     if (!isServerSentence(answer)) return undefined;
     if (answer.place !== null) show(editor, mark, rangeOf(answer.place));
     const choice = await chosen(answer, above.length);
     if (choice?.does === 'stop') return undefined;
     if (choice?.does === 'ask') above.push(asked);
-    const next = choice === undefined ? above.pop() : await takenUp(editor, answer, choice);
+    const next = choice === undefined ? above.pop() : await takenUp(server, editor, answer, choice);
     if (next === undefined) return undefined;
     if (choice !== undefined && choice.does !== 'ask') above.length = 0;
     asked = next;
@@ -93,8 +93,19 @@ async function walked(
 }
 
 /** What is asked next. */
-async function takenUp({ document }: TextEditor, sentence: ServerSentence, choice: ServerChoice): Promise<Asked> {
+async function takenUp(
+  server: ServerConnection,
+  editor: TextEditor,
+  sentence: ServerSentence,
+  choice: ServerChoice,
+): Promise<Asked> {
   const { statement, version } = sentence;
+  const { document } = editor;
+  if (choice.adds !== undefined)
+    return {
+      statement,
+      told: (await addSaid(server, editor, choice.adds)) ? choice.told : { words: [], next: 'field' },
+    };
   if (choice.does === 'ask' && choice.types !== undefined) {
     const text = await window.showInputBox({ prompt: choice.types, value: sentence.quote, ignoreFocusOut: true });
     return { statement, told: { ...choice.told, text: text ?? '' } };

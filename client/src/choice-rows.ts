@@ -9,21 +9,23 @@ export interface ChoiceItem extends QuickPickItem {
   readonly goesOn?: true;
 }
 
-/** As many signs as a line of a choice shows, beside its label, and of the words below it. */
-export const mostInLine = 80;
-const mostBeside = 60;
-const mostBelow = 84;
+/** As many signs as a line of a choice shows, also where many of them are wide, and as its label and the words beside it have together. */
+export const mostInLine = 76;
+const mostBeside = 74;
 
 /**
  * What is proposed is seen whole, in two lines of one row or, where it is very long, in further rows of the same choice. The sentence stands
  * below it where there is room, and is marked in the text in any case.
  */
 export function firstRows(choice: ServerChoice, quote: string): readonly ChoiceItem[] {
-  const [first = '', ...more] = inLines(choice.label, mostInLine);
-  if (more.length > 0) return rowsOf(choice, { label: first }, inLines(more.join(' '), mostBelow));
-  const words = quote === '' ? choice.detail : `“${quote}” ${choice.detail}`.trim();
-  const lines = inLines(words, mostBelow);
-  return rowsOf(choice, { label: first }, lines.length > mostLines ? endedAt(lines.slice(0, mostLines)) : lines);
+  const { label, detail } = choice;
+  const [first = '', ...more] = inLines(label, mostInLine);
+  if (more.length > 0) return rowsOf(choice, { label: first }, inLines(more.join(' '), mostInLine));
+  const said = quote === '' ? '' : `“${quote}”`;
+  const isBeside = detail !== '' && label.length + detail.length <= mostBeside;
+  const lines = inLines(isBeside ? said : `${said} ${detail}`.trim(), mostInLine);
+  const shown = lines.length > mostLines ? endedAt(lines.slice(0, mostLines)) : lines;
+  return rowsOf(choice, isBeside ? { label, description: detail } : { label }, shown);
 }
 
 /** Of a sentence: it is marked in the text too. */
@@ -38,11 +40,11 @@ export function laterRows(choice: ServerChoice, byEscape: string): readonly Choi
   const words = does === 'stop' ? `${choice.detail}; ${byEscape}` : choice.detail;
   const [first = '', ...more] = inLines(label, mostInLine);
   if (more.length > 0)
-    return rowsOf(choice, { label: first }, [...inLines(more.join(' '), mostBelow), ...inLines(words, mostBelow)]);
+    return rowsOf(choice, { label: first }, [...inLines(more.join(' '), mostInLine), ...inLines(words, mostInLine)]);
   if (words === '') return [{ label, choice }];
-  return words.length <= mostBeside - label.length / 2
+  return label.length + words.length <= mostBeside
     ? [{ label, description: words, choice }]
-    : rowsOf(choice, { label }, inLines(words, mostBelow));
+    : rowsOf(choice, { label }, inLines(words, mostInLine));
 }
 
 /** The row of a choice, and where two lines do not hold it the rows that go on with it. */

@@ -1,13 +1,14 @@
 import { commands, type Disposable, Position, Range, Uri, WorkspaceEdit, window, workspace } from 'vscode';
 import { listIn, recordIn, textIn, textsIn } from './answers.ts';
+import { KeptAnswers } from './kept-answers.ts';
 import { type Answer, ask } from './questions.ts';
 import { ruleFiles } from './rule-files.ts';
 import type { ServerConnection } from './server-connection.ts';
 import { cursorLeavesTour, tourStepDone } from './tour.ts';
 
 /**
- * Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made. Who asks for it may
- * say the kind, and what is known of it already.
+ * Asks for a new rule file question by question, makes it and opens it. Escape at any question ends it, and nothing is made; what was answered is
+ * kept for the next time. Who asks for it may say the kind, and what is known of it already.
  */
 export function registerNewFile(server: ServerConnection): Disposable {
   return commands.registerCommand('traywright.newFile', (kind: unknown, known: unknown) =>
@@ -15,26 +16,46 @@ export function registerNewFile(server: ServerConnection): Disposable {
   );
 }
 
-async function newFile(server: ServerConnection, given: string, told: Asked): Promise<void> {
+async function newFile(server: ServerConnection, wanted: string, told: Asked): Promise<void> {
   await cursorLeavesTour();
-  const chosen = await kindFor(server, given);
+  const chosen = await kindFor(server, wanted);
   if (chosen === undefined) return;
   const { kind, title } = chosen;
   const near = nearText(server);
   const asked = recordIn(await server.ask('traywright/newFileQuestions', { kind, near }));
-  const answers: Record<string, readonly string[]> = {};
   const questions = listIn(asked.questions).map(recordIn);
-  for (const [index, question] of questions.entries()) {
-    const isId = question.key === 'id';
-    const step = `${title}, question ${index + 1} of ${questions.length}: its `;
+  const before = await kept.before(kind, [], ({ length }) => length);
+  if (before === undefined) return;
+  const given = [...before];
+  while (given.length < questions.length) {
+    const question = questions[given.length] ?? {};
+    const step = `${title}, question ${given.length + 1} of ${questions.length}: its `;
     const key = textIn(question.key);
+    const answers = answersIn(given, questions);
     const known = textsIn(told[key]).join(', ') || knownFor(key, questions, answers);
-    const answer = isId ? await askId(server, kind, answers, step) : await askFor(question, step, known);
-    if (answer === undefined || answer === 'back') return;
-    if (answer.length > 0) answers[key] = answer;
+    const back = given.length > 0;
+    const answer =
+      key === 'id' ? await askId(server, kind, answers, step) : await askFor(question, { step, known, back });
+    if (answer === undefined) {
+      kept.keep(kind, given, given.length, () => newFile(server, kind, told));
+      return;
+    }
+    if (answer === 'back') given.pop();
+    else given.push(answer);
   }
+  const answers = answersIn(given, questions);
   const made = recordIn(await server.ask('traywright/newFile', { kind, near, answers }));
   await open(made, textIn(asked.folder), answers.id?.[0] ?? kind);
+}
+
+/** By the number of the question; one that was passed over has none. */
+type Given = readonly (readonly string[])[];
+
+const kept = new KeptAnswers<Given>();
+
+function answersIn(given: Given, questions: readonly Asked[]): Readonly<Record<string, readonly string[]>> {
+  const all = given.map((answer, at) => [textIn(questions[at]?.key), answer] as const);
+  return Object.fromEntries(all.filter(([, answer]) => answer.length > 0));
 }
 
 /** Asked for where it is not given. */
@@ -78,8 +99,14 @@ function knownFor(
   return '';
 }
 
-/** `known` stands there already: Enter takes it. */
-async function askFor(question: Asked, step: string, known: string): Promise<Answer> {
+interface AskedAs {
+  readonly step: string;
+  /** Stands there already: Enter takes it. */
+  readonly known: string;
+  readonly back: boolean;
+}
+
+async function askFor(question: Asked, { step, known, back }: AskedAs): Promise<Answer> {
   const takesMany = question.takes === 'many';
   const choices = listIn(question.choices)
     .map(recordIn)
@@ -94,6 +121,7 @@ async function askFor(question: Asked, step: string, known: string): Promise<Ans
     choices,
     free: question.free === true,
     pass: 'Leave it open',
+    back,
   });
   if (!isList || answer === undefined || answer === 'back') return answer;
   return answer.flatMap((text) => text.split(',').map((part) => part.trim())).filter((part) => part !== '');
@@ -121,6 +149,7 @@ async function askId(
     choices: [],
     free: true,
     pass: '',
+    back: true,
     check: async (text) => {
       if (!/^[A-Za-z0-9][A-Za-z0-9._:-]{0,63}$/.test(text))
         return 'Letters, digits, dot, underscore, colon and hyphen; a letter or digit first.';

@@ -30,6 +30,7 @@ export const isServerQuestion: Is<AskedQuestion> = recordOf<AskedQuestion>({
   choices: listOf(isChoice),
   free: isFlag,
   pass: isText,
+  of: maybe(isCount),
 });
 
 export const isAnswerProblem: Is<AnswerProblem> = recordOf<AnswerProblem>({ is: word('problem'), words: isText });

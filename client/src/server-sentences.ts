@@ -1,4 +1,5 @@
 import type {
+  AddedItem,
   FurtherPiece,
   SentenceChoice,
   SentenceContent,
@@ -46,12 +47,15 @@ const isTold = recordOf<Told>({
 /** Text that is put in may be long: all statements of the pages at once. */
 const isNewText: Is<string> = (value): value is string => typeof value === 'string';
 export const isServerEdit = recordOf<ServerEdit>({ range: isRange, newText: isNewText });
+const isWords: Is<AddedItem['known']> = (value): value is AddedItem['known'] =>
+  typeof value === 'object' && value !== null && Object.values(value).every((one) => isText(one));
 const isChoice = recordOf<ServerChoice>({
   label: isText,
   detail: isText,
   does: word('fields', 'nothing', 'open', 'ask', 'stop'),
   told: maybe(isTold),
   types: maybe(isText),
+  adds: maybe(recordOf<AddedItem>({ list: isText, known: isWords })),
   edits: listOf(isServerEdit),
 });
 

@@ -3,7 +3,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
 import { acceptCompletion, closeCompletions, completions, goTo, lineWith, text, undo } from './text.ts';
 import { until } from './wait.ts';
-import { chooseByName, focusText, openFile, quickInputQuestion, quickList, runCommand, useTheme } from './window.ts';
+import {
+  chooseByName,
+  focusText,
+  notifications,
+  openFile,
+  quickInputQuestion,
+  quickList,
+  runCommand,
+  useTheme,
+} from './window.ts';
 
 /** Lists of a rule file in real VS Code, by keyboard alone: Enter, and the questions for a further item. */
 
@@ -226,6 +235,35 @@ describe('adding by questions', () => {
     await runCommand(editor, 'Traywright: Add a Cycle, Step, Part or Other Item');
     await chooseByName(editor, 'further cycle', ({ label }) => label === 'Add a further cycle');
     await asked('Doses');
+    await editor.page.keyboard.press('Escape');
+    await focusText(editor);
+    expect(await text(editor)).toBe(before);
+  });
+
+  it('what was answered before something else opened is kept, and gone on with', async () => {
+    await openFile(editor, 'washers/W1.ifu.yaml');
+    const before = await text(editor);
+    await runCommand(editor, 'Traywright: Add a Cycle, Step, Part or Other Item');
+    await chooseByName(editor, 'further cycle', ({ label }) => label === 'Add a further cycle');
+    await asked('Doses (1 of ');
+    await editor.page.keyboard.press('Enter');
+    await answer('Water of the last rinse', 'RO-1');
+    await asked('Last cleaning test (3 of ');
+    await editor.page.keyboard.press('F1');
+    await until('the list of commands', async () =>
+      (await editor.page.locator('.quick-input-widget input').first().inputValue()).startsWith('>') ? true : undefined,
+    );
+    await editor.page.keyboard.press('Escape');
+    const told = await until('the words about what is kept', async () =>
+      (await notifications(editor)).find(({ message }) => message.includes('2 answers are kept')),
+    );
+    expect(told.buttons).toEqual(['Go On']);
+    await screenshot(editor, 'answers-kept');
+    await focusText(editor);
+    await runCommand(editor, 'Traywright: Add a Cycle, Step, Part or Other Item');
+    await chooseByName(editor, 'further cycle', ({ label }) => label === 'Add a further cycle');
+    await chooseByName(editor, 'Go on', ({ label }) => label === 'Go on behind the 2 answers given before');
+    await asked('Last cleaning test (3 of ');
     await editor.page.keyboard.press('Escape');
     await focusText(editor);
     expect(await text(editor)).toBe(before);

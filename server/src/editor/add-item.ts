@@ -54,10 +54,21 @@ export function askForItem(
   }
   if (step.done !== true) {
     const { check: _, ...asked } = step.value;
-    return asked;
+    return { ...asked, of: counted(item, answers) };
   }
   return made(item, step.value);
 }
+
+/** As many as there are where each further one is passed over. */
+function counted(item: NewItem, answers: readonly (readonly string[])[]): number {
+  const asking = askItem(item);
+  let step = asking.next();
+  let all = 0;
+  for (; step.done !== true && all < mostCounted; all++) step = asking.next(answers[all] ?? []);
+  return all;
+}
+
+const mostCounted = 1_000;
 
 function faultIn({ check, pass }: Question, answer: readonly string[]): string | undefined {
   if (pass === '' && answer.every((one) => one.trim() === '')) return 'An answer is needed here.';
@@ -139,7 +150,8 @@ function* askField(
 ): Asking<Written | undefined> {
   const { shape } = field;
   const part = `${prefix}${field.title || plain(field.key)}`;
-  const rest = { pass };
+  const value = prefix === '' ? about.known?.get(field.key) : undefined;
+  const rest = { pass, ...(value !== undefined && { value }) };
   if (shape.form === 'record') {
     if (shape.dimension !== undefined) return yield* askRequirement(field, part, about, rest);
     return yield* askGroup(shape, like, about, `${part}, `);
@@ -212,6 +224,9 @@ function* askFurther(
 
 /** The sentence that says so: those first that nothing cites yet. */
 function* askSource(entries: Map<string, Written>, { root, about }: NewItem): Asking<void> {
+  const known = about.known?.get('src');
+  if (known !== undefined) entries.set('src', { is: 'text', text: asValue(known) });
+  if (known !== undefined) return;
   const sentences = sentencesOf(root).toSorted((a, b) => Number(a.state !== 'open') - Number(b.state !== 'open'));
   if (sentences.length === 0) return;
   const [id = ''] = yield questionOf(about, 'Sentence', `Which sentence of the instruction says so? ${caution}`, {

@@ -60,6 +60,11 @@ const usualWords: readonly (readonly [string, RegExp])[] = [
     'inspection.reject_if[]',
     /\b(?:discard|replace|reject|worn|bent|crack|corro|damage|aussonder|beschädig|verschliss|endommag)/iu,
   ],
+  [
+    'lumens[]',
+    /\b(?:lumen|channel|cannulation|bore|(?:inner|internal) diameter)\b|\b(?:kanal|innendurchmesser|canal)/iu,
+  ],
+  ['parts[]', /\b(?:replace|renew|exchange)d?\b.{0,60}\b(?:after|every)\b/iu],
   ['mechanical.connector', /\b(?:connect|nozzle|adapter|luer|anschließ|anschluss|raccord)/iu],
   ['mechanical.rack', /\b(?:rack|basket|tray|insert|korb|einsatz|panier)\b/iu],
   ['limits.temp', /\b(?:exceed|withstand|(?:maximum|highest)\s(?:\p{L}+\s)?temperature|überschreit|dépass)/iu],

@@ -8,6 +8,8 @@ const also: readonly (readonly [RegExp, string])[] = [
   [/^inspection\.lumen_inspection/, 'look through the lumen, borescope'],
   [/^inspection\.function_test/, 'movement, operation'],
   [/^inspection\.reject_if/, 'discard, worn, damaged'],
+  [/^lumens/, 'channel, cannulation, bore, inner diameter, length'],
+  [/^parts/, 'component, cap, seal, insert, replaced after'],
   [/^storage\.time/, 'shelf life, expiry, keep for'],
   [/^storage\.place/, 'store dry, dust-free'],
   [/^limits\.until/, 'end of life, service life, lifetime, wear'],

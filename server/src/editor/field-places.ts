@@ -81,7 +81,9 @@ function placesIn(field: Field, above: Above): readonly FieldPlace[] {
       return above.depth < deepest ? inside(shape, { path, titles, owner: shape, depth: above.depth + 1 }) : [];
     case 'list':
       if (shape.item.form === 'record')
-        return headOf(shape.item) === undefined ? [] : [{ ...place, path: `${path}[]`, cites: 'itself' }];
+        return headOf(shape.item) === undefined && above.depth > 1
+          ? []
+          : [{ ...place, path: `${path}[]`, cites: 'itself' }];
       return isChosen(shape.item, place.words) ? [{ ...place, path: `${path}[]` }] : [];
     case 'words':
     case 'flag':

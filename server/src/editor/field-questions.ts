@@ -1,5 +1,5 @@
 import type { FileRecord } from '../library/file-record.ts';
-import type { Told } from '../panel/sentences.ts';
+import type { AddedItem, Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { MapTree, Tree } from '../syntax/tree.ts';
@@ -12,6 +12,7 @@ import { fieldsCiting, foundBy } from './field-names.ts';
 import { type FieldPlace, fieldPlaces } from './field-places.ts';
 import { aboutTwice, standing } from './field-there.ts';
 import type { NewField } from './insert-fields.ts';
+import { itemSaid } from './item-said.ts';
 import { marked } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
@@ -52,9 +53,7 @@ export function whichField(record: FileRecord, tree: MapTree, sentence: Sentence
   const isTaken = ({ path }: FieldPlace): boolean => citing.has(path.replaceAll('[]', ''));
   const [open, taken] = [all.filter(({ place }) => !isTaken(place)), all.filter(({ place }) => isTaken(place))];
   const near = Math.min(mostNear, open.filter(({ score }) => score >= likely).length);
-  const choices = [...open, ...taken].map(({ place }) =>
-    asking(place.titles.join(': '), { words: [], field: place.path }, foundBy(place)),
-  );
+  const choices = [...open, ...taken].map(({ place }) => fieldChoice(place, itemSaid(place, reading, sentence.id)));
   const back = asking('Back to the sentence', { words: [] }, 'to what was proposed for it');
   return {
     asks: 'Which field is it about? The likely ones come first; type to search.',
@@ -67,6 +66,13 @@ export function whichField(record: FileRecord, tree: MapTree, sentence: Sentence
       ...ends,
     ],
   };
+}
+
+/** What is asked for part by part comes back to the sentence when it is put in. */
+function fieldChoice(place: FieldPlace, adds: AddedItem | undefined): WalkChoice {
+  const title = place.titles.join(': ');
+  if (adds === undefined) return asking(title, { words: [], field: place.path }, foundBy(place));
+  return { ...asking(title, andMore('more'), foundBy(place)), adds };
 }
 
 /** So many likely fields stand before the ways out of the list. */

@@ -25,6 +25,8 @@ export interface AskingAbout {
   readonly today: string;
   /** `Add a cycle`. */
   readonly title: string;
+  /** What is known of the item before anything is asked, by its field: it stands there to be accepted or changed. */
+  readonly known?: ReadonlyMap<string, string>;
 }
 
 export const leaveOpen = 'Leave it open';

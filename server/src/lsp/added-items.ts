@@ -92,7 +92,12 @@ export async function nextOfItem(
       list,
       behind: offset === undefined ? undefined : itemBefore(list, offset),
       elsewhere: list.tree === undefined || list.tree.items.length === 0 ? itemsElsewhere(list, at) : [],
-      about: { around: { entity: at.record.entity, view, rules: [] }, today: view.today, title: titleOf(list) },
+      about: {
+        around: { entity: at.record.entity, view, rules: [] },
+        today: view.today,
+        title: titleOf(list),
+        known: knownIn(fieldIn(params, 'known')),
+      },
     },
     answers.map(textsIn),
   );
@@ -104,6 +109,14 @@ export async function nextOfItem(
     version: versions.get(addressOf(uri)) ?? null,
   };
 }
+
+/** What a sentence says of the item, by field. */
+function knownIn(value: unknown): ReadonlyMap<string, string> {
+  const entries = typeof value === 'object' && value !== null ? Object.entries(value).slice(0, mostKnown) : [];
+  return new Map(entries.flatMap(([key, text]) => (typeof text === 'string' ? [[key, text] as const] : [])));
+}
+
+const mostKnown = 50;
 
 function offsetIn(at: DocumentAt, params: unknown): number | undefined {
   const position = fieldIn(params, 'position');

@@ -16,6 +16,8 @@ export interface AskedQuestion {
   readonly free: boolean;
   /** What giving no answer means, such as `Leave it open`; empty where one is needed. */
   readonly pass: string;
+  /** How many questions there are, where what is left is passed over. */
+  readonly of?: number;
 }
 
 export interface AskedChoice {

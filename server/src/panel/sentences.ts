@@ -41,12 +41,20 @@ export interface Told {
   readonly text?: string;
 }
 
+/** An item that is asked for: the list it goes into, and what the sentence says of it, by field. */
+export interface AddedItem {
+  readonly list: string;
+  readonly known: Readonly<Record<string, string>>;
+}
+
 export interface SentenceChoice {
   readonly label: string;
   readonly detail: string;
   readonly does: 'fields' | 'nothing' | 'open' | 'ask' | 'stop';
   /** Only where it asks on about the same sentence. */
   readonly told?: Told;
+  /** Asks for a further item of a list, part by part, and comes back to the sentence. */
+  readonly adds?: AddedItem;
   /** Asks for words first, which go into `told` as its text: what is asked for. */
   readonly types?: string;
 }
