@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
@@ -37,6 +37,55 @@ function resultsIn(sarif: string): readonly Result[] {
   );
 }
 
+const wet = (steps: string) => `kind: procedure\nid: wet\nowner: manager\nsteps:\n${steps}`;
+const released = '  - {when: moisture-found, do: air-dry-then-release, why: the list is full}\n';
+const unexplained = '  - {stage: cooling, do: cool, time: 60 min, release_temp: 24 C}\n';
+const waiver = `kind: waiver
+id: w
+rule: step-without-why
+reason: The reasons are in the old binder.
+owner: manager
+approved_by: educator-1
+on: 2025-02-24
+expires: 2025-12-31
+`;
+
+/** A prohibition, a finding that the baseline holds back, and one that a waiver covers. */
+const wetDepartment = {
+  'library.ifu.yaml': libraryText,
+  'wet.ifu.yaml': wet(unexplained + released),
+  'q.ifu.yaml': badText,
+  'w.ifu.yaml': waiver,
+};
+
+const stood = ['unchanged step-without-why', 'unchanged unknown-field', 'unchanged wet-pack-released'];
+
+const stateTrials: readonly (readonly [string, Readonly<Record<string, string>>, readonly string[]])[] = [
+  ['marks as unchanged what stood, be it held back, waived, or a prohibition that nothing holds back', {}, stood],
+  [
+    'marks as unchanged what stood when its waiver ran out',
+    { 'w.ifu.yaml': waiver.replace('2025-12-31', '2025-03-01') },
+    ['new waiver-invalid', ...stood],
+  ],
+  [
+    'marks as new what was not there',
+    { 'x.ifu.yaml': badText.replace('q-bad', 'q-worse') },
+    ['new unknown-field', ...stood],
+  ],
+  [
+    'marks as absent what is settled, a prohibition as well',
+    { 'q.ifu.yaml': goodText, 'wet.ifu.yaml': wet(unexplained) },
+    ['absent unknown-field', 'absent wet-pack-released', 'unchanged step-without-why'],
+  ],
+];
+
+/** State and rule of every result, sorted. */
+function statesIn(sarif: string): readonly string[] {
+  return resultsIn(sarif)
+    .map(({ ruleId, baselineState }) => `${baselineState} ${ruleId}`)
+    .sort();
+}
+
 describe('SARIF', () => {
   const sarif = 'tests/support/sarif-2.1.0.schema.json';
 
@@ -61,6 +110,39 @@ describe('SARIF', () => {
     expect(code).toBe(0);
     expect(problems(sarif, out)).toEqual([]);
     expect(resultsIn(out).map(({ baselineState }) => baselineState)).toEqual(['unchanged']);
+  });
+
+  it.each(stateTrials)('%s', async (_, edits, expected) => {
+    const cwd = folderWith(wetDepartment);
+    await cli(['baseline'], { cwd });
+    for (const [file, text] of Object.entries(edits)) writeFileSync(join(cwd, file), text);
+    const { out } = await cli(['check', '--format', 'sarif'], { cwd });
+    expect(problems(sarif, out)).toEqual([]);
+    expect(statesIn(out)).toEqual(expected);
+    const part = await cli(['check', 'library.ifu.yaml', '--format', 'sarif'], { cwd });
+    expect(statesIn(part.out)).toEqual([]);
+  });
+
+  it('names what is absent by its fingerprint, at the baseline', async () => {
+    const cwd = folderWith(wetDepartment);
+    await cli(['baseline'], { cwd });
+    writeFileSync(join(cwd, 'q.ifu.yaml'), goodText);
+    const { out } = await cli(['check', '--format', 'sarif'], { cwd });
+    expect(resultsIn(out).filter(({ baselineState }) => baselineState === 'absent')).toEqual([
+      {
+        ruleId: 'unknown-field',
+        ruleIndex: expect.any(Number),
+        message: { text: expect.stringContaining('not any more: unknown-field, question/q-bad') },
+        locations: [
+          {
+            physicalLocation: { artifactLocation: { uri: '.traywright-baseline.json' } },
+            logicalLocations: [{ fullyQualifiedName: expect.stringMatching(/^question\/q-bad/) }],
+          },
+        ],
+        partialFingerprints: { 'traywrightFinding/v1': expect.stringMatching(/^unknown-field question\/q-bad/) },
+        baselineState: 'absent',
+      },
+    ]);
   });
 
   it('carries the words at the place and their line, for readers that do not have the file', async () => {

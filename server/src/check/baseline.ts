@@ -6,8 +6,10 @@ import { isNeverHidden } from './waivers.ts';
  * ones are seen, and only ever gets smaller by itself.
  */
 export interface Baseline {
-  /** By fingerprint; every count is at least 1. */
+  /** What it holds back: by fingerprint; every count is at least 1. */
   readonly counts: ReadonlyMap<string, number>;
+  /** What was found on that day as well and is not held back by it: prohibitions, what a waiver or the settings held back. Tells old from new. */
+  readonly alsoFound: ReadonlyMap<string, number>;
 }
 
 export type BaselineReading = { readonly baseline: Baseline } | { readonly why: string };
@@ -30,13 +32,23 @@ export function readBaseline(text: string): BaselineReading {
   if (!isObject(json) || json.format !== 'traywright-baseline' || json.version !== 1 || !Array.isArray(json.findings)) {
     return { why: 'it is not a baseline of this version' };
   }
-  if (json.findings.length > mostFingerprints) return { why: `it holds more than ${mostFingerprints} entries` };
+  const counts = countsIn(json.findings);
+  if ('why' in counts) return counts;
+  const { alsoFound: others = [] } = json;
+  if (!Array.isArray(others)) return { why: 'its second list has another form' };
+  const alsoFound = countsIn(others, ' of its second list');
+  if ('why' in alsoFound) return alsoFound;
+  return { baseline: { counts, alsoFound } };
+}
+
+function countsIn(rows: readonly unknown[], ofList = ''): ReadonlyMap<string, number> | { readonly why: string } {
+  if (rows.length > mostFingerprints) return { why: `it holds more than ${mostFingerprints} entries` };
   const counts = new Map<string, number>();
-  for (const [index, row] of (json.findings as readonly unknown[]).entries()) {
+  for (const [index, row] of rows.entries()) {
     const fault = addRow(row, counts);
-    if (fault !== undefined) return { why: `entry ${index + 1} ${fault}` };
+    if (fault !== undefined) return { why: `entry ${index + 1}${ofList} ${fault}` };
   }
-  return { baseline: { counts } };
+  return counts;
 }
 
 function addRow(row: unknown, counts: Map<string, number>): string | undefined {
@@ -54,39 +66,51 @@ function isObject(value: unknown): value is Record<string, unknown> {
 }
 
 /** One entry a line, in order of fingerprints, so that a version control shows what went. Ends with a line end. */
-export function baselineText({ counts }: Baseline): string {
+export function baselineText({ counts, alsoFound }: Baseline): string {
+  const lists = `  "findings": ${listOf(counts)},\n  "alsoFound": ${listOf(alsoFound)}\n`;
+  return `{\n  "format": "traywright-baseline",\n  "version": 1,\n${lists}}\n`;
+}
+
+function listOf(counts: ReadonlyMap<string, number>): string {
   const rows = sorted(counts).map(([fingerprint, count]) => `    ${JSON.stringify({ fingerprint, count })}`);
-  const list = rows.length === 0 ? '[]' : `[\n${rows.join(',\n')}\n  ]`;
-  return `{\n  "format": "traywright-baseline",\n  "version": 1,\n  "findings": ${list}\n}\n`;
+  return rows.length === 0 ? '[]' : `[\n${rows.join(',\n')}\n  ]`;
 }
 
 function sorted(counts: ReadonlyMap<string, number>): readonly (readonly [string, number])[] {
   return [...counts].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
 }
 
-/** Everything found now, but for what nobody may hide. */
-export function baselineOf(findings: Iterable<Finding>): Baseline {
+/** Everything found now: held back is what is shown now and may be hidden. `covered`: what a waiver or the settings hold back already. */
+export function baselineOf(shown: Iterable<Finding>, covered: Iterable<Finding>): Baseline {
   const counts = new Map<string, number>();
-  for (const finding of findings) {
-    if (isNeverHidden(finding.rule)) continue;
-    const fingerprint = fingerprintOf(finding);
-    counts.set(fingerprint, (counts.get(fingerprint) ?? 0) + 1);
-  }
-  return { counts };
+  const alsoFound = new Map<string, number>();
+  for (const finding of shown) add(isNeverHidden(finding.rule) ? alsoFound : counts, fingerprintOf(finding), 1);
+  for (const finding of covered) add(alsoFound, fingerprintOf(finding), 1);
+  return { counts, alsoFound };
 }
 
-/** What of the old one is still found: never more of anything than before. */
+function add(counts: Map<string, number>, fingerprint: string, count: number): void {
+  if (count > 0) counts.set(fingerprint, (counts.get(fingerprint) ?? 0) + count);
+}
+
+/** What of the old one is still found: never more of anything than before. What was held back and has a waiver since is still found. */
 export function shrunk(old: Baseline, now: Baseline): Baseline {
   const counts = new Map<string, number>();
-  for (const [fingerprint, count] of old.counts) {
-    const still = Math.min(count, now.counts.get(fingerprint) ?? 0);
-    if (still > 0) counts.set(fingerprint, still);
+  const alsoFound = new Map<string, number>();
+  for (const fingerprint of new Set([...old.counts.keys(), ...old.alsoFound.keys()])) {
+    const held = Math.min(old.counts.get(fingerprint) ?? 0, now.counts.get(fingerprint) ?? 0);
+    add(counts, fingerprint, held);
+    add(alsoFound, fingerprint, Math.min(timesIn(old, fingerprint), timesIn(now, fingerprint)) - held);
   }
-  return { counts };
+  return { counts, alsoFound };
 }
 
-/** How many findings it stands for. */
-export function sizeOf({ counts }: Baseline): number {
+function timesIn({ counts, alsoFound }: Baseline, fingerprint: string): number {
+  return (counts.get(fingerprint) ?? 0) + (alsoFound.get(fingerprint) ?? 0);
+}
+
+/** How many findings it holds back. */
+export function sizeOf({ counts }: Pick<Baseline, 'counts'>): number {
   let size = 0;
   for (const count of counts.values()) size += count;
   return size;
@@ -95,25 +119,38 @@ export function sizeOf({ counts }: Baseline): number {
 /** Takes findings out one by one as long as the baseline still has one of theirs. */
 export class BaselineFilter {
   readonly #left: Map<string, number>;
+  readonly #alsoFound: Map<string, number>;
 
-  constructor({ counts }: Baseline) {
+  constructor({ counts, alsoFound }: Baseline) {
     this.#left = new Map(counts);
+    this.#alsoFound = new Map(alsoFound);
   }
 
   /** True when the finding is an old one; counted off. */
   holdsBack(finding: Finding): boolean {
-    if (isNeverHidden(finding.rule)) return false;
+    return !isNeverHidden(finding.rule) && takeOne(this.#left, fingerprintOf(finding));
+  }
+
+  /** True when one that it doesn't hold back was found on that day as well; counted off. Asked after all that may be held back were. */
+  knows(finding: Finding): boolean {
     const fingerprint = fingerprintOf(finding);
-    const left = this.#left.get(fingerprint) ?? 0;
-    if (left === 0) return false;
-    this.#left.set(fingerprint, left - 1);
-    return true;
+    return takeOne(this.#alsoFound, fingerprint) || takeOne(this.#left, fingerprint);
   }
 
   /** Entries that nothing was found for: settled since. Has a meaning only after the whole library was asked. */
   settled(): number {
-    let settled = 0;
-    for (const left of this.#left.values()) settled += left;
-    return settled;
+    return sizeOf({ counts: this.#left });
   }
+
+  /** The fingerprints of what was found on that day and is not any more, in order. Has a meaning only after the whole library was asked. */
+  absent(): readonly string[] {
+    const left = [...sorted(this.#left), ...sorted(this.#alsoFound)];
+    return left.flatMap(([fingerprint, count]) => new Array<string>(count).fill(fingerprint)).sort();
+  }
+}
+
+function takeOne(counts: Map<string, number>, fingerprint: string): boolean {
+  const left = counts.get(fingerprint) ?? 0;
+  if (left > 0) counts.set(fingerprint, left - 1);
+  return left > 0;
 }

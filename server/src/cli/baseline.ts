@@ -57,7 +57,10 @@ function everythingIn(found: FoundLibrary, io: CommandIo, given: Arguments): Bas
     pdfReader: io.pdfReader,
     pdfTexts: placeOfTexts(io, given),
   });
-  return baselineOf(files.flatMap(({ file }) => engine.findings(file)));
+  return baselineOf(
+    files.flatMap(({ file }) => engine.findings(file)),
+    files.flatMap(({ file }) => [...engine.heldBack(file), ...engine.waived(file)]),
+  );
 }
 
 function changeWords(label: string, before: Baseline | undefined, next: Baseline, now: Baseline): string {

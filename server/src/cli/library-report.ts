@@ -3,7 +3,7 @@ import type { FileId } from '../base/brand.ts';
 import { type Baseline, BaselineFilter } from '../check/baseline.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
-import type { Cause, KeptBack, LibraryReport, PlacedFinding } from '../report/model.ts';
+import type { Cause, KeptBack, LibraryReport, PlacedFinding, SinceBaseline } from '../report/model.ts';
 import { counted } from '../report/words.ts';
 import type { JudgedLibrary } from './judged-library.ts';
 import type { Progress } from './progress.ts';
@@ -51,8 +51,24 @@ export function reportOn(
     findings,
     keptBack,
     coverage: about.coverage,
-    ...(old !== undefined && { baseline: { settled: asked.length === files.length ? old.settled() : 0 } }),
+    ...(old !== undefined && {
+      baseline: sinceBaseline(old, findings, keptBack, asked.length === files.length ? 'all' : 'part'),
+    }),
   };
+}
+
+/** After everything that the baseline holds back was taken out of the findings. */
+function sinceBaseline(
+  filter: BaselineFilter,
+  findings: readonly PlacedFinding[],
+  keptBack: readonly KeptBack[],
+  asked: 'all' | 'part',
+): SinceBaseline {
+  const settled = asked === 'all' ? filter.settled() : 0;
+  const old = new Set(keptBack.filter(({ by }) => by === 'baseline').map(({ placed }) => placed));
+  for (const placed of [...findings, ...keptBack.map((one) => one.placed)])
+    if (!old.has(placed) && filter.knows(placed.finding)) old.add(placed);
+  return { settled, old, absent: asked === 'all' ? filter.absent() : [] };
 }
 
 /** A path for a reader who stands in `cwd`, `/`-separated and never absolute. */

@@ -29,7 +29,7 @@ export interface LibraryReport {
   readonly keptBack: readonly KeptBack[];
   readonly coverage: Coverage;
   /** Only where the library has a baseline. */
-  readonly baseline?: BaselineCounts;
+  readonly baseline?: SinceBaseline;
 }
 
 /** A file that is not what it was: the shown one itself, or one that its findings rest on, such as a kept document. */
@@ -44,9 +44,13 @@ export interface KeptBack {
   readonly by: 'settings' | 'waiver' | 'baseline';
 }
 
-export interface BaselineCounts {
+export interface SinceBaseline {
   /** Findings of the baseline that are settled since, so that it can be written smaller; 0 when only a part was asked for. */
   readonly settled: number;
+  /** Those of the report's findings, shown or not, that were found when the baseline was written. */
+  readonly old: ReadonlySet<PlacedFinding>;
+  /** The fingerprints of what was found then and is not any more, in order; none when only a part was asked for. */
+  readonly absent: readonly string[];
 }
 
 export interface FileCounts {

@@ -1,5 +1,6 @@
 import { printable } from '../base/printable.ts';
 import type { Severity } from '../base/problem.ts';
+import { baselineFileName } from '../check/baseline.ts';
 import type { CatalogueEntry } from '../check/catalogue.ts';
 import { fingerprintOf } from '../check/finding.ts';
 import { explanationPage } from './explanation-page.ts';
@@ -53,8 +54,10 @@ function hasFaultOfOurs({ libraries }: CheckReport): boolean {
 
 function rulesIn({ libraries }: CheckReport, catalogue: readonly CatalogueEntry[]): readonly CatalogueEntry[] {
   const spoke = new Set<string>();
-  for (const { findings, keptBack } of libraries)
+  for (const { findings, keptBack, baseline } of libraries) {
     for (const { finding } of [...findings, ...keptBack.map(({ placed }) => placed)]) spoke.add(finding.rule);
+    for (const fingerprint of baseline?.absent ?? []) spoke.add(partsOf(fingerprint).rule);
+  }
   return catalogue.filter(({ id }) => spoke.has(id)).sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
@@ -76,14 +79,50 @@ function resultsOf(library: LibraryReport, indexOf: ReadonlyMap<string, number>)
   const names = new DistinctNames();
   const shown = library.findings.map((placed) => ({
     ...result(placed, library, indexOf, names),
-    ...(library.baseline !== undefined && { baselineState: 'new' }),
+    ...stateOf(placed, library),
   }));
   const kept = library.keptBack.map((one) => ({
     ...result(one.placed, library, indexOf, names),
-    ...(library.baseline !== undefined && { baselineState: one.by === 'baseline' ? 'unchanged' : 'new' }),
+    ...stateOf(one.placed, library),
     suppressions: [{ kind: 'external', status: 'accepted', justification: printable(keptBackWords(one)) }],
   }));
-  return [...shown, ...kept];
+  const absent = library.baseline?.absent ?? [];
+  return [...shown, ...kept, ...absent.map((fingerprint) => absentResult(fingerprint, library, indexOf, names))];
+}
+
+/** Never `updated`: the baseline keeps which findings there were, not their words. */
+function stateOf(placed: PlacedFinding, { baseline }: LibraryReport) {
+  return baseline === undefined ? {} : { baselineState: baseline.old.has(placed) ? 'unchanged' : 'new' };
+}
+
+/** Its place is the baseline, the only one that still names it; its level is that of the rule. */
+function absentResult(
+  fingerprint: string,
+  library: LibraryReport,
+  indexOf: ReadonlyMap<string, number>,
+  names: DistinctNames,
+) {
+  const { rule, where } = partsOf(fingerprint);
+  const index = indexOf.get(rule);
+  return {
+    ruleId: rule,
+    ...(index !== undefined && { ruleIndex: index }),
+    message: { text: withoutLinks(`Found when the baseline was written, and not any more: ${rule}, ${where}.`) },
+    locations: [
+      {
+        physicalLocation: { artifactLocation: { uri: uriPath(pathShown(library, baselineFileName)) } },
+        logicalLocations: [{ fullyQualifiedName: where }],
+      },
+    ],
+    partialFingerprints: { 'traywrightFinding/v1': names.of(fingerprint) },
+    baselineState: 'absent',
+  };
+}
+
+/** A fingerprint is the rule, then the entity and the path in it. */
+function partsOf(fingerprint: string): { readonly rule: string; readonly where: string } {
+  const [rule = '', ...where] = fingerprint.split(' ');
+  return { rule, where: where.join(' ').trim() };
 }
 
 function result(
