@@ -3,7 +3,13 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { PassThrough } from 'node:stream';
 import { setTimeout as pause } from 'node:timers/promises';
-import type { ClientCapabilities, Diagnostic, PublishDiagnosticsParams } from 'vscode-languageserver/node';
+import type {
+  ClientCapabilities,
+  Diagnostic,
+  InitializeResult,
+  PublishDiagnosticsParams,
+  ServerCapabilities,
+} from 'vscode-languageserver/node';
 import {
   createConnection,
   createProtocolConnection,
@@ -47,6 +53,8 @@ export class TestClient {
   readonly pushes: PublishDiagnosticsParams[] = [];
   readonly messages: string[] = [];
   refreshes = 0;
+  /** What the server says that it can do. */
+  told: ServerCapabilities | undefined;
   readonly #versions = new Map<string, number>();
   readonly connection;
 
@@ -80,13 +88,14 @@ export class TestClient {
       rules: options.rules,
       today: options.today ?? (() => testDay),
     });
-    await client.connection.sendRequest('initialize', {
+    const greeted = await client.connection.sendRequest<InitializeResult>('initialize', {
       processId: null,
       rootUri: null,
       capabilities: options.capabilities ?? pushing,
       workspaceFolders: options.folders.map((folder) => ({ uri: uriOfPath(folder), name: path.basename(folder) })),
       initializationOptions: options.initializationOptions,
     });
+    client.told = greeted.capabilities;
     await client.connection.sendNotification('initialized', {});
     return client;
   }

@@ -9,3 +9,18 @@ export function asValue(text: string): string {
   if (text.length <= 200 && plainlyText.test(text) && !heldForOthers.has(text.toLowerCase())) return text;
   return !/^[0-9]/.test(text) && isSafeBare(text) ? text : quoteScalar(text);
 }
+
+/** The text in place of a written value: quotes stay where they are. */
+export function asValueFor(written: string, text: string): string {
+  return isQuoted(written) ? quoteScalar(text) : asValue(text);
+}
+
+/** A path in place of a written one. The way up at its front needs no quotes. */
+export function pathInPlaceOf(written: string, path: string): string {
+  const below = path.replace(/^(?:\.\.\/|\.\/)+/, '');
+  return isQuoted(written) || !isSafeBare(below) ? quoteScalar(path) : path;
+}
+
+function isQuoted(written: string): boolean {
+  return written.startsWith('"') || written.startsWith("'");
+}

@@ -1,8 +1,8 @@
 import type { Span } from '../base/span.ts';
-import { pathFrom } from '../library/kept-file.ts';
+import { keptPath } from '../library/kept-file.ts';
+import { namedFilesOf } from '../library/named-files.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
-import { rootOfEntity } from '../model/entity.ts';
 import type { Node } from '../model/node.ts';
 import { fieldOf } from '../model/walk.ts';
 import { firstText } from './target-words.ts';
@@ -18,10 +18,9 @@ export interface FileLink {
 /** The files that a document or response keeps, and from each statement the page of its document. */
 export function fileLinksOf(entity: AnyEntity, view: LibraryView): readonly FileLink[] {
   const links: FileLink[] = [];
-  for (const key of ['file', 'photo']) {
-    const own = fieldOf(entity, key);
-    const path = own?.node === 'text' ? pathFrom(rootOfEntity(entity).file, own.text) : undefined;
-    if (own !== undefined && path !== undefined) links.push({ at: own.at.span, path });
+  for (const named of namedFilesOf(entity)) {
+    const path = keptPath(named);
+    if (path !== undefined) links.push({ at: named.at.span, path });
   }
   const statements = fieldOf(entity, 'statements');
   if (statements?.node !== 'table') return links;
@@ -41,5 +40,5 @@ function fileOfDocument(number: string, revision: string, view: LibraryView): st
   if (number === '') return undefined;
   const document = view.revisions(number).find(({ rev }) => rev?.text === revision);
   if (document?.file === undefined) return undefined;
-  return pathFrom(rootOfEntity(document).file, document.file.text);
+  return keptPath(document.file);
 }

@@ -5,8 +5,7 @@ import type { Library } from '../library/library.ts';
 import type { LibraryView } from '../library/view.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import { isKind } from '../schema/kinds.ts';
-import { quoteScalar } from '../syntax/quote.ts';
-import { asValue } from './bare.ts';
+import { asValueFor } from './bare.ts';
 import { knownIds } from './completion-ids.ts';
 import type { NamedThing } from './named-thing.ts';
 import { namedThingAt, usesOf } from './named-thing.ts';
@@ -38,17 +37,12 @@ export function rename(thing: NamedThing, to: string, library: Library, view: Li
   const own = rootOfEntity(thing.entity).file;
   for (const { file, span } of [{ file: own, span: thing.at }, ...usesOf(thing, library, view)]) {
     const text = library.record(file)?.text.slice(span.start, span.end) ?? '';
-    const edit: Edit = { span, text: inPlaceOf(text, to) };
+    const edit: Edit = { span, text: asValueFor(text, to) };
     const known = edits.get(file);
     if (known === undefined) edits.set(file, [edit]);
     else if (known.every((one) => one.span.start !== span.start)) known.push(edit);
   }
   return { edits };
-}
-
-/** Quotes stay where they are. */
-function inPlaceOf(written: string, to: string): string {
-  return written.startsWith('"') || written.startsWith("'") ? quoteScalar(to) : asValue(to);
 }
 
 function refusal(thing: NamedThing, to: string, view: LibraryView): string | undefined {

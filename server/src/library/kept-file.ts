@@ -44,6 +44,16 @@ export function pathFrom(file: FileId, link: string): string | undefined {
   return parts.length === 0 ? undefined : parts.join('/');
 }
 
+/** How `file` names the path below the library's root; undefined where it can't: a name that would be read as something else. */
+export function linkFrom(file: FileId, path: string): string | undefined {
+  const from = file.split('/').slice(0, -1);
+  const to = path.split('/');
+  let shared = 0;
+  while (shared < from.length && shared < to.length - 1 && from[shared] === to[shared]) shared++;
+  const link = [...from.slice(shared).map(() => '..'), ...to.slice(shared)].join('/');
+  return pathFrom(file, link) === path ? link : undefined;
+}
+
 /** Where the file that a rule file names lies; undefined for one that leads out of the library. */
 export function keptPath(link: Text): string | undefined {
   return pathFrom(rootOf(link.at).file, link.text);

@@ -16,6 +16,8 @@ export interface ClientAbilities {
   readonly progress: boolean;
   readonly watchesFiles: boolean;
   readonly folderChanges: boolean;
+  /** The client asks what must change with files that are about to be moved. */
+  readonly fileMoves: boolean;
   /** The client shows how many files and findings there are. */
   readonly status: boolean;
   readonly refreshesLenses: boolean;
@@ -59,6 +61,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     progress: window?.workDoneProgress === true,
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,
     folderChanges: workspace?.workspaceFolders === true,
+    fileMoves: workspace?.fileOperations?.willRename === true,
     status: options.status === true,
     refreshesLenses: workspace?.codeLens?.refreshSupport === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,

@@ -3,6 +3,7 @@ import type { FileId } from '../base/brand.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { readTree } from '../syntax/read.ts';
 import type { MapTree } from '../syntax/tree.ts';
+import type { OpenLibrary } from './open-library.ts';
 import { offsetOf } from './places.ts';
 import type { Reports } from './reports.ts';
 import { addressOf } from './uris.ts';
@@ -65,6 +66,11 @@ export class DocumentPlaces {
   /** The editor's URI of another file of the same library. */
   uriOf({ home, address }: DocumentAt, file: FileId): string {
     return this.#reports.uriOf(this.workbench.addressIn(home, file, address));
+  }
+
+  /** The same of a file of a library, whatever is open. */
+  uriIn(library: OpenLibrary, file: FileId): string {
+    return this.#reports.uriOf(this.workbench.folders.addressOfReal(library.uriOf(file)));
   }
 }
 

@@ -18,6 +18,7 @@ import { Beside } from './beside.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { abilitiesOf } from './client-abilities.ts';
 import { DocumentPlaces } from './document-places.ts';
+import { watchedMoves } from './file-moves.ts';
 import type { Outside } from './libraries.ts';
 import { Lookups } from './lookups.ts';
 import { Pull } from './pull.ts';
@@ -73,7 +74,10 @@ function capabilitiesFor(abilities: ClientAbilities): ServerCapabilities {
     definitionProvider: true,
     documentSymbolProvider: true,
     ...writingCapabilities(abilities),
-    workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+    workspace: {
+      workspaceFolders: { supported: true, changeNotifications: true },
+      ...(abilities.fileMoves && { fileOperations: { willRename: watchedMoves } }),
+    },
     ...(abilities.delivery === 'pull' && {
       diagnosticProvider: { identifier: 'traywright', interFileDependencies: true, workspaceDiagnostics: true },
     }),

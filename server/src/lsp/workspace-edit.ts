@@ -18,22 +18,37 @@ export function textEditsOf(record: FileRecord, edits: readonly Edit[]): TextEdi
   return edits.map(({ span, text }) => ({ range: rangeOf(record, span), newText: text }));
 }
 
-/** Edits of several files as one. With versions where the editor takes them, so that a text that has moved on refuses them. */
+/** The edits of one file in the editor's form, under the editor's URI of it. */
+export interface FileEdits {
+  readonly uri: string;
+  readonly edits: TextEdit[];
+}
+
+export function fileEditsOf(record: FileRecord, uri: string, edits: readonly Edit[]): FileEdits {
+  return { uri, edits: textEditsOf(record, edits) };
+}
+
+/** Edits of several files of one library as one. */
 export function workspaceEdit(
   at: DocumentAt,
   edits: ReadonlyMap<FileId, readonly Edit[]>,
-  { places, abilities, versions }: EditForm,
+  form: EditForm,
 ): WorkspaceEdit {
-  const files: { uri: string; edits: TextEdit[] }[] = [];
+  const files: FileEdits[] = [];
   for (const [file, own] of edits) {
     const record = at.home.engine.library.record(file);
-    if (record !== undefined) files.push({ uri: places.uriOf(at, file), edits: textEditsOf(record, own) });
+    if (record !== undefined) files.push(fileEditsOf(record, form.places.uriOf(at, file), own));
   }
-  if (!abilities.versionedEdits) return { changes: Object.fromEntries(files.map(({ uri, edits: own }) => [uri, own])) };
+  return workspaceEditOf(files, form);
+}
+
+/** With versions where the editor takes them, so that a text that has moved on refuses them. */
+export function workspaceEditOf(files: readonly FileEdits[], { abilities, versions }: EditForm): WorkspaceEdit {
+  if (!abilities.versionedEdits) return { changes: Object.fromEntries(files.map(({ uri, edits }) => [uri, edits])) };
   return {
-    documentChanges: files.map(({ uri, edits: own }) => ({
+    documentChanges: files.map(({ uri, edits }) => ({
       textDocument: { uri, version: versions.get(addressOf(uri)) ?? null },
-      edits: own,
+      edits,
     })),
   };
 }

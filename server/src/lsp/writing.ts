@@ -14,6 +14,7 @@ import type { ClientAbilities } from './client-abilities.ts';
 import { actionKinds, codeActions, resolveAction } from './code-actions.ts';
 import { completionList, completionTriggers } from './completion.ts';
 import type { DocumentPlaces } from './document-places.ts';
+import { editForMoves } from './file-moves.ts';
 import { Naming } from './naming.ts';
 import { attachOwnRequests } from './own-requests.ts';
 import { Reading, tokenModifiers, tokenTypes } from './reading.ts';
@@ -62,6 +63,7 @@ export function attachWriting(connection: Connection, session: Session, parts: W
   connection.onReferences(session.request((params) => naming.references(params)));
   connection.onPrepareRename(session.request((params) => naming.prepareRename(params)));
   connection.onRenameRequest(session.request((params) => naming.rename(params)));
+  connection.workspace.onWillRenameFiles(session.request((params) => editForMoves(params, parts)));
   connection.languages.callHierarchy.onPrepare(session.request((params) => naming.prepareCalls(params)));
   connection.languages.callHierarchy.onIncomingCalls(session.request(({ item }) => naming.incoming(item)));
   connection.languages.callHierarchy.onOutgoingCalls(session.request(({ item }) => naming.outgoing(item)));
