@@ -141,9 +141,9 @@ export class Engine {
   }
 
   /** Keys that the findings of the file rest on. */
-  readsOf(file: FileId): ReadonlySet<IndexKey> {
+  readsOf(file: FileId): readonly IndexKey[] {
     this.findings(file);
-    return this.#judged.get(file)?.reads ?? new Set();
+    return this.#judged.get(file)?.reads ?? [];
   }
 
   /** Shared answers that were worked out so far and still hold. */
@@ -203,7 +203,7 @@ export class Engine {
     const { kept, heldBack } = settled(found, view);
     const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);
     // Last, so that nothing is taken for explained by a finding that nobody sees.
-    return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads };
+    return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads: [...reads] };
   }
 
   /** What some of the rules found in the entity, where routes ask for it as well. */
@@ -238,7 +238,7 @@ interface Judged {
   readonly findings: readonly Finding[];
   readonly heldBack: readonly Finding[];
   readonly waived: readonly Finding[];
-  readonly reads: ReadonlySet<IndexKey>;
+  readonly reads: readonly IndexKey[];
 }
 
 function nameOf({ kind, id, file }: FileRecord): string {

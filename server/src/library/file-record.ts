@@ -25,7 +25,8 @@ export interface FileRecord {
   readonly entity?: AnyEntity;
   /** What is wrong with the file by itself: syntax and schema. */
   readonly problems: readonly Problem[];
-  readonly exports: ReadonlySet<IndexKey>;
+  /** Each once. */
+  readonly exports: readonly IndexKey[];
 }
 
 export function readRuleFile(file: FileId, text: string): FileRecord {
@@ -58,6 +59,6 @@ function textUnder(tree: MapTree, key: string): string | undefined {
 export function unreadableFile(file: FileId, text: string, problems: readonly Problem[]): FileRecord {
   const kind = /^kind: *([a-z-]{1,20})/m.exec(text)?.[1];
   const id = /^id: *["']?([A-Za-z0-9._:-]{1,64})/m.exec(text)?.[1];
-  if (kind === undefined || !isKind(kind) || id === undefined) return { file, text, problems, exports: new Set() };
+  if (kind === undefined || !isKind(kind) || id === undefined) return { file, text, problems, exports: [] };
   return { file, text, kind, id: entityId(id), problems, exports: exportsOfUnreadable(kind, id) };
 }

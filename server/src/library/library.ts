@@ -3,6 +3,7 @@ import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind } from '../model/entity.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { kinds } from '../schema/kinds.ts';
+import { Exporters } from './exporters.ts';
 import type { FileRecord } from './file-record.ts';
 import { readRuleFile } from './file-record.ts';
 import type { KeptFile } from './kept-file.ts';
@@ -13,7 +14,7 @@ import type { UnreadFiles } from './unread-files.ts';
 /** All files of one library, and who exports what. Changing it returns the keys whose readers must be judged again. */
 export class Library {
   readonly #records = new Map<FileId, FileRecord>();
-  readonly #exporters = new Map<IndexKey, Map<FileId, FileRecord>>();
+  readonly #exporters = new Exporters();
   /** Lists made from `#exporters`, each until one of its files changes. */
   readonly #entities = new Map<IndexKey, readonly AnyEntity[]>();
   readonly #ids = new Map<IndexKey, ReadonlySet<string>>();
@@ -131,9 +132,7 @@ export class Library {
   /** The files that export `key`, in the order of `files()`. */
   exporters(key: IndexKey): readonly FileRecord[] {
     for (const file of this.#unread?.exporters(key) ?? []) this.record(file);
-    const files = this.#exporters.get(key);
-    if (files === undefined) return [];
-    return files.size === 1 ? [...files.values()] : [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
+    return this.#exporters.inOrder(key);
   }
 
   /** The readable entities that export `key`, in the order of `files()`. */
@@ -152,7 +151,7 @@ export class Library {
     if (known !== undefined) return known;
     const ids = new Map<FileId, string>();
     for (const [file, id] of this.#unread?.idsOf(kind) ?? []) if (this.#isUnread(file)) ids.set(file, id);
-    for (const [file, { id }] of this.#exporters.get(key) ?? []) if (id !== undefined) ids.set(file, id);
+    for (const { file, id } of this.#exporters.of(key)) if (id !== undefined) ids.set(file, id);
     const made = new Set(inOrderOfFiles(ids));
     this.#ids.set(key, made);
     return made;
@@ -168,8 +167,8 @@ export class Library {
       const id = this.#isUnread(file) ? this.#unread?.idOf(file, kind) : undefined;
       if (id !== undefined) ids.set(file, id);
     }
-    for (const [file, record] of this.#exporters.get(key) ?? [])
-      if (record.kind === kind && record.id !== undefined) ids.set(file, record.id);
+    for (const record of this.#exporters.of(key))
+      if (record.kind === kind && record.id !== undefined) ids.set(record.file, record.id);
     return inOrderOfFiles(ids);
   }
 
@@ -193,14 +192,13 @@ export class Library {
 
   #export(key: IndexKey, record: FileRecord): void {
     this.#forgetLists(key);
-    const files = this.#exporters.get(key);
-    if (files === undefined) this.#exporters.set(key, new Map([[record.file, record]]));
-    else files.set(record.file, record);
+    this.#exporters.add(key, record);
   }
 
   /** Most edits leave the keys as they are; then the lists of thousands stay too, with the one entity in its place. */
   #replace(old: FileRecord, record: FileRecord): void {
-    for (const key of old.exports) if (!record.exports.has(key)) this.#unexport(key, old);
+    const now = new Set(record.exports);
+    for (const key of old.exports) if (!now.has(key)) this.#unexport(key, old);
     this.#records.set(record.file, record);
     for (const key of record.exports) {
       const list = this.#entities.get(key);
@@ -215,9 +213,7 @@ export class Library {
 
   #unexport(key: IndexKey, { file }: FileRecord): void {
     this.#forgetLists(key);
-    const files = this.#exporters.get(key);
-    files?.delete(file);
-    if (files?.size === 0) this.#exporters.delete(key);
+    this.#exporters.remove(key, file);
   }
 }
 

@@ -14,7 +14,7 @@ export type WhenNoted = 'at-once' | 'when-asked';
  */
 export class Readers<Reader> {
   readonly #readers = new Map<IndexKey, Set<Reader>>();
-  readonly #reads = new Map<Reader, ReadonlySet<IndexKey>>();
+  readonly #reads = new Map<Reader, readonly IndexKey[]>();
   /** Those that are not among `#readers` yet. */
   readonly #waiting = new Set<Reader>();
   readonly #noted: WhenNoted;
@@ -24,23 +24,24 @@ export class Readers<Reader> {
   }
 
   of(key: IndexKey): Iterable<Reader> {
-    for (const reader of this.#waiting) for (const read of this.#reads.get(reader) ?? none) this.#add(read, reader);
+    for (const reader of this.#waiting) for (const read of this.#reads.get(reader) ?? []) this.#add(read, reader);
     this.#waiting.clear();
     return this.#readers.get(key) ?? none;
   }
 
   /** What it read takes the place of what it read before. */
-  put(reader: Reader, reads: ReadonlySet<IndexKey>): void {
+  put(reader: Reader, reads: readonly IndexKey[]): void {
     const before = this.#reads.get(reader);
     this.#reads.set(reader, reads);
     if (before === undefined && this.#noted === 'when-asked') this.#waiting.add(reader);
     if (this.#waiting.has(reader)) return;
-    for (const key of before ?? none) if (!reads.has(key)) this.#remove(key, reader);
-    for (const key of reads) if (before?.has(key) !== true) this.#add(key, reader);
+    const was = new Set(before);
+    for (const key of reads) if (!was.delete(key)) this.#add(key, reader);
+    for (const key of was) this.#remove(key, reader);
   }
 
   forget(reader: Reader): void {
-    if (!this.#waiting.delete(reader)) for (const key of this.#reads.get(reader) ?? none) this.#remove(key, reader);
+    if (!this.#waiting.delete(reader)) for (const key of this.#reads.get(reader) ?? []) this.#remove(key, reader);
     this.#reads.delete(reader);
   }
 

@@ -216,7 +216,8 @@ export interface Brief<Answer> {
 export interface GivenAnswer {
   readonly answer: unknown;
   readonly key: IndexKey;
-  readonly reads: ReadonlySet<IndexKey>;
+  /** Each once. */
+  readonly reads: readonly IndexKey[];
   readonly query: string;
   readonly argument: string;
   readonly words: string | undefined;
@@ -257,10 +258,11 @@ export class QueryAnswers {
     const key = answerKey(query.name, argument);
     const kept = this.#kept.get(key) ?? this.#restored(query, argument, key);
     if (kept !== undefined) return kept as { answer: Answer; key: IndexKey };
-    const reads = new Set<IndexKey>();
+    const noted = new Set<IndexKey>();
     const asked = this.#supplied.get(query.name) ?? query;
-    const answer = asked.work(new LibraryView(library, reads, this), argument) as Answer;
+    const answer = asked.work(new LibraryView(library, noted, this), argument) as Answer;
     const words = query.brief?.inWords(answer);
+    const reads = [...noted];
     this.#kept.set(key, { answer, key, reads, query: query.name, argument, words });
     this.#readers.put(key, reads);
     this.#dropped.delete(key);

@@ -1,3 +1,4 @@
+import { Remembered } from '../base/remembered.ts';
 import type { Span } from '../base/span.ts';
 import type { Dimension, PressureReference, QuantityFault, QuantityValue } from '../quantity/quantity.ts';
 import type { ScalarTree } from '../syntax/tree.ts';
@@ -24,13 +25,23 @@ abstract class Scalar extends Standing {
   }
 }
 
+/** Ids, dates and words of lists stand in many places: each is one string wherever it is held. */
+function shared(text: string): string {
+  return text.length > longestShared ? text : texts.of(text);
+}
+
+const texts = new Remembered(50_000, (text: string) => text);
+
+/** What is longer is a piece of its file's text and takes no room of its own. */
+const longestShared = 12;
+
 /** The characters as they stand in the file. */
 export class PlainText extends Scalar implements Text {
   readonly text: string;
 
   constructor(tree: ScalarTree, spot: Spot) {
     super(tree, spot);
-    this.text = tree.text;
+    this.text = shared(tree.text);
   }
 
   get node(): 'text' {
@@ -79,7 +90,7 @@ export class DateScalar extends Scalar implements DateValue {
 
   constructor(tree: ScalarTree, spot: Spot) {
     super(tree, spot);
-    this.text = tree.text;
+    this.text = shared(tree.text);
   }
 
   get node(): 'date' {

@@ -1,3 +1,4 @@
+import { Remembered } from '../base/remembered.ts';
 import type { Node, Rec, Requirement, Table } from './node.ts';
 
 /** The nodes directly inside `node`, in source order of their fields. */
@@ -34,20 +35,21 @@ export function eachNode(node: Node, see: (one: Node) => void): void {
   for (const child of childrenOf(node)) eachNode(child, see);
 }
 
-/** What `nodesIn` found in whole entities. Entities never change, so that the walk that many readers share is made once. */
-const walked = new WeakMap<Node, readonly Node[]>();
-
 /** `node` and everything inside it, outermost first. */
 export function nodesIn(node: Node): readonly Node[] {
-  const known = walked.get(node);
-  if (known !== undefined) return known;
+  return node.at.parent === undefined ? walked.of(node) : walk(node);
+}
+
+/**
+ * Of whole entities: they never change, so that the walk that many readers share is made once. Readers come to an entity together, so few
+ * are remembered.
+ */
+const walked = new Remembered(64, walk);
+
+function walk(node: Node): readonly Node[] {
   const found: Node[] = [];
   eachNode(node, (one) => found.push(one));
-  if (node.at.parent !== undefined) return found;
-  // Without the room to spare of an array that was grown.
-  const whole = found.slice();
-  walked.set(node, whole);
-  return whole;
+  return found;
 }
 
 /** A record of the requirement form: what the instruction demands of one parameter. */

@@ -20,7 +20,7 @@ describe('who read which keys', () => {
         const plain = new Map<string, ReadonlySet<string>>();
         for (const one of steps) {
           if (one.does === 'put') {
-            for (const readers of both) readers.put(one.reader, one.reads);
+            for (const readers of both) readers.put(one.reader, [...one.reads]);
             plain.set(one.reader, one.reads);
           } else if (one.does === 'forget') {
             for (const readers of both) readers.forget(one.reader);

@@ -35,7 +35,7 @@ describe('shares of work', () => {
 });
 
 describe('neighbours', () => {
-  const named = (...keys: string[]) => ({ exports: new Set(keys as IndexKey[]) });
+  const named = (...keys: string[]) => ({ exports: keys as IndexKey[] });
 
   it('are files that name each other, before those that only have a kind in common', () => {
     const records = [
