@@ -216,9 +216,15 @@ export function unencodedNumbers(reading: QuoteReading, claims: readonly Claim[]
   );
   return left.map((mention) => ({
     fault: 'quote-number-not-encoded',
-    spans: [mention.span],
+    spans: [mention.span, ...otherEnd(reading, mention)],
     quoted: reading.quote.slice(mention.span.start, mention.span.end),
   }));
+}
+
+/** In `20-30 minutes` the unit stands at the other end: the words are the whole range. */
+function otherEnd(reading: QuoteReading, { range }: NumberMention): readonly NumberMention['span'][] {
+  const other = range === undefined ? undefined : reading.numbers[range.partner];
+  return other === undefined ? [] : [other.span];
 }
 
 function mustBeEncoded(mention: NumberMention): boolean {

@@ -5,7 +5,7 @@ import { defineRule } from '../rule.ts';
 import { insertField } from '../support/flow-edits.ts';
 import { listed } from '../support/lists.ts';
 import { placeInQuote } from '../support/quote-place.ts';
-import { quotedWords } from '../support/quote-report.ts';
+import { quotedWords, spanOfWords } from '../support/quote-report.ts';
 import { faultsNamed, transcribedKinds } from '../support/transcription.ts';
 import type { TranscriptionFault } from '../support/transcription-fault.ts';
 
@@ -60,6 +60,18 @@ cleaning:
 `,
       `
 kind: device
+id: pale-rasp
+statements:
+  s1: {doc: PR-3, rev: A, page: 5, quote: "Soak 5 to 10 minutes, then dry for 20–30 minutes."}
+                                                                              ^^^^^^^^^^^^^ The page says "20–30 minutes", but no field that cites it holds that number.
+  s2: {doc: PR-3, rev: A, page: 6, quote: "Let it cool for between 30 and 60 minutes."}
+  ^^ No field cites this passage, though it says "30 and 60 minutes".
+cleaning:
+  all_of:
+    - {stage: manual, soak: {between: [5 min, 10 min]}, src: s1}
+`,
+      `
+kind: device
 id: pale-probe
 statements:
   s1:
@@ -101,7 +113,7 @@ sterilization:
 
 function reportLeft(fault: TranscriptionFault, report: RuleContext['report']): void {
   const { quoted } = fault;
-  const words = fault.fault.spans[0];
+  const words = spanOfWords(fault.fault.spans);
   if (words === undefined) return;
   const printed = quotedWords(fault);
   report({

@@ -54,7 +54,8 @@ function withoutStop(words: string): string {
 /** Farther apart than this, the last of the words stand alone. */
 const closeTogether = 60;
 
-function spanOfWords(spans: TranscriptionFault['fault']['spans']) {
+/** From the first to the last of the words that show a fault, when they stand close together. */
+export function spanOfWords(spans: TranscriptionFault['fault']['spans']): Span | undefined {
   const last = spans[spans.length - 1];
   if (last === undefined) return undefined;
   const start = Math.min(...spans.map((span) => span.start));
