@@ -109,6 +109,19 @@ describe('Enter', () => {
     await backTo(before);
   });
 
+  it('before the brace that closes an item leaves the brace where it is', async () => {
+    await openFile(editor, 'washers/W1.ifu.yaml');
+    const before = await text(editor);
+    const line = await lineWith(editor, '{phase: dry, temp: 95 C');
+    const [own = ''] = await linesFrom(line, 1);
+    await endOf(line);
+    await editor.page.keyboard.press('ArrowLeft');
+    await editor.page.keyboard.press('Enter');
+    await cursorAt(line + 1, 9);
+    expect(await linesFrom(line, 2)).toEqual([own, '      - ']);
+    await backTo(before);
+  });
+
   it('behind the last phase goes on with a phase, then with the cycle, then with the next cycle', async () => {
     await openFile(editor, 'washers/W1.ifu.yaml');
     const before = await text(editor);

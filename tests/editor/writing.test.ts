@@ -288,12 +288,28 @@ describe('a new file', () => {
     await chooseByName(editor, 'Another field', ({ label }) => label === 'Another field …');
     await chooseByName(editor, 'Look for', ({ label }) => label === 'Inspection and test: Look for');
     await screenshot(editor, 'field-by-choice');
-    await chooseByName(editor, 'criteria', ({ label }) => label.startsWith('Inspection and test: look for: '));
+    await chooseByName(editor, 'Inspection and test: look', ({ label }) =>
+      label.startsWith('Inspection and test: look for: '),
+    );
     await chooseByName(editor, 'Go on', ({ label }) => label === 'Go on to the next sentence');
     await asked('Sentence 33 of');
     await chooseByName(editor, 'Stop', ({ label }) => label === 'Stop here');
     const written = await text(editor);
     expect(written).toMatch(/inspection:\n(?: {2}.*\n)* {2}criteria:\n {4}- .+\n/);
     expect(written).toContain('src: [s24, s23]');
+  });
+
+  it('of what is still to be written, the light bulb says that the document says nothing about it', async () => {
+    const open = (await text(editor)).split('\n').filter((line) => /^drying: # to do/.test(line));
+    expect(open).toHaveLength(1);
+    await goTo(editor, await lineWith(editor, 'drying: # to do'), 1);
+    await editor.page.keyboard.press('Control+.');
+    const entry = editor.page.locator('.action-widget .monaco-list-row', { hasText: 'The document says nothing' });
+    await entry.waitFor();
+    await screenshot(editor, 'document-says-nothing');
+    await entry.click();
+    await until('the words that it is silent', async () =>
+      /\ndrying: \{silent: true, checked: \d{4}-\d\d-\d\d\}\n/.test(await text(editor)) ? true : undefined,
+    );
   });
 });

@@ -44,9 +44,15 @@ export function enter({ text, cursor }: Typing, by: With): Typing {
 function asTheServerHasIt({ text, cursor }: Typing): Typing {
   const edits = afterNewLine(text, cursor);
   const applied = applyEdits(text, edits);
-  const [edit] = edits;
-  if (!('text' in applied) || edit === undefined) return { text, cursor };
-  return { text: applied.text, cursor: edit.span.start + edit.text.length };
+  // What is put in before the cursor, and what is taken away there, moves it.
+  const up = edits.filter(({ span }) => span.start <= cursor);
+  const isBehind = up.at(-1)?.span.start === cursor && up.at(-1)?.text === '';
+  const moving = isBehind ? up.slice(0, -1) : up;
+  const last = moving.at(-1);
+  if (!('text' in applied) || last === undefined) return { text, cursor };
+  const earlier = moving.slice(0, -1).map(({ span, text: added }) => added.length - (span.end - span.start));
+  const shift = earlier.reduce((sum, one) => sum + one, 0);
+  return { text: applied.text, cursor: last.span.start + last.text.length + shift };
 }
 
 /** The line with the cursor, up to it. */

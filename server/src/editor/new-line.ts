@@ -11,13 +11,15 @@ interface Level {
 
 /**
  * What Enter means in a rule file, once the new line is there: behind an item the next item, behind a field the next field, below a key its
- * first item or field. Enter on a line where nothing was written goes one level out and adds no line. `offset`: the cursor on the new line.
+ * first item or field. Enter on a line where nothing was written goes one level out and adds no line. Before the brackets that close a value it
+ * means the same as behind them: they stay where they are. `offset`: the cursor on the new line.
  */
 export function afterNewLine(text: string, offset: number): readonly Edit[] {
   const start = text.lastIndexOf('\n', offset - 1) + 1;
   if (start === 0 || text.slice(start, offset).trim() !== '') return [];
   const end = lineEndAt(text, offset);
-  if (text.slice(offset, end).trim() !== '') return [];
+  const rest = text.slice(offset, end).trim();
+  if (rest !== '') return /^[\]}]+$/.test(rest) ? behindBrackets(text, { start, offset, end }, rest) : [];
   const before = text.lastIndexOf('\n', start - 2) + 1;
   const line = text.slice(before, start).replace(/[\r\n]{1,2}$/, '');
   const indent = offset - start;
@@ -26,6 +28,29 @@ export function afterNewLine(text: string, offset: number): readonly Edit[] {
   if (line.trim() === '') return indent === 0 ? [] : outwards(text, before, { column: indent, is: 'key' }, end);
   const wanted = nextLine(line, text.slice(0, start), fileForm(text).step);
   return wanted === undefined || wanted === text.slice(start, end) ? [] : [{ span: { start, end }, text: wanted }];
+}
+
+interface NewLine {
+  readonly start: number;
+  readonly offset: number;
+  readonly end: number;
+}
+
+/** Brackets that the new line took along go back to the value that they close, and the line begins as behind it. */
+function behindBrackets(text: string, { start, offset, end }: NewLine, brackets: string): readonly Edit[] {
+  const before = text.lastIndexOf('\n', start - 2) + 1;
+  const written = text.slice(before, start).trimEnd();
+  const line = `${written}${brackets}`;
+  const { column, dashes, rest } = partsOf(line);
+  // Right behind a bracket somebody opens a value over several lines.
+  if (/[[{]$/.test(written) || !isClosed(keyOf(rest) ?? rest)) return [];
+  const wanted = nextLine(line, `${text.slice(0, before)}${line}\n`, fileForm(text).step);
+  const lineEnd = before + written.length;
+  return [
+    { span: { start: lineEnd, end: lineEnd }, text: brackets },
+    { span: { start, end: offset }, text: wanted ?? ' '.repeat(dashes[0] ?? column) },
+    { span: { start: offset, end }, text: '' },
+  ];
 }
 
 /** The line where nothing was written is used again, one level further out. */

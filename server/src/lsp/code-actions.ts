@@ -9,9 +9,11 @@ import { asPlain } from '../editor/offer.ts';
 import { sentencesOf } from '../editor/open-sentences.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
 import { statementsFromRaw } from '../editor/raw-statements.ts';
+import { saidNothing } from '../editor/said-nothing.ts';
 import { leftUnclear } from '../editor/sentence-notes.ts';
 import { titlesOf } from '../editor/told-fields.ts';
 import type { AnyRule } from '../rules/rule.ts';
+import { stillToWrite } from '../schema/to-do.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { namedListsAt } from './added-items.ts';
 import type { DocumentAt } from './document-places.ts';
@@ -47,6 +49,7 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
     ...all.pasted,
     ...statementActions(at, { start, end }, params.context.diagnostics, parts),
     ...fixActions(at, here, params.context.diagnostics, parts),
+    ...nothingSaid(at, start, params.context.diagnostics, parts),
     ...all.made,
   ];
   // Before a number is set aside, its field is offered.
@@ -183,6 +186,27 @@ function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): rea
   const title = `The page leaves it unclear: write that down for “${field === undefined || at.record.kind === undefined ? '' : titlesOf(at.record.kind, field.path)}”`;
   const edit = workspaceEdit(at, new Map([[at.home.file, edits]]), parts);
   return [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
+}
+
+/** A line that waits, of which the document says nothing. */
+function nothingSaid(
+  at: DocumentAt,
+  offset: number,
+  shown: readonly Diagnostic[],
+  parts: ActionParts,
+): readonly CodeAction[] {
+  const tree = treeOf(at.record);
+  const edits = tree === undefined ? undefined : saidNothing(at.record, tree, offset, at.home.engine.view().today);
+  if (edits === undefined) return [];
+  const diagnostics = shown.filter(({ code }) => code === stillToWrite || code === 'empty-value');
+  return [
+    {
+      title: 'The document says nothing about this',
+      kind: CodeActionKind.QuickFix,
+      ...(diagnostics.length > 0 && { diagnostics }),
+      edit: workspaceEdit(at, new Map([[at.home.file, edits]]), parts),
+    },
+  ];
 }
 
 const mostListsOffered = 3;

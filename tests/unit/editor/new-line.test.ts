@@ -38,6 +38,27 @@ describe.each(both)('Enter, with %s', (by) => {
     expect(typed(text, lines.length, by)).toEqual(lines);
   });
 
+  it.each([
+    ['storage:\n  time: {at_most: 6 months‸}', 'storage:\n  time: {at_most: 6 months}\n  ‸'],
+    ['limits:\n  ph: {between: [6, 8‸]}\nnot:', 'limits:\n  ph: {between: [6, 8]}\n  ‸\nnot:'],
+    ['lumens:\n  - {id: a‸}', 'lumens:\n  - {id: a}\n  - ‸'],
+    ['covers: [A-1‸]', 'covers: [A-1]\n‸'],
+    ['lumens:\n  - id: a\n    bore: {at_least: 2 mm‸}', 'lumens:\n  - id: a\n    bore: {at_least: 2 mm}\n    ‸'],
+  ])('before the brackets that close a value means behind them: %j', (before, after) => {
+    const now = enter({ text: before.replace('‸', ''), cursor: before.indexOf('‸') }, by);
+    expect(`${now.text.slice(0, now.cursor)}‸${now.text.slice(now.cursor)}`).toBe(after);
+  });
+
+  it.each(['storage: {‸}', 'covers: [‸]', 'a: {b: 1, ‸c: 2}'])(
+    'right behind a bracket and between parts it opens a line: %j',
+    (text) => {
+      const now = enter({ text: text.replace('‸', ''), cursor: text.indexOf('‸') }, by);
+      expect(now.text.split('\n')).toHaveLength(2);
+      expect(now.text.replaceAll(/\s/g, '')).toBe(text.replaceAll(/[\s‸]/g, ''));
+      expect(now.text).toContain(text.slice(text.indexOf('‸') + 1));
+    },
+  );
+
   it('an item that is not finished gets no dash', () => {
     for (const text of ['a:\n  - {id: a,', 'a:\n  - "one', 'a:\n  - [1,'])
       expect(typed(text, 1, by)[0]).not.toContain('-');
