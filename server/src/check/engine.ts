@@ -37,7 +37,10 @@ export interface EngineOptions {
 export class Engine {
   readonly library = new Library();
   readonly #rules: readonly AnyRule[];
-  readonly #byKind = new Map<Kind, readonly AnyRule[]>();
+  readonly #byKind: Readonly<Record<Which, Map<Kind, readonly AnyRule[]>>> = {
+    all: new Map(),
+    'but-transcription': new Map(),
+  };
   readonly #ruleNames: ReadonlySet<string>;
   #everyName: ReadonlySet<string> | undefined;
   readonly #today: IsoDate;
@@ -87,10 +90,9 @@ export class Engine {
     if (known !== undefined) return known.findings;
     const record = this.library.record(file);
     if (record === undefined) return [];
-    const steps = this.#judge(record);
-    let step = steps.next();
-    while (step.done !== true) step = steps.next();
-    return this.#keep(file, step.value).findings;
+    const judging = this.#begin(record);
+    for (const rule of judging.rules) judging.run?.run(rule);
+    return this.#finish(judging).findings;
   }
 
   /**
@@ -100,24 +102,18 @@ export class Engine {
   *judging(file: FileId): Generator<void, void> {
     for (let record = this.#unjudged(file); record !== undefined; record = this.#unjudged(file)) {
       const changes = this.#changes;
-      const steps = this.#judge(record);
-      let step = steps.next();
-      while (step.done !== true && this.#changes === changes) {
+      const judging = this.#begin(record);
+      for (const rule of judging.rules) {
+        judging.run?.run(rule);
         yield;
-        if (this.#changes === changes) step = steps.next();
+        if (this.#changes !== changes) break;
       }
-      if (step.done === true) this.#keep(file, step.value);
+      if (this.#changes === changes) this.#finish(judging);
     }
   }
 
   #unjudged(file: FileId): FileRecord | undefined {
     return this.#judged.has(file) ? undefined : this.library.record(file);
-  }
-
-  #keep(file: FileId, judged: Judged): Judged {
-    this.#judged.set(file, judged);
-    this.#readers.put(file, judged.reads);
-    return judged;
   }
 
   /** Findings of one file that need no other file and no rule: what can be said while a library is still being read. */
@@ -184,26 +180,29 @@ export class Engine {
     return affected;
   }
 
-  *#judge(record: FileRecord): Generator<void, Judged> {
+  /** All but the rules themselves, which whoever judges runs at their own pace. */
+  #begin(record: FileRecord): Judging {
     const reads = new Set<IndexKey>();
     const view = new LibraryView(this.library, reads, this.#answers);
+    const { entity, file } = record;
     const problems = [...record.problems, ...this.#ownProblems(record, view)];
-    const found = problems.map((problem) => findingOfProblem(problem, record.file, nameOf(record)));
-    const { entity } = record;
-    if (entity !== undefined) {
-      const run = new RulesOnEntity(entity, view, this.#today);
-      const shared = this.#sharedBy(entity, view);
-      for (const rule of this.#rulesFor(entity)) {
-        if (shared !== undefined && this.#transcription.rules.has(rule)) continue;
-        run.run(rule);
-        yield;
-      }
-      for (const { finding } of [...(shared ?? []), ...run.found]) found.push(finding);
-    }
+    const found = problems.map((problem) => findingOfProblem(problem, file, nameOf(record)));
+    if (entity === undefined) return { file, reads, view, found, rules: [] };
+    const shared = this.#sharedBy(entity, view);
+    for (const { finding } of shared ?? []) found.push(finding);
+    const rules = this.#rulesFor(entity, shared === undefined ? 'all' : 'but-transcription');
+    return { file, reads, view, found, rules, run: new RulesOnEntity(entity, view, this.#today) };
+  }
+
+  #finish({ file, reads, view, found, run }: Judging): Judged {
+    for (const { finding } of run?.found ?? []) found.push(finding);
     const { kept, heldBack } = settled(found, view);
     const { kept: open, waived } = withoutWaived(kept, view, this.#ruleNames);
     // Last, so that nothing is taken for explained by a finding that nobody sees.
-    return { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads: [...reads] };
+    const judged = { findings: withoutAbsorbed(open).toSorted(inReadingOrder), heldBack, waived, reads: [...reads] };
+    this.#judged.set(file, judged);
+    this.#readers.put(file, judged.reads);
+    return judged;
   }
 
   /** What some of the rules found in the entity, where routes ask for it as well. */
@@ -213,12 +212,15 @@ export class Engine {
     return device === entity ? found : undefined;
   }
 
-  #rulesFor(entity: AnyEntity): readonly AnyRule[] {
+  #rulesFor(entity: AnyEntity, which: Which): readonly AnyRule[] {
     const { kind } = rootOfEntity(entity);
-    const known = this.#byKind.get(kind);
+    const byKind = this.#byKind[which];
+    const known = byKind.get(kind);
     if (known !== undefined) return known;
-    const rules = this.#rules.filter(({ kinds }) => kinds.includes(kind));
-    this.#byKind.set(kind, rules);
+    const rules = this.#rules.filter(
+      (rule) => rule.kinds.includes(kind) && (which === 'all' || !this.#transcription.rules.has(rule)),
+    );
+    byKind.set(kind, rules);
     return rules;
   }
 
@@ -232,6 +234,21 @@ export class Engine {
     const [rules, known, today, findings] = [this.#rules, this.#everyName, this.#today, this.#findingsOfEntity];
     return waiverProblems(entity, view, { rules, known, today, findings });
   }
+}
+
+/** Rules for one kind, with or without those whose findings are had from the answer that routes share. */
+type Which = 'all' | 'but-transcription';
+
+/** One file while its rules run. */
+interface Judging {
+  readonly file: FileId;
+  readonly reads: Set<IndexKey>;
+  readonly view: LibraryView;
+  /** What was found without its own rules. */
+  readonly found: Finding[];
+  readonly rules: readonly AnyRule[];
+  /** Undefined for a file that cannot be read. */
+  readonly run?: RulesOnEntity;
 }
 
 interface Judged {

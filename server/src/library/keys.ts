@@ -33,13 +33,17 @@ function inOnePiece(start: string, name: string): string {
 const mostGroups = 1_000;
 const mostNames = 100_000;
 
+/** Keys of one sort that are about one thing alone. */
+function plainKeysFor<Name extends string>(sort: string): (name: Name) => IndexKey {
+  const made = new Remembered(mostNames, (name: Name) => `${sort}:${name}` as IndexKey);
+  return (name) => made.of(name);
+}
+
 /** The entity of this kind and id. */
 export const entityKey = keysFor('entity');
 
 /** Every entity of the kind, with its content. */
-export function kindKey(kind: Kind): IndexKey {
-  return `kind:${kind}` as IndexKey;
-}
+export const kindKey = plainKeysFor<Kind>('kind');
 
 /** Procedures that name no device: for everything, or for a trait. */
 export function forManyKey(): IndexKey {
@@ -47,14 +51,10 @@ export function forManyKey(): IndexKey {
 }
 
 /** Answers of makers about what has this id. */
-export function answersKey(id: string): IndexKey {
-  return `about:${id}` as IndexKey;
-}
+export const answersKey = plainKeysFor('about');
 
 /** The ids of a kind, without content: changes only when an id comes or goes. */
-export function idsKey(kind: Kind): IndexKey {
-  return `ids:${kind}` as IndexKey;
-}
+export const idsKey = plainKeysFor<Kind>('ids');
 
 /** Entities that name the entity of this kind and id anywhere. */
 export const usersKey = keysFor('users');
@@ -66,9 +66,7 @@ export function subjectOf(key: IndexKey): string {
 }
 
 /** Registered revisions of one document number. */
-export function documentKey(number: string): IndexKey {
-  return `document:${number}` as IndexKey;
-}
+export const documentKey = plainKeysFor('document');
 
 /** Devices whose catalogue numbers start with the same letters. */
 export function catalogueKey(number: string): IndexKey {

@@ -152,8 +152,11 @@ export class LibraryView {
 
   /** The answer to a question that several readers share, worked out once until something it read changes. */
   ask<Argument extends string, Answer>(query: Query<Argument, Answer>, argument: Argument): Answer {
+    const known = this.#own.of(query, this.#library.changes);
+    if (known.has(argument)) return known.get(argument) as Answer;
     const { answer, key } = this.#answers.answer(query, argument, this.#library);
     this.#reads.add(key);
+    known.set(argument, answer);
     return answer;
   }
 
@@ -173,18 +176,18 @@ export class LibraryView {
   }
 
   #ofKind<K extends Kind>(entities: readonly AnyEntity[], kind: K): readonly EntityOf[K][] {
-    const found: EntityOf[K][] = [];
-    for (const entity of entities) if (isOfKind(entity, kind)) found.push(entity);
-    return found;
+    // Most keys are exported by one kind alone: the list that the library holds will do.
+    const isAll = entities.every((entity) => isOfKind(entity, kind));
+    return (isAll ? entities : entities.filter((entity) => isOfKind(entity, kind))) as readonly EntityOf[K][];
   }
 }
 
-/** What one reader worked out for itself, by the function that does it and by what it is about. */
+/** What one reader was told or worked out for itself, by the question or the function that does it, and by what it is about. */
 class OwnAnswers {
-  readonly #answers = new Map<unknown, Map<object, unknown>>();
+  readonly #answers = new Map<unknown, Map<unknown, unknown>>();
   #changes = 0;
 
-  of(work: unknown, changes: number): Map<object, unknown> {
+  of(work: unknown, changes: number): Map<unknown, unknown> {
     if (this.#changes !== changes) this.#answers.clear();
     this.#changes = changes;
     let answers = this.#answers.get(work);
