@@ -6,8 +6,8 @@ import type { DateValue, Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { daysBetween, inDays } from '../support/days.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { demandInWords } from '../support/limits-of.ts';
-import { referencesIn } from '../support/references.ts';
 import { bySource, siteLimit, siteOf } from '../support/site-limits.ts';
 
 type Chemistry = EntityOf['chemistry'];
@@ -35,7 +35,7 @@ export const rule = defineRule({
   kinds: ['washer', 'ultrasonic', 'procedure'],
   check(entity: AnyEntity, context) {
     const judged = new Map<string, Text[]>();
-    for (const reference of referencesIn(entity)) {
+    for (const reference of partsOf(entity).references) {
       if (reference.refers.includes('chemistry'))
         judged.set(reference.text, [...(judged.get(reference.text) ?? []), reference]);
     }

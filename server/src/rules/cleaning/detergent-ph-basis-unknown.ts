@@ -4,9 +4,9 @@ import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Requirement } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
-import { requirementsIn } from '../../model/walk.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 
 const message = {
   chemistry:
@@ -74,7 +74,9 @@ function checkChemistry({ ph, ph_in_use, ph_concentrate }: EntityOf['chemistry']
 
 /** A limit that holds at every stage is meant of what touches the item, so of the solution. */
 function checkDevice(device: EntityOf['device'], { report }: RuleContext): void {
-  const [first, ...others] = [...requirementsIn(device)].filter(isWithoutBasis);
+  const [first, ...others] = partsOf(device)
+    .requirements.map(({ requirement }) => requirement)
+    .filter(isWithoutBasis);
   if (first === undefined) return;
   report({
     at: first.at,

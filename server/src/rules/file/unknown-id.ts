@@ -3,7 +3,8 @@ import type { LibraryView, Query } from '../../library/view.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isKind, kinds } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
-import { isNamed, namesOf, referencesIn } from '../support/references.ts';
+import { partsOf } from '../support/entity-parts.ts';
+import { isNamed, namesOf } from '../support/references.ts';
 
 const message = {
   unknown: (sort: string, name: string, suggestion: string | undefined) =>
@@ -20,7 +21,7 @@ export const rule = defineRule({
   fix: 'Changes the name to the nearest one that exists.',
   kinds,
   check(entity, { view, report }) {
-    for (const reference of referencesIn(entity)) {
+    for (const reference of partsOf(entity).references) {
       const { refers, text } = reference;
       if (refers.length === 0 || refers.some((sort) => isNamed(sort, text, entity, view))) continue;
       // Where a plain word is fine too, only one that looks like a slip of a name is told.

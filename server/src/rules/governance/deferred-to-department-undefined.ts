@@ -2,8 +2,9 @@ import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Place } from '../../model/node.ts';
 import { pathOf } from '../../model/node.ts';
 import { sayingsOf } from '../../model/saying.ts';
-import { fieldOf, nodesIn } from '../../model/walk.ts';
+import { fieldOf } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { proceduresFor, stepsOf } from '../support/steps.ts';
 
 type Device = EntityOf['device'];
@@ -93,8 +94,7 @@ interface Deferred {
 
 function deferredIn(device: Device): readonly Deferred[] {
   const found: Deferred[] = [];
-  for (const node of nodesIn(device)) {
-    if (node.node !== 'record') continue;
+  for (const node of partsOf(device).records) {
     const to = fieldOf(node, 'defers_to');
     if (to?.node !== 'text' || to.text !== 'department') continue;
     const src = fieldOf(node, 'src');

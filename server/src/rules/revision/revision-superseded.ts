@@ -4,11 +4,11 @@ import type { LibraryView } from '../../library/view.ts';
 import type { Source } from '../../model/entities/source.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { List } from '../../model/node.ts';
-import { nodesIn } from '../../model/walk.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
 import type { RegisteredDocument } from '../support/documents.ts';
 import { documentName, isInForce, registeredOf } from '../support/documents.ts';
+import { partsOf } from '../support/entity-parts.ts';
 
 const message = {
   replaced: (cited: string, newer: string) =>
@@ -175,9 +175,9 @@ function isOver(cited: RegisteredDocument | undefined, source: Source, view: Lib
 
 function citing(entity: AnyEntity, doc: string, rev: string): number {
   let count = 0;
-  for (const node of nodesIn(entity)) {
-    if (node.node !== 'record' || !('quote' in node)) continue;
-    const { doc: from, rev: of } = node as { doc?: { text: string }; rev?: { text: string } };
+  for (const record of partsOf(entity).records) {
+    if (!('quote' in record)) continue;
+    const { doc: from, rev: of } = record as { doc?: { text: string }; rev?: { text: string } };
     if (from?.text === doc && of?.text === rev) count++;
   }
   return count;

@@ -1,8 +1,9 @@
 import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { Node, Rec } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
-import { childrenOf, fieldOf, nodesIn, rowOf } from '../../model/walk.ts';
+import { childrenOf, fieldOf, rowOf } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { listed } from '../support/lists.ts';
 import type { Transcribed } from '../support/transcription.ts';
 
@@ -98,9 +99,7 @@ const choiceKeys: ReadonlySet<string> = new Set(['any_of', 'options', 'validated
 function choicesIn(entity: Transcribed): readonly Rec[] {
   const hasAlternatives = [...(entity.statements?.rows.values() ?? [])].some((row) => row.value.alt !== undefined);
   if (!hasAlternatives) return [];
-  const choices: Rec[] = [];
-  for (const node of nodesIn(entity)) if (node.node === 'record' && isChoice(node)) choices.push(node);
-  return choices;
+  return partsOf(entity).records.filter(isChoice);
 }
 
 function isChoice(node: Rec): boolean {

@@ -1,11 +1,12 @@
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Quantity, Rec, Text } from '../../model/node.ts';
-import { fieldOf, nodesIn } from '../../model/walk.ts';
+import { fieldOf } from '../../model/walk.ts';
 import { formatQuantity } from '../../quantity/format.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
 import { dayAfter, daysBetween, inDays } from '../support/days.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { sitePeriod } from '../support/site-limits.ts';
 import { transcribedKinds } from '../support/transcription.ts';
 
@@ -25,10 +26,9 @@ export const rule = defineRule({
   source: 'practice',
   kinds: transcribedKinds,
   check(entity, context) {
-    for (const node of nodesIn(entity)) {
-      if (node.node !== 'record') continue;
-      const ambiguous = fieldOf(node, 'ambiguous');
-      if (ambiguous?.node === 'text') checkQuestion(node, ambiguous, context);
+    for (const record of partsOf(entity).records) {
+      const ambiguous = fieldOf(record, 'ambiguous');
+      if (ambiguous?.node === 'text') checkQuestion(record, ambiguous, context);
     }
   },
   examples: {

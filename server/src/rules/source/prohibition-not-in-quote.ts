@@ -1,8 +1,9 @@
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Citation, Rec } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
-import { fieldOf, nodesIn } from '../../model/walk.ts';
+import { fieldOf } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { passagesOf, sourceOf } from '../support/quoted-words.ts';
 import { onlyWords } from '../support/sterilizing-words.ts';
 import type { Phrase } from '../support/wording.ts';
@@ -105,10 +106,8 @@ const negating: readonly Phrase[] = [
 ];
 
 function prohibitionsIn(device: EntityOf['device']): readonly (Rec & { readonly src?: Citation })[] {
-  return nodesIn(device).filter((node): node is Rec => {
-    if (node.node !== 'record') return false;
-    const use = fieldOf(node, 'use');
-    if (use?.node === 'text' && use.text === 'forbidden') return true;
-    return node.at.parent?.key === 'not';
+  return partsOf(device).records.filter((record) => {
+    const use = fieldOf(record, 'use');
+    return (use?.node === 'text' && use.text === 'forbidden') || record.at.parent?.key === 'not';
   });
 }

@@ -2,9 +2,10 @@ import type { CleaningNode } from '../../model/entities/device-manual.generated.
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Node, Rec } from '../../model/node.ts';
 import { sayingOf } from '../../model/saying.ts';
-import { childrenOf, nodesIn } from '../../model/walk.ts';
+import { childrenOf } from '../../model/walk.ts';
 import { defineRule } from '../rule.ts';
 import { actWords } from '../support/act-words.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { listed } from '../support/lists.ts';
 import { readStatement } from '../support/transcription.ts';
 import { isMentioned, saidIn } from '../support/wording.ts';
@@ -108,9 +109,9 @@ function stepsUnder(node: CleaningNode): readonly NonNullable<CleaningNode['step
 /** What the records that cite the statement are called and say, parts of theirs that cite nothing included. */
 function holdersOf(id: string, device: Device): readonly string[] {
   const texts: string[] = [];
-  for (const node of nodesIn(device)) {
-    if (node.node !== 'record' || !cites(node, id)) continue;
-    for (const inner of ownNodes(node)) {
+  for (const record of partsOf(device).records) {
+    if (!cites(record, id)) continue;
+    for (const inner of ownNodes(record)) {
       if (typeof inner.at.key === 'string') texts.push(inner.at.key.replaceAll('_', ' '));
       if (inner.node === 'text') texts.push(inner.text);
     }

@@ -1,10 +1,11 @@
 import type { Fix } from '../../base/problem.ts';
 import { unitNamed } from '../../judge/unit-named.ts';
 import type { Node, Quantity, Rec } from '../../model/node.ts';
-import { fieldOf, nodesIn } from '../../model/walk.ts';
+import { fieldOf } from '../../model/walk.ts';
 import { formatIn } from '../../quantity/format.ts';
 import { kinds } from '../../schema/kinds.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 
 const message = {
   between: (low: string, high: string) => `The range begins at ${low} and ends at ${high}: nothing lies between.`,
@@ -23,8 +24,7 @@ export const rule = defineRule({
   fix: 'Swaps the two numbers.',
   kinds,
   check(entity, { report }) {
-    for (const node of nodesIn(entity)) {
-      if (node.node !== 'record') continue;
+    for (const node of partsOf(entity).records) {
       const ends = endsOf(node);
       if (ends === undefined) continue;
       const { low, high, words } = ends;

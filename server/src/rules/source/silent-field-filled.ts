@@ -3,9 +3,10 @@ import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
 import type { Node, Rec } from '../../model/node.ts';
 import { besideSilence } from '../../model/silence.ts';
-import { fieldOf, isRequirement, nodesIn } from '../../model/walk.ts';
+import { fieldOf, isRequirement } from '../../model/walk.ts';
 import { quoteScalar } from '../../syntax/quote.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { listed } from '../support/lists.ts';
 import { fieldName } from '../support/quote-report.ts';
 import { transcribedKinds } from '../support/transcription.ts';
@@ -26,8 +27,8 @@ export const rule = defineRule({
   fix: 'Takes the value out and leaves the silence.',
   kinds: transcribedKinds,
   check(entity, { report }) {
-    for (const node of nodesIn(entity)) {
-      if (node.node !== 'record' || !isSilent(node)) continue;
+    for (const node of partsOf(entity).records) {
+      if (!isSilent(node)) continue;
       const banned = prohibitionOf(node, entity);
       if (banned !== undefined)
         report({

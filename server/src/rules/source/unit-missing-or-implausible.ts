@@ -4,7 +4,7 @@ import type { Threshold } from '../../model/entities/site.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import type { Quantity } from '../../model/node.ts';
-import { nodesIn, rowOf } from '../../model/walk.ts';
+import { rowOf } from '../../model/walk.ts';
 import { shortNumber } from '../../quantity/format.ts';
 import type { Interval } from '../../quantity/interval.ts';
 import { distanceTo } from '../../quantity/interval.ts';
@@ -13,6 +13,7 @@ import { kinds } from '../../schema/kinds.ts';
 import { numberHazard } from '../../syntax/number-hazards.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
+import { partsOf } from '../support/entity-parts.ts';
 import { impossibleIn } from '../support/impossible-numbers.ts';
 import { demandInWords } from '../support/limits-of.ts';
 import { windowedNumbers } from '../support/plausible-windows.ts';
@@ -37,8 +38,8 @@ export const rule = defineRule({
   kinds,
   check(entity, context) {
     const { report } = context;
-    for (const node of nodesIn(entity)) {
-      if (node.node !== 'quantity' || node.at.key === 'page') continue;
+    for (const node of partsOf(entity).quantities) {
+      if (node.at.key === 'page') continue;
       const { problem } = node;
       if (problem !== undefined) {
         if (numberHazard(node.text, 'plain', 'quantity') !== undefined) continue;

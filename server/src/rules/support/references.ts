@@ -3,18 +3,8 @@ import type { LibraryView } from '../../library/view.ts';
 import type { Statement } from '../../model/entities/statement.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind } from '../../model/entity.ts';
-import type { Node, Table, Text } from '../../model/node.ts';
-import { nodesIn } from '../../model/walk.ts';
+import type { Table, Text } from '../../model/node.ts';
 import { isKind } from '../../schema/kinds.ts';
-
-/** Every id of something else that the entity names. */
-export function* referencesIn(entity: AnyEntity): Iterable<Text & { readonly refers: readonly string[] }> {
-  for (const node of nodesIn(entity)) if (isReference(node)) yield node;
-}
-
-function isReference(node: Node): node is Text & { readonly refers: readonly string[] } {
-  return node.node === 'text' && node.refers !== undefined;
-}
 
 /** Names of things that a reference of one sort may name; undefined when the sort is one nobody lists. */
 export function namesOf(sort: string, entity: AnyEntity, view: LibraryView): ReadonlySet<string> | undefined {

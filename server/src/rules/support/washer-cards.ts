@@ -1,7 +1,7 @@
 import type { Query } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
-import { nodesIn } from '../../model/walk.ts';
 import { listOfIds } from './brief.ts';
+import { partsOf } from './entity-parts.ts';
 
 /** What of a set's file says what is washed in which cycle. */
 interface WasherCard {
@@ -34,8 +34,7 @@ export const itemsOnCards: Query<string, readonly string[]> = {
 
 function cyclesIn(set: EntityOf['set']): readonly string[] {
   const cycles = new Set<string>();
-  for (const node of nodesIn(set))
-    if (node.node === 'text' && node.refers?.includes('washer-cycle') === true) cycles.add(node.text);
+  for (const { refers, text } of partsOf(set).references) if (refers.includes('washer-cycle')) cycles.add(text);
   return [...cycles];
 }
 
