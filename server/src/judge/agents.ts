@@ -1,7 +1,7 @@
 import type { Chemistry } from '../model/entities/chemistry.generated.ts';
 import type { Detergent } from '../model/entities/detergent.generated.ts';
 import type { Device } from '../model/entities/device.generated.ts';
-import type { Place, Text } from '../model/node.ts';
+import type { Place, Requirement, Text } from '../model/node.ts';
 import { isPast } from './evidence.ts';
 import { type Given, givenByLabel, givenOf } from './given.ts';
 import { type CaseOf, factOf, judgeCase, judgeDemand } from './judgement.ts';
@@ -48,6 +48,16 @@ export function judgeAgent(question: AgentQuestion): readonly Judgement[] {
   );
   if (!isDetergent(agent)) return judgements;
   return [...judgements, ...question.detergents.flatMap((asked) => judgeAsked(question, asked, chemistry))];
+}
+
+/** The pH as used alone: the judgements of `judgeAgent` on it. */
+export function judgePh(question: AgentQuestion): readonly Judgement[] {
+  const { chemistry } = question.agent;
+  if (chemistry === undefined) return [];
+  const judgements = [...judgeLimitPh(question, chemistry)];
+  for (const { ph, src } of isDetergent(question.agent) ? question.detergents : [])
+    if (ph !== undefined) judgements.push(judgeAskedPh(question, ph, src, chemistry));
+  return judgements.filter(({ parameter }) => parameter === 'ph');
 }
 
 function judgeSupply({ agent, method, setting }: AgentQuestion, chemistry: Chemistry): readonly Judgement[] {
@@ -182,18 +192,7 @@ function judgeAsked(question: AgentQuestion, asked: Detergent, chemistry: Chemis
     const which = chemistry.foam === undefined ? 'class-unknown' : 'wrong-class';
     judgements.push(judgeCase('chemistry', which, { ...facts, required: 'low-foaming', at: asked.low_foaming.at }));
   }
-  if (asked.ph !== undefined) {
-    const ours = phGiven(chemistry, asked.ph.of?.text);
-    if (ours.given === undefined) judgements.push(phUnknown(device, agent, ours.which, asked.ph.at));
-    else
-      judgements.push(
-        judgeDemand(
-          { by: device, parameter: 'ph', requirement: asked.ph, src: asked.src },
-          { given: ours.given, at: ours.at },
-          setting,
-        ),
-      );
-  }
+  if (asked.ph !== undefined) judgements.push(judgeAskedPh(question, asked.ph, asked.src, chemistry));
   if (asked.dose !== undefined) {
     const demand = {
       by: device,
@@ -205,6 +204,17 @@ function judgeAsked(question: AgentQuestion, asked: Detergent, chemistry: Chemis
     judgements.push(judgeDemand(demand, factOf(chemistry.dose, givenOf(chemistry.dose)), setting));
   }
   return [...judgements, ...judgeNamed(asked, chemistry, facts), ...judgeExcluded(asked, chemistry, facts)];
+}
+
+function judgeAskedPh(
+  { device, agent, setting }: AgentQuestion,
+  requirement: Requirement,
+  src: Detergent['src'],
+  chemistry: Chemistry,
+): Judgement {
+  const ours = phGiven(chemistry, requirement.of?.text);
+  if (ours.given === undefined) return phUnknown(device, agent, ours.which, requirement.at);
+  return judgeDemand({ by: device, parameter: 'ph', requirement, src }, { given: ours.given, at: ours.at }, setting);
 }
 
 /** Best of the classes the page names; one of them will do. `low-foaming` is a property, `mild` is not measurable. */

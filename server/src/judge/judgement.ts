@@ -91,10 +91,19 @@ export interface CaseFacts {
   readonly src?: Citation | undefined;
 }
 
+/** Whether the table lets this case fail. */
+export function isFailing<P extends CategoryParameter>(parameter: P, which: CaseOf<P>): boolean {
+  return cellOf(parameter, which).outcome === 'fails';
+}
+
+function cellOf<P extends CategoryParameter>(parameter: P, which: CaseOf<P>): Cell {
+  return (categoryRows[parameter].cases as Readonly<Record<string, Cell>>)[which] as Cell;
+}
+
 /** One case of a parameter that is no number, with the answer from the table. */
 export function judgeCase<P extends CategoryParameter>(parameter: P, which: CaseOf<P>, facts: CaseFacts): Judgement {
   const row = categoryRows[parameter];
-  const cell = (row.cases as Readonly<Record<string, Cell>>)[which] as Cell;
+  const cell = cellOf(parameter, which);
   return {
     outcome: cell.outcome,
     parameter: row.parameter,

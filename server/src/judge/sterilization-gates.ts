@@ -1,4 +1,4 @@
-import { judgeCase } from './judgement.ts';
+import { type CaseOf, isFailing, judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { catchesSterilization, judgeProhibitions } from './prohibitions.ts';
 import { holds } from './setting.ts';
@@ -8,6 +8,25 @@ import { outOfScopeTraits } from './vocabulary.ts';
 /** Gates of identity and category. Categories never stand in for one another. */
 export function judgeSterilizationGates(question: SterilizationQuestion): readonly Judgement[] {
   return [...identity(question), modality(question), ...context(question), ...prohibitions(question)];
+}
+
+/**
+ * Whether method or use of the cycle are not those of the option: then a gate fails whatever else is asked. The same without words, for
+ * whoever tries many cycles.
+ */
+export function isOfAnotherKind({ option, machine, cycle }: SterilizationQuestion): boolean {
+  return (
+    isFailing('modality', methodCase(option.modality, cycle.modality ?? machine.modality)) || isOtherUse(option, cycle)
+  );
+}
+
+function isOtherUse(
+  option: Pick<SterilizationQuestion['option'], 'context'>,
+  cycle: Pick<SterilizationQuestion['cycle'], 'context'>,
+): boolean {
+  const ours = contextOf(cycle.context);
+  if (contextOf(option.context) === ours) return false;
+  return ours === 'iuss' ? isFailing('immediate-use', 'not-offered') : isFailing('context', 'different');
 }
 
 function identity({ device, option, setting }: SterilizationQuestion): readonly Judgement[] {
@@ -76,8 +95,7 @@ function modality({ device, option, machine, cycle }: SterilizationQuestion): Ju
   const ours = cycle.modality ?? machine.modality;
   const theirs = option.modality;
   const at = theirs?.at ?? option.id?.at ?? option.at;
-  const which = theirs === undefined || ours === undefined ? 'not-given' : compareModality(theirs.text, ours.text);
-  return judgeCase('modality', which, {
+  return judgeCase('modality', methodCase(theirs, ours), {
     by: device,
     required: theirs?.text ?? '',
     given: ours?.text,
@@ -87,11 +105,22 @@ function modality({ device, option, machine, cycle }: SterilizationQuestion): Ju
   });
 }
 
+function methodCase(theirs: Word | undefined, ours: Word | undefined): CaseOf<'modality'> {
+  return theirs === undefined || ours === undefined ? 'not-given' : compareModality(theirs.text, ours.text);
+}
+
+interface Word {
+  readonly text: string;
+}
+
 /** Two kinds of active air removal are a question; any other difference is another instruction. */
 export function compareModality(theirs: string, ours: string): 'same' | 'different' | 'flush-pulse' {
   if (theirs === ours) return 'same';
-  const pair = new Set([theirs, ours]);
-  return pair.has('steam-sfpp') && pair.has('steam-prevac') ? 'flush-pulse' : 'different';
+  return isActive(theirs) && isActive(ours) ? 'flush-pulse' : 'different';
+}
+
+function isActive(modality: string): boolean {
+  return modality === 'steam-sfpp' || modality === 'steam-prevac';
 }
 
 /** Stored packs (`terminal`) unless the file says immediate use. */

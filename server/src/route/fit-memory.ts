@@ -2,6 +2,8 @@ import type { Judgement } from '../judge/outcome.ts';
 import { bestEntry, judgePackaging } from '../judge/packaging.ts';
 import { judgePackagingStatement } from '../judge/packaging-statement.ts';
 import { judgeSterilization, optionsOf } from '../judge/sterilization.ts';
+import { isOfAnotherKind } from '../judge/sterilization-gates.ts';
+import type { SterilizationQuestion } from '../judge/sterilization-question.ts';
 import type { SterilizationOption } from '../model/entities/device-sterilization.generated.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { Department, SterilizerMeans } from './equipment.ts';
@@ -32,7 +34,7 @@ export class FitMemory {
       const scores: Score[] = [];
       for (const at of this.#department.sterilizing.keys()) {
         const first = sharing ? this.#alike(at) : at;
-        scores.push(scores[first] ?? scoreOf(this.#judge(device, option, counted, at)));
+        scores.push(scores[first] ?? this.#scoreIn(device, option, counted, at));
       }
       return scores;
     });
@@ -57,7 +59,8 @@ export class FitMemory {
     for (let at = 0; at < cycles; at++) {
       let found: Score = hopeless;
       for (let index = 0; index < rows.length; index++) {
-        const [own, outer] = [rows[index]?.[at] ?? hopeless, around[index] ?? nothing];
+        const own = rows[index]?.[at] ?? hopeless;
+        const outer = around[index] ?? nothing;
         if (own.rank === failing || outer.rank === failing) continue;
         const score = joined(outer, own);
         if (isBetter(score, found)) found = score;
@@ -73,13 +76,29 @@ export class FitMemory {
     return this.#remember(option, `cycle ${at} ${counted}`, () => this.#judge(device, option, counted, at));
   }
 
+  /** Most cycles are of another kind, and what else does not fit there counts for nothing. */
+  #scoreIn(device: Device, option: SterilizationOption, counted: number, at: number): Score {
+    const question = this.#question(device, option, counted, at);
+    if (question === undefined) return nothing;
+    return isOfAnotherKind(question) ? hopeless : scoreOf(withoutDates(judgeSterilization(question)));
+  }
+
   #judge(device: Device, option: SterilizationOption, counted: number, at: number): readonly Judgement[] {
+    const question = this.#question(device, option, counted, at);
+    return question === undefined ? [] : withoutDates(judgeSterilization(question));
+  }
+
+  #question(
+    device: Device,
+    option: SterilizationOption,
+    quantity: number,
+    at: number,
+  ): SterilizationQuestion | undefined {
     const { setting, sterilizing } = this.#department;
     const means = sterilizing[at];
-    if (means === undefined) return [];
-    const { machine, cycle } = means;
-    const judgements = judgeSterilization({ device, option, machine, cycle, quantity: counted, setting });
-    return judgements.filter(({ parameter }) => parameter !== 'evidence');
+    return means === undefined
+      ? undefined
+      : { device, option, machine: means.machine, cycle: means.cycle, quantity, setting };
   }
 
   /** The first cycle that asks and gives the same. Peroxide cycles are known by name, so that none is like another. */
@@ -160,6 +179,10 @@ export class FitMemory {
     known.set(key, made);
     return made;
   }
+}
+
+function withoutDates(judgements: readonly Judgement[]): readonly Judgement[] {
+  return judgements.filter(({ parameter }) => parameter !== 'evidence');
 }
 
 function firstAlike(sterilizing: readonly SterilizerMeans[]): readonly number[] {

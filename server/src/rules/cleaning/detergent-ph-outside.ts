@@ -1,4 +1,5 @@
 import type { Agent, CleaningMethod } from '../../judge/agents.ts';
+import { judgePh } from '../../judge/agents.ts';
 import { waysThrough } from '../../judge/demands.ts';
 import type { Setting } from '../../judge/setting.ts';
 import type { LibraryView } from '../../library/view.ts';
@@ -229,7 +230,7 @@ function failuresOf({ devices, method }: Use, agent: Agent, setting: Setting): r
   const failures: Failure[] = [];
   for (const device of devices) {
     if (isOutOfScope(device)) continue;
-    const judgement = agentFailures(device, agent, method, setting, (one) => one.parameter === 'ph')[0];
+    const judgement = agentFailures(device, agent, method, setting, judgePh)[0];
     if (judgement !== undefined) failures.push({ device, judgement });
   }
   return failures;

@@ -1,6 +1,7 @@
-import type { Agent } from '../../judge/agents.ts';
-import { isDetergent } from '../../judge/agents.ts';
+import type { Agent, AgentQuestion } from '../../judge/agents.ts';
+import { isDetergent, judgeAgent } from '../../judge/agents.ts';
 import { saysOf } from '../../judge/judgement.ts';
+import type { Judgement } from '../../judge/outcome.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
@@ -205,6 +206,14 @@ function checkLabel({ chemistry }: Agent, word: Text, method: string, { report }
   return 'reported';
 }
 
+/** Of all that the agent is judged by, what it is. */
+function judgeKind(question: AgentQuestion): readonly Judgement[] {
+  return judgeAgent(question).filter(
+    ({ parameter, demandedBy }) =>
+      parameter === 'prohibition' || (parameter === 'chemistry' && demandedBy.startsWith('device/')),
+  );
+}
+
 /** What the instruction asks the detergent to be: its class, its name, what it must not hold, what the page forbids altogether. */
 function checkClass(
   agent: Agent,
@@ -217,14 +226,7 @@ function checkClass(
   const setting = settingFor({}, view);
   const failures: Failure[] = [];
   for (const device of reachOf(step, procedure, view)) {
-    const judgement = agentFailures(
-      device,
-      agent,
-      method,
-      setting,
-      ({ parameter, demandedBy }) =>
-        parameter === 'prohibition' || (parameter === 'chemistry' && demandedBy.startsWith('device/')),
-    )[0];
+    const judgement = agentFailures(device, agent, method, setting, judgeKind)[0];
     if (judgement !== undefined) failures.push({ device, judgement });
   }
   if (failures.length > 0)

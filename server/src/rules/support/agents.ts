@@ -1,5 +1,4 @@
-import type { Agent, CleaningMethod } from '../../judge/agents.ts';
-import { judgeAgent } from '../../judge/agents.ts';
+import type { Agent, AgentQuestion, CleaningMethod } from '../../judge/agents.ts';
 import { waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
@@ -71,16 +70,14 @@ export function agentFailures(
   agent: Agent,
   method: CleaningMethod,
   setting: Setting,
-  isWanted: (judgement: Judgement) => boolean,
+  judge: (question: AgentQuestion) => readonly Judgement[],
 ): readonly Judgement[] {
   const ways = waysThrough(device, method, setting).map((way) =>
     way.flatMap(({ voices }) => voices.flatMap(detergentsOf)),
   );
   let first: readonly Judgement[] | undefined;
   for (const detergents of ways.length === 0 ? [[]] : ways) {
-    const failing = judgeAgent({ device, detergents, agent, method, setting }).filter(
-      (judgement) => judgement.outcome === 'fails' && isWanted(judgement),
-    );
+    const failing = judge({ device, detergents, agent, method, setting }).filter(({ outcome }) => outcome === 'fails');
     if (failing.length === 0) return [];
     first ??= failing;
   }
