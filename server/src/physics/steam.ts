@@ -1,3 +1,4 @@
+import { Remembered } from '../base/remembered.ts';
 import {
   type EnthalpyAndVolume,
   saturationPressureMPa,
@@ -53,6 +54,13 @@ export function saturationTemperatureC(pressureKPa: number): Answer<number, Rang
 
 /** Properties of saturated water and steam at `temperatureC`, 0 to 350 °C. */
 export function saturatedSteam(temperatureC: number): Answer<SaturatedSteam, RangeReason> {
+  return saturated.of(temperatureC);
+}
+
+/** The same few temperatures of cycles are asked for with every set. */
+const saturated = new Remembered(1_000, saturatedAt);
+
+function saturatedAt(temperatureC: number): Answer<SaturatedSteam, RangeReason> {
   const bad = outOfRange({
     name: 'steam temperature',
     value: temperatureC,

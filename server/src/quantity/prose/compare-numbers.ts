@@ -198,7 +198,9 @@ interface ToleranceEnd {
 function toleranceEnds(reading: QuoteReading): ToleranceEnd[] {
   const ends: ToleranceEnd[] = [];
   for (const tolerance of reading.numbers) {
-    const { of, side } = tolerance.tolerance ?? {};
+    // Few numbers are tolerances.
+    if (tolerance.tolerance === undefined) continue;
+    const { of, side } = tolerance.tolerance;
     const level = of === undefined ? undefined : reading.numbers[of]?.quantities[0];
     const apart = tolerance.quantities[0]?.value;
     if (level === undefined || apart === undefined) continue;

@@ -162,14 +162,14 @@ function tellLow(
   limit: SiteLimit | undefined,
   { report }: RuleContext,
 ): void {
-  const dose = doseOf(hold, scale, 'highest');
+  const dose = limit === undefined ? undefined : doseOf(hold, scale, 'highest');
   if (limit === undefined || dose === undefined || dose >= inUnit(limit.value, scale)) return;
   report(reportOf(device, hold, limit, message.low(pairOf(hold), inWords(dose, scale), adopted(limit))));
 }
 
 /** The least that the page can mean is already too much. */
 function tellHigh(device: Device, hold: Hold, limit: SiteLimit | undefined, { report }: RuleContext): void {
-  const dose = doseOf(hold, F0_SCALE, 'lowest');
+  const dose = limit === undefined ? undefined : doseOf(hold, F0_SCALE, 'lowest');
   if (limit === undefined || dose === undefined || dose <= inUnit(limit.value, F0_SCALE)) return;
   report(reportOf(device, hold, limit, message.high(pairOf(hold), inWords(dose, F0_SCALE), adopted(limit))));
 }

@@ -1,4 +1,5 @@
 import type { IsoDate } from '../../base/brand.ts';
+import { Remembered } from '../../base/remembered.ts';
 import type { QuantityValue } from '../../quantity/quantity.ts';
 
 const millisecondsADay = 86_400_000;
@@ -34,6 +35,9 @@ export function inDays(days: number): string {
   return days === 1 ? '1 day' : `${days} days`;
 }
 
+/** Files of one library share most of their days. */
+const dayNumbers = new Remembered(10_000, (day: string) => Date.parse(`${day}T00:00:00Z`));
+
 function dayNumber(date: string): number {
-  return Date.parse(`${date.slice(0, 10)}T00:00:00Z`);
+  return dayNumbers.of(date.slice(0, 10));
 }

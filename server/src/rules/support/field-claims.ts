@@ -86,9 +86,9 @@ function addRequirement(key: string, requirement: Requirement, around: Around, f
   const { at, tol, read_as, conflict, specific } = requirement;
   addAmbiguous(requirement, around, found);
   const parameter = `${key} ${found.claims.length}`;
-  for (const bound of boundWords) {
-    const quantities = quantitiesUnder(requirement, bound);
-    if (quantities.length === 0 || around.statements.length === 0) continue;
+  for (const bound of around.statements.length === 0 ? [] : boundWords) {
+    const quantities = quantitiesUnder(requirement[bound]);
+    if (quantities.length === 0) continue;
     const claim: NumberClaim = {
       claim: 'number',
       parameter,
@@ -105,10 +105,11 @@ function addRequirement(key: string, requirement: Requirement, around: Around, f
   }
 }
 
-function quantitiesUnder(requirement: Requirement, bound: BoundWord): readonly Quantity[] {
-  const value = requirement[bound];
-  const quantities = value === undefined ? [] : value.node === 'list' ? value.items : [value];
-  return quantities.filter((quantity) => quantity.problem === undefined);
+const none: readonly Quantity[] = [];
+
+function quantitiesUnder(value: Requirement[BoundWord]): readonly Quantity[] {
+  if (value === undefined) return none;
+  return (value.node === 'list' ? value.items : [value]).filter((quantity) => quantity.problem === undefined);
 }
 
 function addBareNumber(key: string, quantity: Quantity, holder: Rec, around: Around, found: Gathered): void {

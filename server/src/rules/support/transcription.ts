@@ -56,11 +56,11 @@ function faultsOf(entity: Transcribed, statements: Table<Statement>): readonly T
     if (read !== undefined) readings.set(id, read);
   }
   const assigned = assign(found.claims, readings);
+  const citing = timesCited(found);
   const faults: TranscriptionFault[] = [];
   for (const [id, read] of readings) {
     const fields = (assigned.get(id) ?? []).filter((field) => isConcerned(field, read, found));
-    const cited = found.citing.filter((one) => one.statements.includes(id)).length;
-    const quoted: QuotedStatement = { ...read, cited };
+    const quoted: QuotedStatement = { ...read, cited: citing.get(id) ?? 0 };
     for (const fault of compareQuote(
       read.reading,
       fields.map((field) => claimFor(field, quoted)),
@@ -71,6 +71,13 @@ function faultsOf(entity: Transcribed, statements: Table<Statement>): readonly T
     }
   }
   return withoutBacked(faults, assigned);
+}
+
+/** How many records cite each statement. */
+function timesCited({ citing }: FieldClaims): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const { statements } of citing) for (const id of new Set(statements)) times.set(id, (times.get(id) ?? 0) + 1);
+  return times;
 }
 
 function claimFor({ claim }: FieldClaim, { statement }: QuotedStatement): Claim {

@@ -9,6 +9,8 @@ import { cleaningStages, fieldWords, forbiddingFlags, methodFields, optionStages
 /** Fields by which a writer encodes the hole in an action ("except the connector"). */
 const conditions = ['when', 'extent', 'keep_dry', 'needed', 'couples', 'where', 'ambiguous'] as const;
 
+const forbiddingKeys: readonly string[] = [...forbiddingFlags.keys()];
+
 /** What a record says about whether something is done, when its statements could say otherwise. */
 export function useClaimOf(key: string, record: Rec, around: Around, found: Gathered): FieldClaim | undefined {
   if (around.statements.length === 0) return undefined;
@@ -19,8 +21,7 @@ export function useClaimOf(key: string, record: Rec, around: Around, found: Gath
 }
 
 function noteForbidding(record: Rec, around: Around, found: Gathered): void {
-  const isForbidden =
-    textOf(record, 'use')?.text === 'forbidden' || [...forbiddingFlags.keys()].some((key) => isOn(record, key));
+  const isForbidden = textOf(record, 'use')?.text === 'forbidden' || forbiddingKeys.some((key) => isOn(record, key));
   if (isForbidden) for (const id of around.statements) found.forbidden.add(id);
 }
 

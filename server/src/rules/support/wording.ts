@@ -27,9 +27,9 @@ const negators: ReadonlySet<string> = new Set([
 
 /** The first phrase that the text holds, as its words stand there; undefined when there is none. A negated sentence is passed over. */
 export function saidIn(text: string, phrases: readonly Phrase[]): string | undefined {
-  for (const words of sentences.of(text)) {
+  for (const { words, joined } of sentences.of(text)) {
     for (const phrase of phrases) {
-      const places = placesOf(phrase, words);
+      const places = joined.includes(beginnings.of(phrase)) ? placesOf(phrase, words) : undefined;
       if (places !== undefined && !isNegated(words, places)) return places.map((at) => words[at]).join(' ');
     }
   }
@@ -38,16 +38,34 @@ export function saidIn(text: string, phrases: readonly Phrase[]): string | undef
 
 /** True when any of the phrases stands in the text, negated or not. */
 export function isMentioned(text: string, phrases: readonly Phrase[]): boolean {
-  return sentences.of(text).some((words) => phrases.some((phrase) => placesOf(phrase, words) !== undefined));
+  return sentences
+    .of(text)
+    .some(({ words, joined }) =>
+      phrases.some((phrase) => joined.includes(beginnings.of(phrase)) && placesOf(phrase, words) !== undefined),
+    );
 }
 
 /** The same quote and the same words of a step are asked about by many rules, one right after the other. */
-const sentences = new Remembered(500, (text: string): readonly (readonly string[])[] =>
+const sentences = new Remembered(500, (text: string): readonly Sentence[] =>
   text
     .toLowerCase()
     .slice(0, longestText)
     .split(/[.;!?\n]/)
-    .map((sentence) => sentence.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== '')),
+    .map((sentence) => {
+      const words = sentence.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== '');
+      return { words, joined: ` ${words.join(' ')} ` };
+    }),
+);
+
+interface Sentence {
+  readonly words: readonly string[];
+  /** With a space before and behind each word. */
+  readonly joined: string;
+}
+
+/** What a sentence must hold to hold the phrase: nearly all phrases part here. */
+const beginnings = new Remembered(10_000, ([first = '*']: Phrase) =>
+  first.endsWith('*') ? ` ${first.slice(0, -1)}` : ` ${first} `,
 );
 
 function placesOf(phrase: Phrase, words: readonly string[]): readonly number[] | undefined {
@@ -74,8 +92,7 @@ function placesFrom(start: number, phrase: Phrase, words: readonly string[]): re
 }
 
 function isWord(word: string | undefined, wanted: string): boolean {
-  // Nearly all words part here.
-  if (word === undefined || word.charCodeAt(0) !== wanted.charCodeAt(0)) return false;
+  if (word === undefined) return false;
   return wanted.endsWith('*') ? word.startsWith(wanted.slice(0, -1)) : word === wanted;
 }
 
