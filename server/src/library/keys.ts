@@ -35,7 +35,7 @@ const mostNames = 100_000;
 
 /** Keys of one sort that are about one thing alone. */
 function plainKeysFor<Name extends string>(sort: string): (name: Name) => IndexKey {
-  const made = new Remembered(mostNames, (name: Name) => `${sort}:${name}` as IndexKey);
+  const made = new Remembered(mostNames, (name: Name) => inOnePiece(`${sort}:`, name) as IndexKey);
   return (name) => made.of(name);
 }
 
