@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
@@ -281,9 +281,28 @@ describe('several outputs', () => {
     expect(readFileSync(join(cwd, 'x.json'), 'utf8')).toContain('traywright-check');
   });
 
-  it('that cannot be followed are said before anything is read', async () => {
-    const { code, err, out } = await cli(['check', '--output', 'sarif'], { cwd: samples });
+  it.each([
+    ['--output is a form and a file', ['--output', 'sarif']],
+    ['--output is a form and a file', ['--output', 'json=']],
+    ['one form, not both sarif and json', ['--output', 'sarif=-', '--output', 'json=-']],
+    ['one form, not both sarif and sarif', ['--output', 'sarif=-', '--output', 'sarif=-']],
+    ['one form, not both text and sarif', ['--format', 'text', '--output', 'sarif=-']],
+    ['give "sarif=-" a file', ['--watch', '--output', 'sarif=-']],
+  ])('that cannot be followed are said before anything is read: %s', async (words, options) => {
+    const { code, err, out } = await cli(['check', ...options], { cwd: samples });
     expect([code, out]).toEqual([2, '']);
-    expect(err).toContain('--output is a form and a file');
+    expect(err).toContain(words);
+  });
+
+  it('to "-" go to the output, alone there, and no file of that name is made', async () => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    for (const format of checkFormats) {
+      const { out, code } = await cli(['check', '--output', `${format}=-`, '--output', 'json=./-'], { cwd });
+      expect([out, code]).toEqual([(await cli(['check', '--format', format], { cwd })).out, 1]);
+    }
+    expect(JSON.parse(readFileSync(join(cwd, '-'), 'utf8'))).toMatchObject({ format: 'traywright-check' });
+    rmSync(join(cwd, '-'));
+    await cli(['check', '--output', 'sarif=-'], { cwd });
+    expect(existsSync(join(cwd, '-'))).toBe(false);
   });
 });

@@ -10,7 +10,7 @@ const options: readonly OptionSpec[] = [
     name: 'output',
     form: 'texts',
     value: 'FORM=FILE',
-    help: 'Writes the report to a file too, such as sarif=report.sarif. May be given several times.',
+    help: 'Writes the report to a file too, such as sarif=report.sarif; sarif=- prints it instead. May be given several times.',
   },
   {
     name: 'fail-on',

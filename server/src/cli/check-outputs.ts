@@ -39,16 +39,30 @@ export function outputIn(text: string): Output | { readonly mistake: string } {
   return { format, file };
 }
 
-export function formatIn(given: Arguments): CheckFormat {
-  return checkFormats.find((known) => known === given.values.get('format')) ?? 'text';
+/** By convention the name of standard output. A file of that name is `./-`. */
+const standardOutput = '-';
+
+/** What goes to standard output: what `--format` or an `--output` to it says. */
+export function formatIn({ values, lists }: Arguments): CheckFormat {
+  const outputs = (lists.get('output') ?? []).map(outputIn);
+  const [toIt] = outputs.flatMap((one) => ('format' in one && one.file === standardOutput ? [one.format] : []));
+  return checkFormats.find((known) => known === values.get('format')) ?? toIt ?? 'text';
 }
 
 /** The first `--output` that can't be followed. Said before anything is read. */
-export function outputFault({ lists }: Arguments): string | undefined {
+export function outputFault({ lists, values, switches }: Arguments): string | undefined {
   const files = new Set<string>();
+  let toIt = values.get('format');
   for (const text of lists.get('output') ?? []) {
     const output = outputIn(text);
     if ('mistake' in output) return output.mistake;
+    if (output.file === standardOutput) {
+      if (switches.has('watch')) return `--watch prints text on the output; give "${text}" a file instead of "-".`;
+      if (toIt !== undefined)
+        return `The output takes one form, not both ${toIt} and ${output.format}: give one of them a file instead of "-".`;
+      toIt = output.format;
+      continue;
+    }
     if (/\p{Cc}/u.test(output.file))
       return `--output names a file with a character that no one can read: "${output.file}".`;
     if (files.has(normalize(output.file))) return `--output names the file "${output.file}" twice.`;
@@ -88,6 +102,7 @@ export function writeOutputs(report: CheckReport, io: CommandIo, given: Argument
   let all: 'written' | 'not-written' = 'written';
   for (const text of given.lists.get('output') ?? []) {
     const output = outputIn(text);
+    if ('file' in output && output.file === standardOutput) continue;
     const fault = 'mistake' in output ? output.mistake : writeOne(output, report, io, given);
     if (fault === undefined) continue;
     io.stderr.write(`traywright: ${printable(fault)}\n`);
