@@ -22,6 +22,14 @@ const throwing: AnyRule = {
   examples: { bad: [], good: [] },
 };
 
+const rejecting: AnyRule = {
+  ...throwing,
+  id: 'always-rejects',
+  check: async () => {
+    throw new Error('out of order later');
+  },
+};
+
 const reporting: AnyRule = {
   ...throwing,
   id: 'always-reports',
@@ -29,14 +37,15 @@ const reporting: AnyRule = {
 };
 
 describe('[R13] a rule that fails', () => {
-  const engine = new Engine({ rules: [throwing, reporting], today: '2025-03-03' as IsoDate });
+  const engine = new Engine({ rules: [throwing, rejecting, reporting], today: '2025-03-03' as IsoDate });
   const file = fileId('q.ifu.yaml');
   engine.set(file, goodText);
   const findings = engine.findings(file);
 
-  it('is one finding that names it, and the other rules still run', () => {
-    expect(findings.map(({ rule }) => rule).sort()).toEqual(['always-reports', 'internal']);
-    expect(findings.find(({ rule }) => rule === 'internal')?.message).toContain('"always-throws"');
+  it('is one finding that names it, and the other rules still run, be it at once or with a rejected promise', () => {
+    expect(findings.map(({ rule }) => rule).sort()).toEqual(['always-reports', 'internal', 'internal']);
+    const told = findings.filter(({ rule }) => rule === 'internal').map(({ message }) => message);
+    expect(told).toEqual([expect.stringContaining('"always-rejects"'), expect.stringContaining('"always-throws"')]);
   });
 
   it('makes the exit code 3, whatever --fail-on says', () => {

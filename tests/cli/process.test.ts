@@ -7,6 +7,7 @@ import { badText, cli, folderWith, goodText, libraryText } from '../support/cli.
 
 const root = new URL('../..', import.meta.url).pathname;
 const program = join(root, 'dist/traywright.cjs');
+const losesPromise = join(root, 'tests/support/loses-promise.cjs');
 
 beforeAll(() => {
   const { status, stderr } = spawnSync(process.execPath, ['server/build/bundle.mjs', 'cli'], {
@@ -94,6 +95,13 @@ describe('the program as built', () => {
     const status = await new Promise((resolve) => child.on('exit', resolve));
     expect(err).toBe('');
     expect(status).toBe(1);
+  });
+
+  it.each([['check'], ['routes']])('[R13] %s ends with 3 when a promise fails that nobody waits for', (command) => {
+    const cwd = folderWith({ 'library.ifu.yaml': libraryText, 'a.ifu.yaml': badText });
+    const ended = spawnSync(process.execPath, ['--require', losesPromise, program, command], { cwd, encoding: 'utf8' });
+    expect(ended.stderr).toContain('a fault of Traywright itself, not of your files.\nError: lost');
+    expect(ended.status).toBe(3);
   });
 
   it('does not wait for a pipe nor read a device', () => {

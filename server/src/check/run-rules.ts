@@ -42,7 +42,7 @@ export class RulesOnEntity {
   run(rule: AnyRule): void {
     this.#running = rule;
     try {
-      rule.check(this.#entity, this.#context);
+      refuseLater(rule.check(this.#entity, this.#context));
     } catch (thrown) {
       this.found.push({ finding: internalFinding(rule, this.#entity, thrown) });
     }
@@ -51,6 +51,13 @@ export class RulesOnEntity {
   #take(report: Report): void {
     if (this.#running !== undefined) this.found.push({ finding: findingOf(this.#running, report), at: report.at });
   }
+}
+
+/** A rule reports before it returns. What it reports later belongs to no file any more, and what it fails with would be told by nobody. */
+function refuseLater(returned: unknown): void {
+  if (!(returned instanceof Promise)) return;
+  returned.catch(() => undefined);
+  throw new Error('it did not answer at once');
 }
 
 /** A fault of ours, not of the writer: named, so that it can be reported. */

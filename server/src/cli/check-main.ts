@@ -1,6 +1,6 @@
 import { startedBy } from '../host/helper-thread.ts';
 import { checkCommand } from './check-command.ts';
-import { endProcess, processIo } from './process-io.ts';
+import { runAsProcess } from './process-io.ts';
 import { runCommand } from './run-command.ts';
 import { help } from './together/helper.ts';
 import { helperWord } from './together/messages.ts';
@@ -9,7 +9,4 @@ import { helperWord } from './together/messages.ts';
 const [, , , ...words] = process.argv;
 const starter = words[0] === helperWord ? startedBy() : undefined;
 if (starter !== undefined) help(starter);
-else {
-  const io = processIo('traywright-check.cjs');
-  runCommand(checkCommand, words, io).then((code) => endProcess(code, io));
-}
+else runAsProcess('traywright-check.cjs', (io) => runCommand(checkCommand, words, io));

@@ -1,5 +1,4 @@
-import { endProcess, processIo } from './process-io.ts';
+import { runAsProcess } from './process-io.ts';
 import { run } from './run.ts';
 
-const io = processIo('traywright-core.cjs');
-run(process.argv.slice(2), io).then((code) => endProcess(code, io));
+runAsProcess('traywright-core.cjs', (io) => run(process.argv.slice(2), io));

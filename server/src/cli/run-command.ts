@@ -16,12 +16,16 @@ export async function runCommand(command: Command, words: readonly string[], io:
   try {
     return await command.run(io, parsed.given);
   } catch (thrown) {
-    const why = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
-    io.stderr.write(
-      `traywright: a fault of Traywright itself, not of your files.\n${why.split('\n').map(printable).join('\n')}\n`,
-    );
+    sayFault(io, thrown);
     return exit.internal;
   }
+}
+
+export function sayFault(io: CommandIo, thrown: unknown): void {
+  const why = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
+  io.stderr.write(
+    `traywright: a fault of Traywright itself, not of your files.\n${why.split('\n').map(printable).join('\n')}\n`,
+  );
 }
 
 export function usage(io: CommandIo, message: string): ExitCode {
