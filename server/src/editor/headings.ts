@@ -7,21 +7,21 @@ const topics = `warning warnings caution cautions precautions limits limit limit
   purpose point-of-use pre-treatment pretreatment treatment transport preparation disassembly dismantling reassembly assembly
   cleaning pre-cleaning precleaning washing prewash rinsing disinfection drying inspection check checks testing maintenance care
   lubrication oiling packaging packing wrapping sterilization sterilisation cooling storage reprocessing processing disposal contact
-  symbols warranty receipt method methods general
-  warnhinweise warnungen hinweise einschränkungen lebensdauer gebrauchsort erstbehandlung vorbereitung zerlegung demontage
+  symbols warranty receipt method methods general unpacking theatre
+  allgemeines allgemeine warnhinweise warnungen hinweise einschränkungen lebensdauer gebrauchsort erstbehandlung vorbereitung zerlegung demontage
   reinigung vorreinigung spülung desinfektion trocknung kontrolle prüfung wartung pflege ölung verpackung dampfsterilisation
-  abkühlung lagerung aufbereitung entsorgung
+  abkühlung lagerung aufbereitung entsorgung transport werkstoffe anwendungsort inspektion wiederverwendung
   avertissements limites restrictions utilisation préparation démontage nettoyage pré-nettoyage rinçage désinfection séchage
-  contrôle inspection entretien lubrification emballage conditionnement stérilisation refroidissement stockage retraitement`;
+  généralités généralité précautions transport contrôles vérification contrôle inspection entretien lubrification emballage conditionnement stérilisation refroidissement stockage retraitement`;
 
 const besides = `and or the a of in on at by for with to before after special safety first final thermal manual manually hand
   ultrasonic ultrasound bath automated automatic mechanical machine washer disinfector washer-disinfector steam moist heat gravity
   prevacuum pre-vacuum vacuum hydrogen peroxide ethylene oxide low temperature immediate use intended point service shelf function
   functional visual instrument instruments device devices instructions parameters cycle cycles step steps recommended
   option options water
-  und oder der die das des am im vor nach mit zur für allgemeine manuelle manuell von maschinelle maschinell ultraschall dampf
+  und oder der die das des am an auf im vor nach mit zur für allgemeine manuelle manuell von maschinelle maschinell ultraschall dampf
   thermische funktion funktionsprüfung schritte
-  et ou le la les du des au aux en de à avec avant après général générale manuel manuelle main automatique machine ultrasons vapeur
+  et ou le la les du des au aux en de d l à sur avec avant après général générale manuel manuelle main automatique machine ultrasons vapeur
   thermique point lieu durée vie`;
 
 const topicWords: ReadonlySet<string> = new Set(topics.split(/\s+/));
@@ -62,7 +62,7 @@ function wordsOf(text: string): readonly string[] {
   return text
     .toLowerCase()
     .replace(/point of use|after use/, 'point-of-use')
-    .split(/[\s,/&()–—]+/)
+    .split(/[\s,/&()–—'’]+/)
     .filter((word) => word !== '' && word !== '-');
 }
 
@@ -84,7 +84,36 @@ export function headingsIn(lines: readonly string[]): ReadonlyMap<number, Headin
   // From the last to the first and back: each heading vouches for its neighbours.
   for (const at of [...open.toReversed(), ...open])
     if (isInRow(lines, at, found)) found.set(at, { text: withoutNumber(lines[at] ?? ''), says: '' });
+  const free = [...found.keys()].filter((at) => standsFree(lines, at));
+  const top = lines.findIndex((line) => line.trim() !== '');
+  if (free.length > 1)
+    for (const at of lines.keys())
+      if (at > top && !found.has(at) && isTitle(lines, at)) found.set(at, titleOf(lines, at));
   return found;
+}
+
+function titleOf(lines: readonly string[], at: number): Heading {
+  return { text: withoutNumber(lines[at] ?? ''), says: '' };
+}
+
+/** A blank line above and the text of its section right below. */
+function standsFree(lines: readonly string[], at: number): boolean {
+  return (lines[at - 1] ?? '').trim() === '' && (lines[at + 1] ?? '').trim() !== '';
+}
+
+const mostWordsOfTitle = 5;
+const fewestWordsBelow = 4;
+/** Words with which a short line may ask for something, or say something of the device. */
+const says =
+  /(?<!\p{L})(?:not|no|non|never|only|must|should|sterile|unsterile|single|reusable|warning|nicht|kein\p{L}*|nur|nie|muss|steril|ne|pas|jamais|doit|seulement|stérile)(?!\p{L})|\d/iu;
+
+/** Where headings stand free above their text, a few words that stand so too are one: `In theatre`, `Before you start`. */
+function isTitle(lines: readonly string[], at: number): boolean {
+  const line = (lines[at] ?? '').trim();
+  const below = (lines[at + 1] ?? '').trim();
+  const isShort = line.split(/\s+/).length <= mostWordsOfTitle && /^\p{Lu}[\p{L}\s&'’-]+$/u.test(line);
+  if (!isShort || !standsFree(lines, at) || says.test(line) || begins.test(line) || isUnfinished(line)) return false;
+  return /^[\p{Lu}\W\d]/u.test(below) && below.split(/\s+/).length >= fewestWordsBelow && !below.includes('|');
 }
 
 const numbered = /^\s*(\d{1,2}(?:\.\d{1,2}){0,3})[.)]?\s+\p{Lu}/u;

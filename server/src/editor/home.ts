@@ -17,6 +17,10 @@ export interface Group {
   readonly besideStage?: StageWord;
   /** Only where its stage is named after that one. */
   readonly follows?: true;
+  /** Only in sentences that begin so: it is surer than any word then. */
+  readonly begins?: RegExp;
+  /** Not under headings that say so. */
+  readonly unlessAbove?: RegExp;
   /** What a new step of a list does. */
   readonly does?: string;
   /** Stages that this one item of a list is about, where the sentence has several items. */
@@ -33,6 +37,8 @@ export interface Home {
   readonly beside?: Dimension;
   /** Not where the sentence has a number of this kind as well. */
   readonly unlessAlso?: Dimension;
+  /** Only where the sentence has no other number of this kind. */
+  readonly only?: true;
   /** Its word may stand before a number of another kind. */
   readonly reaches?: true;
   /** Only in sentences that name one of these stages. */

@@ -11,11 +11,31 @@ const stepFields: readonly Home[] = [
   { field: 'detergent.ph', dimension: 'ph', near: ['ph'] },
   { field: 'detergent.dose', dimension: 'dose', near: [] },
 ];
+const brushOf = [
+  'brush of',
+  'brush with',
+  'bürste von',
+  'bürste mit',
+  'brosse de',
+  'écouvillon de',
+  'souple de',
+  'goupillon de',
+];
 const brushFields: readonly Home[] = [
-  { field: 'brush.diameter', dimension: 'length', near: ['diameter', 'durchmesser', 'diamètre', 'ø'] },
+  { field: 'brush.diameter', dimension: 'length', near: ['diameter', 'durchmesser', 'diamètre', 'ø', ...brushOf] },
   { field: 'brush.length', dimension: 'length', near: ['length', 'reach', ' long', 'länge', ' lang', 'longueur'] },
 ];
-const moving = ['open and close', 'actuat', 'öffnen und schließen', 'bewegen', 'ouvrir et fermer', 'actionne'];
+const moving = [
+  ...['open and close', 'open and shut', 'actuat', 'work the', 'öffnen und schließen', 'bewegen', 'betätigen'],
+  ...['ouvrir et fermer', 'actionne', 'manœuvr'],
+];
+/** What something lies in is a bath, whatever the verb. */
+const inBath = [
+  ...['detergent solution', 'cleaning solution', 'enzymatic solution', 'detergent bath', 'lie in', 'in the solution'],
+  ...['in an enzymatic', 'in a neutral', 'in a mild', 'in an alkaline', 'in a detergent', 'in the detergent'],
+  ...['reinigungslösung', 'in die lösung', 'in eine enzymatische', 'in einem enzymatischen', 'in eine neutrale'],
+  ...['dans un détergent', 'dans une solution', 'dans la solution', 'dans un bain'],
+];
 
 /** What is done by hand. Rinsing and wiping are steps by hand only where the sentence or its heading says so. */
 const manualSteps: readonly Group[] = [
@@ -43,7 +63,25 @@ const manualSteps: readonly Group[] = [
     besideStage: 'manual',
     fields: stepFields,
   },
+  {
+    does: 'soak',
+    path: 'manual.steps[]',
+    stages: [],
+    words: inBath,
+    besideStage: 'manual',
+    unlessStage: ['soak', 'immersion', 'brush', 'flush', 'ultrasonic', 'rinse', 'wipe', 'mechanical'],
+    fields: stepFields,
+  },
   { does: 'rinse', path: 'manual.steps[]', stages: ['rinse'], words: [], besideStage: 'manual', fields: stepFields },
+  {
+    does: 'rinse',
+    path: 'manual.steps[]',
+    stages: [],
+    words: ['running water', 'running tap water', 'fließendem wasser', 'laufendem wasser', 'eau courante'],
+    besideStage: 'manual',
+    unlessStage: ['rinse', 'flush', 'brush', 'soak', 'mechanical', 'ultrasonic'],
+    fields: stepFields,
+  },
   { does: 'wipe', path: 'manual.steps[]', stages: ['wipe'], words: [], besideStage: 'manual', fields: stepFields },
   {
     does: 'actuate',
@@ -55,8 +93,23 @@ const manualSteps: readonly Group[] = [
   },
 ];
 
+/** `Prepare the detergent`: its numbers are those of the solution. */
+const preparing = /^(?:prepare|make up|mix|dilute|fill)\b|(?:ansetzen|zubereiten)\.?$|^(?:préparer|diluer)\s/i;
+
 export const byHand: readonly Group[] = [
   ...manualSteps,
+  {
+    path: 'manual.detergent',
+    stages: [],
+    words: [],
+    besideStage: 'manual',
+    begins: preparing,
+    fields: [
+      { field: 'temp', dimension: 'temperature', near: [] },
+      { field: 'ph', dimension: 'ph', near: [] },
+      { field: 'dose', dimension: 'dose', near: [] },
+    ],
+  },
   {
     path: 'manual.detergent',
     stages: ['manual'],
@@ -65,7 +118,12 @@ export const byHand: readonly Group[] = [
     fields: [
       { field: 'ph', dimension: 'ph', near: ['ph'] },
       { field: 'dose', dimension: 'dose', near: [] },
-      { field: 'temp', dimension: 'temperature', near: ['detergent', 'solution', 'reiniger', 'lösung'], reaches: true },
+      {
+        field: 'temp',
+        dimension: 'temperature',
+        near: ['detergent', 'solution', 'cleaner', 'reiniger', 'lösung', 'détergent'],
+        reaches: true,
+      },
     ],
   },
 ];

@@ -1,3 +1,5 @@
+import { cleaners, detergentClasses } from '../quantity/prose/named/detergents.ts';
+import { wordFor } from '../quantity/prose/named/named.ts';
 import { waterGrades, watersIn } from '../quantity/prose/named/water.ts';
 import { marked } from './marked.ts';
 
@@ -21,16 +23,6 @@ export function gradeIn(quote: string): string | undefined {
   return grades.size === 1 ? [...grades][0] : undefined;
 }
 
-/** The first that is found counts: `mildly alkaline` before `alkaline`. */
-const classes: readonly (readonly [string, RegExp])[] = [
-  ['neutral-enzymatic', /(?:neutral[\s,-]+(?:ph[\s,-]+)?enzym|enzym\p{L}*[\s,-]+neutral)/iu],
-  ['enzymatic', /enzym/iu],
-  ['mild-alkaline', /(?:mild(?:ly)?[\s-]+alkalin|mild(?:e[nrs]?)?[\s-]alkalisch|légèrement alcalin)/iu],
-  ['alkaline', /(?:alkaline|alkalisch|alcalin)/iu],
-  ['neutral', /(?<!\p{L})(?:ph[\s-]*)?neutral(?!i[sz])/iu],
-];
-const cleaners = /(?:detergent|cleaner|cleaning agent|solution|reiniger|lösung|détergent)/iu;
-
 /** `detergent: {class: [enzymatic]}`; nothing where the sentence speaks of what is not to be used, or leaves a choice. */
 export function detergentIn(quote: string): readonly string[] {
   const found = classOf(quote);
@@ -48,7 +40,7 @@ const either =
 /** The classes that the sentence accepts, as they stand in the list: `enzymatic`, or `mild-alkaline, enzymatic`. */
 export function classOf(quote: string): string | undefined {
   const [both, first = '', second = ''] = either.exec(quote) ?? [];
-  const pair = [first, second].map((words) => classes.find(([, one]) => one.test(words))?.[0]);
+  const pair = [first, second].map((words) => wordFor(detergentClasses, words.toLowerCase()));
   if (both === undefined || pair.some((one) => one === undefined) || / or .* or /i.test(quote)) return onlyClass(quote);
   const rest = quote.replace(both, '');
   return /\b(?:or|not|never)\b/i.test(rest.replace(boundWords, '')) || !both.includes(' or ')
@@ -58,6 +50,6 @@ export function classOf(quote: string): string | undefined {
 
 function onlyClass(quote: string): string | undefined {
   const isOpen = /\b(?:or|oder|ou|not|never|kein\p{L}*|nicht|pas)\b/iu.test(quote.replace(boundWords, ''));
-  if (!cleaners.test(quote) || isOpen) return undefined;
-  return classes.find(([, words]) => words.test(quote))?.[0];
+  if (!cleaners.test(quote.toLowerCase()) || isOpen) return undefined;
+  return wordFor(detergentClasses, quote.toLowerCase());
 }

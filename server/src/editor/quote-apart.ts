@@ -1,29 +1,66 @@
+import { assembledAt } from '../quantity/prose/named/acts.ts';
+import {
+  aboutApart,
+  aboutPreparing,
+  leftTogether,
+  noPart,
+  partsFrom,
+  takesApart,
+} from '../quantity/prose/named/apart.ts';
+import { wordFor } from '../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
+import { firstOf } from './quote-in-machine.ts';
 import type { Section } from './quote-section.ts';
 
+/** What a sentence says of taking apart and putting together. */
+export function takenApartIn(reading: QuoteReading, src: string, section: Section): readonly NewField[] {
+  return [...stepsApart(reading, src, section), ...together(reading, src, section), ...assembled(reading, src)];
+}
+
 /** A plain request under the heading of taking apart is one of its steps, in the words of the page. */
-
-const begins =
-  /^(?:then\s|next,?\s|always\s|carefully\s)?(?:press|push|pull|remove|unscrew|detach|withdraw|take|slide|release|loosen|lift|turn|twist|rotate|unlock|disconnect|separate|unclip|disengage|open|retract|draw)\s(?!(?:care|note|place)\b)/i;
-
-/** What is taken off before cleaning and is no part. */
-const noPart =
-  /\b(?:soil|blood|debris|residues?|tissue|matter|cement|contamina\p{L}*|dirt|fluids?|labels?|packag\p{L}*|wrap|gloves?)\b/iu;
-
-export function stepsApart(
-  { quote, numbers, negations, language }: QuoteReading,
-  src: string,
-  { text, stages }: Section,
-): readonly NewField[] {
-  const isMeant = stages.includes('disassembly') && !/assembl(?!.*disassembl)/.test(text.replaceAll('disassembl', ''));
+function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { text }: Section): readonly NewField[] {
+  const isMeant =
+    (aboutApart.test(text) && takesApart.test(quote)) ||
+    ((aboutApart.test(text) || aboutPreparing.test(text)) && partsFrom.test(quote));
   const isPlain = numbers.every(({ units }) => units.length === 0) && negations.length === 0 && quote.length <= longest;
-  if (!isMeant || !isPlain || language !== 'en' || !begins.test(quote) || noPart.test(quote)) return [];
+  if (!isMeant || !isPlain || noPart.test(quote)) return [];
   const words = quote.replace(/\s*[.!]\s*$/, '');
-  if (/[.;]\s|\b(?:if|unless|when)\b|\bbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/iu.test(words)) return [];
+  if (/[.;]\s|\b(?:if|unless|when|wenn|falls|si)\b|\bbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/iu.test(words)) return [];
   const head = `do: ${asValue(words)}`;
   return [{ path: 'disassembly.steps[]', value: `{${head}, src: ${src}}`, head }];
 }
 
 const longest = 160;
+
+/** `Leave the locking screw in place`. */
+function together({ quote }: QuoteReading, src: string, { text }: Section): readonly NewField[] {
+  const what = aboutApart.test(text) || aboutPreparing.test(text) ? firstOf(leftTogether, quote) : undefined;
+  return what === undefined
+    ? []
+    : [
+        { path: 'disassembly.leave_together[]', value: asValue(what) },
+        { path: 'disassembly.src', value: src },
+      ];
+}
+
+/** `Sterilize assembled but unlocked`: together at that stage, and how it must be then. */
+function assembled({ quote }: QuoteReading, src: string): readonly NewField[] {
+  const said = wordFor(assembledAt, quote.toLowerCase());
+  if (said === undefined || quote.length > longest) return [];
+  const [, how] =
+    /^sterili[sz]e\s(assembled\s(?:but|and)\s[\p{L}\s-]{3,40}|assembled, [\p{L}\s-]{3,40})\.?$/iu.exec(quote) ?? [];
+  return [
+    { path: 'disassembly.assembled_for', value: `{${said}, src: ${src}}` },
+    ...(how === undefined
+      ? []
+      : [
+          {
+            path: 'packaging.configuration[]',
+            value: `{what: ${asValue(how)}, src: ${src}}`,
+            head: `what: ${asValue(how)}`,
+          },
+        ]),
+  ];
+}

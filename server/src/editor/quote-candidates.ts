@@ -20,7 +20,7 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
   const { reading, words, above } = sought;
   const measured = mention.quantities.map(({ dimension }) => dimension);
   const dimensions = new Set(measured.filter((one) => one !== 'ph' || mention.amount <= highestPh));
-  const text = reading.quote.toLowerCase();
+  const text = withoutCoolWords(reading.quote);
   const found: Candidate[] = [];
   const governing = stageBefore(mention, reading);
   const phase = phaseBefore(words, mention);
@@ -31,6 +31,7 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
     const later = governing !== undefined && governed === 0 && isNamedLater(group, mention, reading) ? isLater : 0;
     for (const home of group.fields) {
       if (home.ofStage !== undefined && !reading.stages.some(({ stage }) => home.ofStage?.includes(stage))) continue;
+      if (home.dimension === 'magnification' && isCount(mention, text)) continue;
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
       if (!fits || !isBeside(home, mention, sought) || (isLong(mention) && !ofLongTimes.has(group.path))) continue;
       const near =
@@ -54,6 +55,11 @@ const longUnits: ReadonlySet<string> = new Set(['weeks', 'months', 'years']);
 
 function isLong({ quantities }: NumberMention): boolean {
   return quantities.length > 0 && quantities.every(({ unit }) => longUnits.has(unit));
+}
+
+/** `may be used 50 times`: no magnification, though it may be spelled as one. */
+function isCount({ span }: NumberMention, text: string): boolean {
+  return /(?:times|mal|fois)$/.test(text.slice(span.start, span.end)) && !/magnif|vergröß|grossiss/.test(text);
 }
 
 const highestPh = 14;
@@ -83,7 +89,8 @@ function isNamedLater(group: Group, { span }: NumberMention, { quote, stages }: 
 }
 
 /** Of several times in `dry for 20 min or blow out at 1.5 bar for 30 s` the one nearest to the pressure. */
-function isBeside({ beside, unlessAlso }: Home, mention: NumberMention, { reading, own }: Sought): boolean {
+function isBeside({ beside, unlessAlso, only }: Home, mention: NumberMention, { reading, own }: Sought): boolean {
+  if (only === true && own.some((other) => other !== mention && isAlike(other, mention))) return false;
   const has = (one: NumberMention, dimension: Dimension): boolean =>
     one.quantities.some((quantity) => quantity.dimension === dimension);
   if (unlessAlso !== undefined && reading.numbers.some((one) => has(one, unlessAlso))) return false;
@@ -103,14 +110,29 @@ function unitless({ dimension, near, counted }: Home, text: string, { span }: Nu
   return near.some((word) => before.includes(word));
 }
 
-function contextOf(group: Group, { stages }: QuoteReading, text: string, above: string): number {
+/** `cool running water` cools nothing down. */
+function withoutCoolWords(quote: string): string {
+  return quote.toLowerCase().replace(coolThings, (words) => '·'.repeat(words.length));
+}
+
+const coolThings = /\bcool(?=,?\s(?:and\s)?(?:running|tap|flowing|water|clean|dry|place|area|or cold|conditions))/g;
+
+function contextOf(group: Group, { quote, stages }: QuoteReading, text: string, above: string): number {
+  if (group.unlessAbove?.test(above) === true) return 0;
+  if (group.begins !== undefined) return group.begins.test(quote) && isBesides(group, stages) ? surelyBegun : 0;
   if (group.unlessStage?.some((other) => stages.some(({ stage }) => stage === other))) return 0;
-  if (group.besideStage !== undefined && !stages.some(({ stage }) => stage === group.besideStage)) return 0;
+  if (!isBesides(group, stages)) return 0;
   if (group.follows === true && !standsBehind(group, stages)) return 0;
   const named = new Set(stages.map(({ stage }) => stage).filter((stage) => group.stages.includes(stage))).size;
   const words = group.words.filter((word) => text.includes(word)).length;
   const heading = group.words.some((word) => above.includes(word)) ? 3 : 0;
   return named * 4 + words * 3 + heading;
+}
+
+const surelyBegun = 12;
+
+function isBesides({ besideStage }: Group, stages: QuoteReading['stages']): boolean {
+  return besideStage === undefined || stages.some(({ stage }) => stage === besideStage);
 }
 
 /** Its own stage is named after that of the way it belongs to: what is rinsed before the bath is no rinse after it. */

@@ -1,3 +1,5 @@
+import { materials } from '../quantity/prose/named/materials.ts';
+import { wordFor } from '../quantity/prose/named/named.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { Home } from './home.ts';
@@ -7,11 +9,15 @@ import { requirement } from './quote-values.ts';
 
 /** What a sentence says of the device itself: its lumens, what it is made of, parts that are replaced. */
 
-const aLumen = /^(?:the\s|one\s|single\s|with\s(?:an?\s|one\s)?)*((?:\p{L}+\s)?(?:lumen|channel|cannulation))\b/iu;
-const isLong = { before: /\blength(?:\sof|:)?\s*$/i, after: /^\s*(?:long\b|in length|length\b)/i };
+const aLumen =
+  /^(?:the\s|one\s|single\s|with\s(?:an?\s|one\s)?|der\s|le\s|la\s|(?:innen)?durchmesser des\s|länge des\s|(?:diamètre|longueur)(?:\sintérieure?)? (?:du|de la)\s)*((?:\p{L}+\s)?(?:lumen|channel|cannulation|\p{L}*kanal|canal|lumière))s?(?!\p{L})/iu;
+const isLong = {
+  before: /(?<!\p{L})(?:length|länge|longueur)(?:\sof|\sdu canal|\sdes \p{L}*kanals)?\s?:?\s*$/iu,
+  after: /^\s*(?:long\b|in length|length\b|lang\b|de long)/i,
+};
 const isBore = {
   before:
-    /(?:(?:inner|inside|internal)\s(?:diameter|ø)|\bbore|(?<!outer\s)(?<!outside\s)\bdiameter|\bID|Ø)(?:\sof|:)?\s*$/i,
+    /(?:(?:inner|inside|internal)\s(?:diameter|ø)|\bbore|(?<!outer\s)(?<!outside\s)\bdiameter|\bID|Ø|innendurchmesser|lichte weite|diamètre(?:\sintérieur)?)(?:\sof|\sdu canal|\sdes \p{L}*kanals)?\s?:?\s*$/iu,
   after: /^\s*(?:(?:inner|inside|internal|in)\s)?(?:diameter\b|bore\b|ID\b|wide\b)/,
 };
 const length: Home = { field: 'length', dimension: 'length', near: [] };
@@ -57,38 +63,28 @@ function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
   return taken.has(id) || !/^[a-z]/.test(id) ? undefined : id;
 }
 
-const materials: readonly (readonly [string, RegExp])[] = [
-  ['stainless-martensitic', /martensitic/i],
-  ['stainless-austenitic', /austenitic/i],
-  ['stainless', /stainless/i],
-  ['titanium', /titanium/i],
-  ['tungsten-carbide', /tungsten carbide/i],
-  ['aluminium-anodised', /anodi[sz]ed alumini?um|alumini?um,? anodi[sz]ed/i],
-  ['aluminium', /alumini?um/i],
-  ['brass-chrome-plated', /chrome[\s-]plated brass/i],
-  ['brass', /\bbrass\b/i],
-  ['silicone', /silicone/i],
-  ['peek', /\bPEEK\b/i],
-  ['ppsu', /\bPPSU\b|polyphenyl ?sulfone/i],
-  ['acetal', /\bacetal\b|\bPOM\b/i],
-  ['epoxy', /epoxy/i],
-  ['glass', /\bglass\b/i],
-  ['gold-plated', /gold[\s-]plated/i],
-];
+const listOfMaterials =
+  /^(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)\s*:\s*([^.;:]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/i;
+/** `The guide is made of aluminium with a PEEK handle`. */
+const madeOf =
+  /\b(?:is|are)\s(?:made|manufactured)\s(?:of|from)\s|\bconsists? of\s|(?<!\p{L})(?:besteht|bestehen) aus\s|(?<!\p{L})(?:est|sont) (?:fabriquée?s?\s)?en\s/iu;
 
 /** `Materials: stainless steel, PEEK insulation, silicone seal`. */
-export function materialsIn({ quote, negations }: QuoteReading): {
+export function materialsIn({ quote, negations, numbers }: QuoteReading): {
   readonly fields: readonly NewField[];
   readonly unknown: readonly string[];
 } {
-  const [, list] = /^(?:materials?(?:\sused)?\s*:|made (?:of|from)\s)\s*([^.;:]{3,160}?)\.?$/i.exec(quote) ?? [];
+  const [, first, second] = listOfMaterials.exec(quote) ?? [];
+  const list = first ?? second ?? (madeOf.test(quote) && numbers.length === 0 ? quote : undefined);
   if (list === undefined || negations.length > 0) return { fields: [], unknown: [] };
-  const items = list.split(/\s*(?:,|\band\b)\s*/).filter((item) => item !== '');
-  const known = items.map((item) => ({ item, what: materials.find(([, words]) => words.test(item))?.[0] }));
-  const words = [...new Set(known.flatMap(({ what }) => (what === undefined ? [] : [what])))];
+  const items = list
+    .split(/\s*(?:[,;]|(?<!\p{L})(?:and|with|und|mit|et|avec)(?!\p{L}))\s*/u)
+    .filter((item) => item !== '');
+  const known = items.map((item) => ({ item, words: wordFor(materials, item.toLowerCase()) }));
+  const words = [...new Set(known.flatMap((one) => (one.words === undefined ? [] : [one.words])))];
   return {
     fields: words.map((what) => ({ path: 'materials[]', value: what })),
-    unknown: words.length === 0 ? [] : known.flatMap(({ item, what }) => (what === undefined ? [item] : [])),
+    unknown: words.length === 0 ? [] : known.flatMap((one) => (one.words === undefined ? [one.item] : [])),
   };
 }
 

@@ -1,4 +1,8 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
+import { sentToService, whenNeeded, wiping } from '../quantity/prose/named/acts.ts';
+import { lubricants } from '../quantity/prose/named/lubricants.ts';
+import { wordFor } from '../quantity/prose/named/named.ts';
+import { untried } from '../quantity/prose/named/untried.ts';
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { quoteScalar } from '../syntax/quote.ts';
@@ -7,6 +11,7 @@ import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { detergentIn, gradeIn, waterIn } from './quote-agents.ts';
 import { conditionOf } from './quote-conditions.ts';
+import { methodsAlone } from './quote-forbidden.ts';
 import { lookedFor } from './quote-inspection.ts';
 import type { Section, Way } from './quote-section.ts';
 import { isAtUse, wayOf } from './quote-section.ts';
@@ -60,7 +65,7 @@ const ofUse: ReadonlySet<string> = new Set([
  * stage. Of several stages nothing is made, unless all are forbidden: which one the sentence asks for is not for us to say.
  */
 export function factsOf(reading: QuoteReading, kind: Kind, src: string, section: Section): readonly Fact[] {
-  if (kind !== 'device') return [];
+  if (kind !== 'device' || sentToService.test(reading.quote)) return [];
   const stages = new Map<string, Said>();
   for (const mention of reading.stages) {
     const said = saidOf(mention, reading, section);
@@ -78,7 +83,7 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   const quote = reading.quote.toLowerCase();
   const last = lastRinse([...stages.keys()], quote, src);
   if (last !== undefined) return [last];
-  const beside = [...forbiddenMethods(reading, src, section), ...keptMoist(quote, src)];
+  const beside = [...forbiddenMethods(reading, src, section), ...doneAtUse(reading, src, section)];
   if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
   if (beside.length > 0) return beside;
   if (all.length > 1 && !all.every(({ forbidden }) => forbidden) && !arePhases(all, reading)) return [];
@@ -140,7 +145,7 @@ function isForbidden({ span }: StageMention, { negations }: QuoteReading): boole
 function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, src: string): readonly Fact[] {
   if (ofUse.has(field)) {
     const note = condition === undefined ? [] : [`note: ${quoteScalar(condition)}`];
-    const details = forbidden ? note : detailsOf(field, quote);
+    const details = forbidden ? note : [...detailsOf(field, quote), ...onlyWhen(quote)];
     return [
       {
         path: field,
@@ -180,20 +185,21 @@ function useChoice(first: 'forbidden' | 'required'): string {
   return marked.choice([first, ...uses.filter((use) => use !== first)], 'use');
 }
 
+/** `if necessary`: it is asked for only then. */
+function onlyWhen(quote: string): readonly string[] {
+  const [words] = whenNeeded.exec(quote) ?? [];
+  return words === undefined ? [] : [`when: ${asValue(words)}`];
+}
+
 function detailsOf(field: string, quote: string): readonly string[] {
   if (field === 'drying') return dryingIn(quote);
   if (field === 'lubrication') return lubricantIn(quote);
   return field.endsWith('rinse') ? waterIn(quote).map((water) => `water: {${water}}`) : [];
 }
 
-const lubricants: readonly (readonly [string, RegExp])[] = [
-  ['instrument-milk', /instrument milk|lubricant milk|instrumentenmilch/],
-  ['water-soluble', /water[\s-]soluble|wasserlöslich|hydrosoluble/],
-];
-
 /** With what it is lubricated, where the sentence names one of the usual words and no choice. */
 function lubricantIn(quote: string): readonly string[] {
-  const named = lubricants.find(([, words]) => words.test(quote))?.[0];
+  const named = wordFor(lubricants, quote);
   return named === undefined || /\b(?:or|oder|ou)\b/.test(quote) ? [] : [`agent: ${named}`];
 }
 
@@ -230,6 +236,7 @@ const methodNames: Partial<Record<StageWord, string>> = {
   vh2o2: 'vh2o2',
   eo: 'eo',
   'dry-heat': 'dry-heat',
+  formaldehyde: 'ltsf',
 };
 
 /** `Gravity displacement: not permitted.`: a name and the prohibition, with nothing that narrows it. */
@@ -237,10 +244,13 @@ const onlyForbidden = /^[^:.;,()]{1,60}:\s*(?:not|nicht|non)\s\p{L}+\.?$/iu;
 
 function forbiddenMethods(reading: QuoteReading, src: string, section: Section): readonly Fact[] {
   // What was not tried out is not therefore forbidden.
-  const isUntried = /\b(?:tested|validated|evaluated|geprüft|validiert|testée?|validée?)\b/i.test(reading.quote);
+  const isUntried = untried.test(reading.quote);
   // Narrowed, or a preference only: `of the assembled device`, `not recommended`.
   if (/\b(?:assembled|unless|except)\b|not recommended|nicht empfohlen|déconseill/i.test(reading.quote)) return [];
-  const isSterilizing = /sterili|stérili|autoclav/i.test(`${section.text} ${reading.quote}`) && !isUntried;
+  const isNamed =
+    /sterili|stérili|autoclav/i.test(`${section.text} ${reading.quote}`) ||
+    reading.stages.some(({ stage }) => methodsAlone.has(stage));
+  const isSterilizing = isNamed && !isUntried;
   const isAll = onlyForbidden.test(reading.quote) && reading.negations.some(({ kind }) => kind === 'prohibition');
   const forbidden = reading.stages.filter((mention) => isSterilizing && (isAll || isForbidden(mention, reading)));
   const whats = forbidden.flatMap((mention) => {
@@ -251,7 +261,16 @@ function forbiddenMethods(reading: QuoteReading, src: string, section: Section):
   return [...new Set(whats)].map((what) => ({ path: 'not[]', value: `{what: ${what}, src: ${src}}` }));
 }
 
-export function keptMoist(quote: string, src: string): readonly Fact[] {
+/** What is done at once where the device was used. */
+export function doneAtUse({ quote, negations }: QuoteReading, src: string, section: Section): readonly Fact[] {
+  const text = quote.toLowerCase();
+  const isWiped =
+    wiping.test(text) && negations.length === 0 && (isAtUse(section) || /immediately after use/.test(text));
+  const wiped = isWiped ? [{ path: 'point_of_use.wipe', value: `{use: ${useChoice('required')}, src: ${src}}` }] : [];
+  return [...wiped, ...keptMoist(text, src)];
+}
+
+function keptMoist(quote: string, src: string): readonly Fact[] {
   const isKept =
     /\b(?:keep|kept|transport(?:ed)?)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
       quote,

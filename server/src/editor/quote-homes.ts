@@ -11,9 +11,14 @@ const tooHot = [
   'exceed',
   'heat above',
   'temperatures above',
+  'heated above',
+  'heating above',
   'hotter than',
   'überschreit',
+  'temperaturen über',
+  'erhitz',
   'dépass',
+  'chauff',
 ];
 const device: readonly Group[] = [
   ...cycles,
@@ -27,9 +32,26 @@ const device: readonly Group[] = [
   {
     path: 'limits',
     stages: [],
-    words: ['limit', 'reus', 'reprocess', 'uses', 'service life', 'lifetime', 'lebensdauer', 'aufbereit', 'withstand'],
+    words: [
+      ...['limit', 'reus', 'reprocess', 'processing cycles', 'uses', 'exceed', 'service life', 'lifetime', 'withstand'],
+      ...[
+        'lebensdauer',
+        'aufbereit',
+        'überschreit',
+        'wiederverwend',
+        'durée de vie',
+        'dépass',
+        'réutilis',
+        'retraitement',
+      ],
+    ],
     fields: [
-      { field: 'uses', dimension: 'count', near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl'], counted: 'uses' },
+      {
+        field: 'uses',
+        dimension: 'count',
+        near: ['use', 'reprocess', 'cycle', 'aufbereit', 'zykl', 'réutilis', 'retraitement'],
+        counted: 'uses',
+      },
     ],
   },
   {
@@ -43,17 +65,21 @@ const device: readonly Group[] = [
     path: 'point_of_use',
     stages: [],
     words: [
-      'after use',
-      'point of use',
-      'directly after',
-      'immediately after',
-      'gebrauch',
-      'après utilisation',
-      'within',
-      'between use',
+      ...['after use', 'after surgery', 'after the procedure', 'after the operation', 'after each use', 'point of use'],
+      ...['directly after', 'immediately after', 'within', 'between use', 'theatre', 'operating room'],
+      ...['gebrauch', 'nach der anwendung', 'nach dem eingriff', 'nach der operation', 'anwendungsort'],
+      ...['après utilisation', 'après l’utilisation', "après l'utilisation", 'après usage'],
+      ...['après l’intervention', "après l'intervention", 'lieu d’utilisation', "lieu d'utilisation"],
     ],
     fields: [
-      { field: 'max_delay', dimension: 'time', near: ['within', 'after', 'between use', 'innerhalb', 'dans'] },
+      {
+        field: 'max_delay',
+        dimension: 'time',
+        near: [
+          ...['within', 'after', 'between use', 'no later than', 'must start', 'must begin'],
+          ...['innerhalb', 'spätestens', 'nach der', 'nach dem', 'dans', 'au plus tard', 'après'],
+        ],
+      },
       { field: 'flush_now', dimension: 'volume', near: ['flush', 'spül', 'rinc', 'suction', 'aspirat', 'absaug'] },
     ],
   },
@@ -78,6 +104,7 @@ const device: readonly Group[] = [
   },
   {
     path: 'drying',
+    unlessAbove: /sterili|stérili|autoclav|stor(?:e|age|ing)|keeping|lager|aufbewahr|stock|conserv/,
     stages: ['dry'],
     words: ['cabinet', 'schrank'],
     fields: [
@@ -109,7 +136,7 @@ const device: readonly Group[] = [
   {
     path: 'packaging',
     stages: ['packaging', 'container', 'wrap', 'pouch'],
-    words: ['weigh', 'wieg', 'pèse'],
+    words: ['weigh', 'wieg', 'gewicht', 'pèse', 'poids'],
     fields: [{ field: 'max_mass', dimension: 'mass', near: [] }],
   },
   // Layers of a wrap beside a pouch as another way say nothing of the packaging as a whole.
@@ -123,6 +150,16 @@ const device: readonly Group[] = [
   {
     path: 'cooling',
     stages: [],
+    words: [],
+    begins: /^(?:allow|let|leave)\b.{0,60}\bcool|abkühlen lassen\.?$|^laisser\b.{0,40}\brefroidir/i,
+    fields: [
+      { field: 'time', dimension: 'time', near: [], only: true },
+      { field: 'temp', dimension: 'temperature', near: [], only: true },
+    ],
+  },
+  {
+    path: 'cooling',
+    stages: [],
     words: ['cool', 'abkühl', 'refroid'],
     fields: [
       { field: 'time', dimension: 'time', near: ['cool', 'abkühl', 'refroid'] },
@@ -132,7 +169,7 @@ const device: readonly Group[] = [
   {
     path: 'storage',
     stages: [],
-    words: ['store', 'storage', 'lager', 'stock', 'shelf'],
+    words: ['store', 'storage', 'keeping', 'lager', 'aufbewahr', 'stock', 'conserv', 'shelf'],
     fields: [
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },

@@ -38,13 +38,15 @@ export function matchNumbers(sentence: QuoteReading, kind: Kind, section: Sectio
     .filter((mention) => !isAside(mention, own, reading))
     .flatMap((mention) => homesFor(mention, sought, homesOf[kind] ?? []));
   candidates.sort((a, b) => b.score - a.score || a.mention.span.start - b.mention.span.start);
-  const found = chosenOf(candidates, reading);
+  const { found, ends } = chosenOf(candidates, reading);
   const placed = own.flatMap((mention) => {
     const best = found.get(mention);
-    const mentions = mention.range === undefined ? [mention] : [mention, ...partnerOf(mention, reading)];
-    return best === undefined ? [] : [{ group: best.group, home: best.home, mentions }];
+    if (best === undefined) return [];
+    const other = own.find((one) => ends.get(one) === mention);
+    const mentions = other === undefined ? [mention, ...partnerOf(mention, reading)] : inOrder(mention, other);
+    return [{ group: best.group, home: best.home, mentions }];
   });
-  const left = own.filter((mention) => !found.has(mention));
+  const left = own.filter((mention) => !found.has(mention) && !ends.has(mention));
   return { placed, left: left.map((mention) => asPrinted(mention, reading)) };
 }
 
@@ -58,7 +60,7 @@ interface Rivals {
  * The surest first. A number whose field is taken goes to no other group, unless a word of that stands beside it: a second temperature of
  * a cycle is not the temperature of a drying that the sentence names as well.
  */
-function chosenOf(candidates: readonly Candidate[], reading: QuoteReading): ReadonlyMap<NumberMention, Candidate> {
+function chosenOf(candidates: readonly Candidate[], reading: QuoteReading): Chosen {
   const found = new Map<NumberMention, Candidate>();
   const lost = new Map<NumberMention, Rivals>();
   for (const candidate of candidates) {
@@ -69,9 +71,25 @@ function chosenOf(candidates: readonly Candidate[], reading: QuoteReading): Read
     if (holder === undefined || home.field === elsewhere) found.set(mention, candidate);
     else if (before === undefined) lost.set(mention, { loser: candidate, holder });
   }
-  for (const rivals of lost.values()) if (!found.has(rivals.loser.mention)) giveUp(found, rivals, reading);
+  const ends = new Map<NumberMention, NumberMention>();
+  for (const rivals of lost.values()) {
+    const { loser, holder } = rivals;
+    if (found.has(loser.mention)) continue;
+    if (isOtherEnd(holder.mention, loser.mention)) ends.set(loser.mention, holder.mention);
+    else giveUp(found, rivals, reading);
+  }
   for (const [mention, { home }] of found) if (home.field === elsewhere) found.delete(mention);
-  return found;
+  return { found, ends };
+}
+
+interface Chosen {
+  readonly found: ReadonlyMap<NumberMention, Candidate>;
+  /** A number that is the other end of one that has its place. */
+  readonly ends: ReadonlyMap<NumberMention, NumberMention>;
+}
+
+function inOrder(a: NumberMention, b: NumberMention): readonly NumberMention[] {
+  return a.bound === 'at_most' ? [b, a] : [a, b];
 }
 
 /**
@@ -80,7 +98,6 @@ function chosenOf(candidates: readonly Candidate[], reading: QuoteReading): Read
  */
 function giveUp(found: Map<NumberMention, Candidate>, { loser, holder }: Rivals, reading: QuoteReading): void {
   const isEqual = loser.near > 0 && Math.abs(loser.near - holder.near) <= asSure;
-  if (isOtherEnd(holder.mention, loser.mention)) return;
   const row = rowAround(reading, loser.mention);
   if (isEqual) found.delete(holder.mention);
   else if (holder.mention.span.end <= row.start || holder.mention.span.start >= row.end)
@@ -94,9 +111,10 @@ function leaveRow(found: Map<NumberMention, Candidate>, whose: Group, row: Span)
 
 const asSure = 2;
 
-/** `at least 4 min, at most 18 min`: two ends of one value, not two rows. */
+/** `at least 4 min, at most 18 min`, `5 min, max. 20 min`: two ends of one value, not two rows. */
 function isOtherEnd(a: NumberMention, b: NumberMention): boolean {
-  return (a.bound === 'at_least' && b.bound === 'at_most') || (a.bound === 'at_most' && b.bound === 'at_least');
+  const [low, high] = a.bound === 'at_most' ? [b, a] : [a, b];
+  return low.bound === 'at_least' && high.bound === 'at_most' && low.range === undefined && high.range === undefined;
 }
 
 /** With its other end, and with what is counted where no unit is printed: `5 passes`. */

@@ -10,7 +10,8 @@ export const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'containe
 /** Without the numbers that other words of the sentence show to be something else: they are told instead. */
 export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched {
   const cycles = byPackaging(wholeCycles(matched, reading), reading);
-  return withoutParts(withoutOtherActs(withoutProtected(cycles, reading), reading), reading);
+  const known = withoutParts(withoutOtherActs(withoutProtected(cycles, reading), reading), reading);
+  return withoutOneOfTwo(known, reading);
 }
 
 /** `Protect from temperatures above 30 °C`: the value is not what is asked for but what is kept away. */
@@ -26,7 +27,8 @@ function clauseBefore(quote: string, { span }: NumberMention): string {
 
 /** `Drying time: 30 minutes`, under the heading of sterilization: by itself no cycle that the page gives. */
 function wholeCycles(matched: Matched, { quote }: QuoteReading): Matched {
-  const isCycle = ({ home }: Placed): boolean => home.field === 'temp' || home.field === 'exposure';
+  const isSaid = /expos|sterili|stérili|autoclav|vacuum|vakuum|vide|steam|dampf|vapeur|cycle|zyklus|halte/i.test(quote);
+  const isCycle = ({ home }: Placed): boolean => home.field === 'temp' || (home.field === 'exposure' && isSaid);
   const groups = new Set(matched.placed.filter(isCycle).map(({ group }) => group));
   return without(matched, ({ group }) => group.path === 'sterilization.any_of[]' && !groups.has(group), quote);
 }
@@ -45,6 +47,15 @@ function withoutOtherActs(matched: Matched, { quote }: QuoteReading): Matched {
 function withoutParts(matched: Matched, { quote }: QuoteReading): Matched {
   const part = partNamed(quote);
   return part === undefined ? matched : without(matched, ({ group }) => group.path === 'limits', quote);
+}
+
+/** `a brush of 3.5 mm or 5 mm`: a brush has one diameter, and none of the two is it. */
+function withoutOneOfTwo(matched: Matched, { quote }: QuoteReading): Matched {
+  const isOneOfTwo = ({ home, mentions: [mention] }: Placed): boolean =>
+    home.field === 'brush.diameter' &&
+    mention !== undefined &&
+    /^\s*(?:or|oder|ou|\/)\s*\d/.test(quote.slice(mention.span.end));
+  return without(matched, isOneOfTwo, quote);
 }
 
 function without({ placed, left }: Matched, isOther: (one: Placed) => boolean, quote: string): Matched {

@@ -28,8 +28,11 @@ export function wayOf({ stages }: Section): Way | undefined {
 
 /** The heading speaks of the place where the device was used. */
 export function isAtUse({ text }: Section): boolean {
-  return /point[\s-]of[\s-]use|after use|gebrauchsort|nach gebrauch|lieu d.utilisation/.test(text);
+  return atUse.test(text);
 }
+
+const atUse =
+  /point[\s-]of[\s-]use|after (?:each )?use|(?<!\p{L})theatre|operating room|(?:gebrauchs|anwendungs)ort|nach (?:dem )?(?:gebrauch|anwendung)|lieu d.utilisation|après (?:l.)?utilisation|bloc opératoire/u;
 
 /** What somebody said in place of a heading; another word than that of a way means none of them. */
 export function toldSection(way: string): Section {

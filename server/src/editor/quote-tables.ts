@@ -123,9 +123,19 @@ export function inColumns(
     if (home === undefined || first === undefined || more !== undefined) return [];
     return [{ group, home, mentions: [first, ...(second === undefined ? partnerOf(first, reading) : [second])] }];
   });
+  const pulses = own.filter(
+    (one) => !of.has(one) && /^[\s-]?(?:puls|impuls)/i.test(reading.quote.slice(one.numberSpan.end)),
+  );
+  const home = group.fields.find(({ field }) => field === 'pulses');
+  if (home !== undefined && pulses.length === 1) placed.push({ group, home, mentions: pulses });
   const taken = new Set(placed.flatMap(({ mentions }) => mentions));
   const wanted = columns.filter(({ title, dimension }) => dimension !== undefined && title in fieldsOfCycle);
-  if (placed.length !== wanted.length || placed.length < 2) return undefined;
+  if (
+    placed.filter(({ home }) => home.field !== 'pulses').length <
+      wanted.filter(({ title }) => title !== 'pulses').length ||
+    placed.length < 2
+  )
+    return undefined;
   const left = all.filter((one) => !taken.has(one)).map(({ span }) => reading.quote.slice(span.start, span.end));
   return { placed, left };
 }

@@ -14,7 +14,19 @@ const described: Readonly<
     before: /(?<!\p{L})dr(?:y|ied|ying)\s(?:\p{L}+\s){0,3}(?:with|in|by|using)\s(?:\p{L}+\s)?$/u,
     after: /^(?!)/,
   },
-  flush: { after: /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapters?|valves?|caps?)\b(?!\s(?:for|with|at)\s)/u },
+  flush: {
+    before: /(?:connecteur|embout|buse|raccord|adaptateur|orifice)s?\sd.$/u,
+    after:
+      /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?)\b(?!\s(?:for|with|at)\s)/u,
+  },
+  inspection: {
+    before: /(?:pass(?:es|ed)?|fails?|until|besteht|bestehen)\s(?:(?:the|its|die|der)\s)?(?:visual\s)?$/u,
+    after: /^(?!)/,
+  },
+  soak: {
+    before: /(?:swab|cloth|wipe|sponge|gauze|towel|pad|tuch|tupfer)s?\s(?:(?:that\sis|lightly)\s)?$/u,
+    after: /^(?!)/,
+  },
 };
 
 /** The reading without the words that only describe a thing: they name no step, though they are spelled as one. */

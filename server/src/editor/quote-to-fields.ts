@@ -1,8 +1,6 @@
 import type { Edit } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { FileRecord } from '../library/file-record.ts';
-import { type Column, columnsIn } from '../quantity/prose/column-titles.ts';
-import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { shapeOf } from '../schema/shapes.ts';
@@ -11,19 +9,13 @@ import { asValue } from './bare.ts';
 import { insertFields, type NewField } from './insert-fields.ts';
 import { marked, numbered } from './marked.ts';
 import type { Piece } from './offer.ts';
-import { factsOf, keptMoist } from './quote-facts.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import { languageOf } from './quote-language.ts';
-import { matchNumbers } from './quote-match.ts';
-import { inRows } from './quote-rows.ts';
-import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
-import type { Section } from './quote-section.ts';
+import { fieldsOfReading } from './quote-reading.ts';
 import { sectionOf, toldSection } from './quote-section.ts';
-import { columnsAbove, inColumns, underColumns } from './quote-tables.ts';
+import { columnsAbove } from './quote-tables.ts';
 import { stepsMeant } from './quote-things.ts';
-import { fieldsFor, idsIn } from './quote-values.ts';
-import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
-import { stored, wordedOf } from './quote-worded.ts';
+import { isTogether } from './quote-ways.ts';
 import { titlesOf } from './told-fields.ts';
 
 /** A place of the file where fields are put in. */
@@ -93,80 +85,6 @@ export function quoteToFields(
   return found.made.length === 0 && found.left.length === 0 ? { ...found, left: [nothing] } : found;
 }
 
-interface Around {
-  readonly kind: Kind;
-  readonly section: Section;
-  readonly src: string;
-  readonly tree: MapTree;
-  /** Of the table that the sentence is a row of. */
-  readonly columns: readonly Column[] | undefined;
-  readonly way: string | undefined;
-}
-
-interface Read {
-  readonly fields: readonly NewField[];
-  readonly left: readonly string[];
-}
-
-function fieldsOfReading(sentence: QuoteReading, { kind, section, src, tree, columns, way }: Around): Read {
-  const reading = columns === undefined ? sentence : underColumns(sentence, columns);
-  if (columnsIn(reading.quote) !== undefined) return { fields: [], left: [] };
-  const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
-  const together = isTogether(way) ? way : joined?.together;
-  if (joined !== undefined)
-    return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
-  const matched = lookedAtAgain(
-    (columns === undefined ? undefined : inColumns(reading, kind, columns, section)) ??
-      inRows(reading, kind, section) ??
-      matchNumbers(reading, kind, section),
-    reading,
-  );
-  const isWithout = matched.placed.length === 0;
-  const worded = isWithout ? wordedOf(reading, kind, { src, section, taken: idsIn(tree) }) : { fields: [], left: [] };
-  const all = isWithout ? factsOf(reading, kind, src, section) : [];
-  // A stage that is only named beside what the words say, or is said in more detail by them.
-  const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === moist);
-  // How something is stored stands beside how long and how warm.
-  const isStored = kind === 'device' && !isWithout && matched.placed.every(({ group }) => group.path === 'storage');
-  // `Keep it moist and begin within 60 minutes`.
-  const isAtUse = kind === 'device' && !isWithout && matched.placed.every(({ group }) => group.path === 'point_of_use');
-  const beside = [
-    ...(isStored && reading.negations.length === 0 ? stored(reading, src) : []),
-    ...(isAtUse ? keptMoist(reading.quote.toLowerCase(), src) : []),
-  ];
-  const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree), section });
-  const fields = [...own, ...beside, ...facts, ...worded.fields];
-  const left = [
-    ...worded.left,
-    ...matched.left
-      .filter((number) => !isLayers(number, fields) && !isOfDevice(number, fields))
-      .map((number) => (number.includes('(') ? number : `${number} (no field found)`)),
-    ...strictlyMeant(matched.placed, reading),
-    ...joinedByOr(matched.placed, reading),
-    ...packagesUnsaid(reading, fields).map((words) => `no field for: "${words}"`),
-    ...facts.flatMap(({ condition }) =>
-      condition === undefined
-        ? []
-        : [`"${condition}" narrows what is forbidden and stands as a note: look whether the field says it`],
-    ),
-  ];
-  return { fields, left };
-}
-
-const moist = 'point_of_use.keep_moist';
-
-/** Two layers of a wrap are a packaging of their own. */
-function isLayers(number: string, fields: readonly NewField[]): boolean {
-  return /layers?$/i.test(number) && fields.some(({ value }) => value === 'double-wrap');
-}
-
-/** Numbers of a lumen or a part are written into its own item. */
-function isOfDevice(number: string, fields: readonly NewField[]): boolean {
-  const printed = number.split(' (')[0] ?? number;
-  const own = fields.filter(({ path }) => path === 'lumens[]' || path === 'parts[]');
-  return own.some(({ value }) => marked.plain(value).includes(printed.replace(/[.,]$/, '')));
-}
-
 export interface Into {
   readonly record: FileRecord;
   readonly kind: Kind;
@@ -193,13 +111,6 @@ export function put(
     there: inside.fields.filter(({ path }) => there.includes(path)),
     first: made.length === 0 ? undefined : fields[0],
   };
-}
-
-/** `132 °C, 4 min, double wrapped`: packages that the sentence names and that no field of it holds. */
-function packagesUnsaid({ quote, stages }: QuoteReading, fields: readonly NewField[]): readonly string[] {
-  if (fields.length === 0 || fields.some(({ path }) => path.startsWith('packaging') || path === 'storage.time'))
-    return [];
-  return stages.filter(({ stage }) => packages.has(stage)).map(({ span }) => quote.slice(span.start, span.end));
 }
 
 /** Each field with its value as people read it, with the words that somebody chose: `manual, steps: rinse, time at least 2 min`. */

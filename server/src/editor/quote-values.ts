@@ -1,14 +1,19 @@
+import { whenNeeded } from '../quantity/prose/named/acts.ts';
+import { bristles, softBrush } from '../quantity/prose/named/brushes.ts';
+import { detergentClasses } from '../quantity/prose/named/detergents.ts';
+import { wordFor } from '../quantity/prose/named/named.ts';
 import { watersIn } from '../quantity/prose/named/water.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { isShelfLife } from '../quantity/prose/shelf-life.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { Tree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
-import type { Group } from './home.ts';
+import type { Group, Home } from './home.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { classOf, gradeIn } from './quote-agents.ts';
 import { phaseBefore } from './quote-clauses.ts';
+import { firstOf } from './quote-in-machine.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
@@ -47,27 +52,26 @@ export function fieldsFor(
     const named = group.does === undefined ? parts : [...withAgents(parts, reading.quote), ...brushIn(group, reading)];
     const { id, head } = headOf(group, reading, placed, ids);
     ids.add(id);
-    const context = isCycle(group) && isImmediate(reading, section) ? ['context: iuss'] : [];
-    const inside = [head, ...context, ...withGroups(named), `src: ${src}`];
+    const context = isCycle(group) ? contextsOf(reading, section) : [];
+    const inside = [head, ...context, ...withGroups(named), ...onlyWhen(group, reading.quote), `src: ${src}`];
     fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
   }
-  return [...fields, ...waters(placed, reading, src), ...machineDetergent(placed, reading.quote, src)];
+  return [...fields, ...waters(placed, reading, src), ...detergents(placed, reading.quote, src)];
 }
 
-const brushes =
-  /\b(?:(soft)[\s,-]+(?:bristled?\s)?)?(?:(nylon|polyamide|plastic|natural|synthetic)[\s-]+)?(?:bristled?\s)?(?:cleaning\s)?brush(?:es)?\b/gi;
+/** `if necessary`: a step holds it; of other numbers the reader is told. */
+function onlyWhen({ does }: Group, quote: string): readonly string[] {
+  const [words] = whenNeeded.exec(quote) ?? [];
+  return does === undefined || words === undefined ? [] : [`when: ${asValue(words)}`];
+}
 
 /** `a soft nylon brush`: what the brush is like. */
-function brushIn({ does }: Group, { quote }: QuoteReading): readonly (readonly [string, string])[] {
-  const isDenied = /\b(?:not|no|never)\b(?!\s(?:less|more|fewer|below|above)\b)/i.test(quote);
-  if (does !== 'brush' || isDenied) return [];
-  const found = [...quote.matchAll(brushes)].filter(([, soft, material]) => (soft ?? material) !== undefined);
-  const [only, other] = found;
-  const [, soft, material] = only ?? [];
-  if (other !== undefined) return [];
+function brushIn({ does }: Group, { quote, negations }: QuoteReading): readonly (readonly [string, string])[] {
+  if (does !== 'brush' || negations.some(({ kind }) => kind === 'prohibition')) return [];
+  const material = firstOf(bristles, quote);
   return [
     ...(material === undefined ? [] : [['brush.material', material.toLowerCase()] as const]),
-    ...(soft === undefined ? [] : [['brush.soft', 'true'] as const]),
+    ...(softBrush.test(quote) ? [['brush.soft', 'true'] as const] : []),
   ];
 }
 
@@ -113,15 +117,23 @@ const phasesWithWater: ReadonlySet<string> = new Set(
   ['prewash', 'enzyme_wash', 'wash', 'neutralise', 'thermal'].map((phase) => `mechanical.${phase}`),
 );
 
-/** The detergent of a machine stands beside its phases. */
-function machineDetergent(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
+/** The detergent of a machine stands beside its phases, and that of cleaning by hand beside its own numbers. */
+function detergents(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
   const detergent = classOf(quote);
-  const isWash = placed.some(({ group }) => group.path === 'mechanical.wash' || group.path === 'mechanical.detergent');
-  return detergent === undefined || !isWash
-    ? []
+  const of = (path: string): boolean => placed.some(({ group }) => group.path === path);
+  const way =
+    of('mechanical.wash') || of('mechanical.detergent') ? 'mechanical' : of('manual.detergent') ? 'manual' : undefined;
+  const enzymes = of('mechanical.enzyme_wash') ? wordFor(detergentClasses, quote.toLowerCase()) : undefined;
+  const own: readonly NewField[] =
+    enzymes === undefined
+      ? []
+      : [{ path: 'mechanical.enzyme_wash.detergent', value: `{class: [${enzymes}], src: ${src}}` }];
+  return detergent === undefined || way === undefined
+    ? own
     : [
-        { path: 'mechanical.detergent.class', value: `[${detergent}]` },
-        { path: 'mechanical.detergent.src', value: src },
+        ...own,
+        { path: `${way}.detergent.class`, value: `[${detergent}]` },
+        { path: `${way}.detergent.src`, value: src },
       ];
 }
 
@@ -151,6 +163,14 @@ export const methodStages: ReadonlySet<string> = new Set(Object.keys(modalities)
 function isCycle({ fields }: Group): boolean {
   return fields.some(({ field }) => field === 'exposure');
 }
+
+/** For whom and when a cycle is. */
+function contextsOf(reading: QuoteReading, section: Section | undefined): readonly string[] {
+  const isPrion = reading.flags.some(({ flag }) => flag === 'prion') && suspected.test(reading.quote);
+  return [...(isImmediate(reading, section) ? ['context: iuss'] : []), ...(isPrion ? ['when: prion-suspected'] : [])];
+}
+
+const suspected = /suspect|verdacht|suspic|soupçon/i;
 
 /** `For immediate use only: 132 °C, 4 minutes`: a cycle for this patient, now. A sentence that forbids something says no such thing. */
 function isImmediate({ stages, negations }: QuoteReading, section: Section | undefined): boolean {
@@ -206,9 +226,11 @@ export function idsIn(tree: Tree): ReadonlySet<string> {
 
 const boundChoices = ['stated', 'at_least', 'at_most', 'exactly', 'about'];
 
-export function requirement({ group, home, mentions }: Placed, reading: QuoteReading, cited: string): string {
+export function requirement(placed: Placed, reading: QuoteReading, cited: string): string {
+  const { group, mentions } = placed;
   const [first, second] = mentions;
   if (first === undefined) return '';
+  const home = asCounted(placed.home, first, reading);
   if (second !== undefined)
     return `{between: [${amountOf(sharing(first, second), home)}, ${amountOf(second, home)}]${cited}}`;
   const isLongest = group.path === 'storage' && home.field === 'time';
@@ -218,6 +240,14 @@ export function requirement({ group, home, mentions }: Placed, reading: QuoteRea
   const name = home.field.split('.').at(-1) ?? home.field;
   const word = marked.choice([said, ...boundChoices.filter((one) => one !== said)], name, amount);
   return `{${word}: ${amount}${asWritten(first, reading)}${cited}}`;
+}
+
+/** `200 reprocessing cycles`: what is counted, in the word of the page. */
+function asCounted(home: Home, { span }: NumberMention, { quote }: QuoteReading): Home {
+  const isOfCycles =
+    /(?<!\p{L})\p{L}*(?:cycles?|zyklen)(?!\p{L})/iu.test(quote) &&
+    !/^\s*(?:uses|times|mal|fois)\b/i.test(quote.slice(span.end));
+  return home.counted === 'uses' && isOfCycles ? { ...home, counted: 'cycles' } : home;
 }
 
 /** `3-18 min`: the first number has the unit of the second. */

@@ -1,3 +1,4 @@
+import { alwaysByHand } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
@@ -36,9 +37,7 @@ export function waysJoined(
 
 /** `Manual pre-cleaning (always required, also before automated cleaning)`: it says when one way is needed, not how two belong together. */
 export function isAlwaysByHand(quote: string): boolean {
-  return /^manual\s(?:pre-?)?cleaning\b[^.;]{0,40}\balways\s(?:be\s)?(?:required|necessary|needed|mandatory|performed|done|carried out)/i.test(
-    quote,
-  );
+  return alwaysByHand.test(quote);
 }
 
 function isWay(stage: string): stage is Way {

@@ -1,13 +1,16 @@
+import { arriving } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
-import { stepsApart } from './quote-apart.ts';
+import { takenApartIn } from './quote-apart.ts';
 import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
+import { firstOf, inMachine } from './quote-in-machine.ts';
 import { rejectedIf, testsAsked } from './quote-inspection.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
+import { stored } from './quote-storage.ts';
 import { isAlwaysByHand } from './quote-ways.ts';
 
 export interface Worded {
@@ -21,7 +24,7 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
   if (kind !== 'device') return { fields: [], left: [] };
   if (noSubstitute.test(reading.quote)) return { fields: substitute(src), left: [] };
   const forbidden = agentsForbidden(reading, src, section);
-  const packed = packagingsIn(reading, src);
+  const packed = packagingsIn(reading, src, section);
   const made = materialsIn(reading);
   const fields = [
     ...forbidden.fields,
@@ -30,7 +33,7 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
     ...testsAsked(reading, src),
     ...byWords(reading, src, section),
     ...packed.fields,
-    ...stepsApart(reading, src, section),
+    ...takenApartIn(reading, src, section),
     ...lumenIn(reading, src, taken),
     ...partReplaced(reading, src, taken),
     ...made.fields,
@@ -70,55 +73,22 @@ function substitute(src: string): readonly NewField[] {
 
 /** Connectors, containers, packagings, places. */
 function byWords(reading: QuoteReading, src: string, section: Section): readonly NewField[] {
-  if (reading.negations.some(({ kind }) => kind !== 'without')) return arriving(reading, src);
+  if (reading.negations.some(({ kind }) => kind !== 'without')) return arrives(reading, src);
   return [
-    ...arriving(reading, src),
-    ...connected(reading, src, section),
+    ...arrives(reading, src),
+    ...inMachine(reading, src, section),
     ...carried(reading, src),
     ...opened(reading, src),
-    ...stored(reading, src),
+    ...stored(reading, src, section),
   ];
 }
 
-function arriving({ quote }: QuoteReading, src: string): readonly NewField[] {
-  const [, state] =
-    /\b(?:delivered|supplied|provided|shipped|sold)\b(?:\s\p{L}+){0,2}\s(non[\s-]?sterile|unsterile|sterile)\b(?!\s(?:water|gloves|drape))/iu.exec(
-      quote,
-    ) ?? [];
-  if (state === undefined || quote.length > 120) return [];
+function arrives({ quote }: QuoteReading, src: string): readonly NewField[] {
+  const state = firstOf(arriving, quote);
+  if (state === undefined || quote.length > 140) return [];
   return [
-    { path: 'receipt.arrives', value: /^sterile$/i.test(state) ? 'sterile' : 'non-sterile' },
+    { path: 'receipt.arrives', value: /^st[eé]rile?s?$/i.test(state) ? 'sterile' : 'non-sterile' },
     { path: 'receipt.src', value: src },
-  ];
-}
-
-/** `Connect the lumen to the irrigation nozzle of the washer`: the words for what it is connected to. */
-function connected({ quote, stages }: QuoteReading, src: string, section: Section): readonly NewField[] {
-  const [, to] =
-    /\b(?:connect|attach)\b\s[^.;:,]{0,60}?\bto\s(?:the\s|an?\s)?([^.;:,]{3,80}?)(?:\s(?:of|in|on)\s(?:the|an?|your)\s[^.;:,]*)?[.;,]?$/i.exec(
-      quote,
-    ) ?? [];
-  const [, rack] =
-    /\b(?:place|load|put)\b\s[^.;:,]{0,60}?\b(?:in|on|into|onto)\s(?:the\s|an?\s)?([^.;:,]{0,40}?(?:rack|basket|insert|trolley))\b[^.;:]{0,20}[.;]?$/i.exec(
-      quote,
-    ) ?? [];
-  const named = new Set([...section.stages, ...stages.map(({ stage }) => stage)]);
-  if (!named.has('mechanical') || named.has('ultrasonic')) return [];
-  const [, position] =
-    /\b(?:place|load|put|lay)\b\s[^.;:]{0,60}?\b(?:washer|machine|rack|basket)[\p{L}-]*,\s((?:[^.;:]{3,80}?\b)?(?:open|opened|disassembled|upright|flat|connected)\b[^.;:]{0,60}?)[.;]?$/iu.exec(
-      quote,
-    ) ?? [];
-  if (position !== undefined)
-    return [
-      { path: 'mechanical.orientation', value: asValue(position) },
-      { path: 'mechanical.src', value: src },
-    ];
-  const isRack = to === undefined || /(?:rack|basket|trolley)$/i.test(to);
-  const [field, words] = isRack ? ['rack', to ?? rack] : ['connector', to];
-  if (words === undefined) return [];
-  return [
-    { path: `mechanical.${field}`, value: asValue(words) },
-    { path: 'mechanical.src', value: src },
   ];
 }
 
@@ -143,25 +113,5 @@ function opened({ quote, numbers }: QuoteReading, src: string): readonly NewFiel
   return [
     { path: 'disassembly.open[]', value: asValue(what.trim()) },
     { path: 'disassembly.src', value: src },
-  ];
-}
-
-/** `Store dry and free of dust`: how and where, up to the first comma that is none of a list (`dust, moisture and sunlight`). */
-export function stored({ quote }: QuoteReading, src: string): readonly NewField[] {
-  const [, place] =
-    /^(?:packed\s|the\s|sterile\s|\p{L}+\s){0,3}?stored?\s((?:in\s|at\s|away\s|dry|free\s|clean|protected\s|cool)[^,;:.\d]*(?:(?:,\s\p{L}{1,30}){1,6},?\s(?:and|or)\s\p{L}[^,;:.\d]*)?)/iu.exec(
-      quote,
-    ) ?? [];
-  const words =
-    place
-      ?.trim()
-      .replace(
-        /(?:(?:^|\s)(?:at|for|up to|below|under|between|from|not above|no more than|a|temperatures?|of|room))+$/i,
-        '',
-      ) ?? '';
-  if (words === '') return [];
-  return [
-    { path: 'storage.place', value: asValue(words) },
-    { path: 'storage.src', value: src },
   ];
 }

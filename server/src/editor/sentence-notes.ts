@@ -1,6 +1,8 @@
 import type { Edit } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { columnsIn } from '../quantity/prose/column-titles.ts';
+import { nothingNeeded, sentToService } from '../quantity/prose/named/acts.ts';
+import { untried } from '../quantity/prose/named/untried.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { appendItem, insertEntry } from '../syntax/edits.ts';
 import { quoteScalar } from '../syntax/quote.ts';
@@ -33,6 +35,8 @@ export function reasonChoices(record: FileRecord, sentence: Sentence): readonly 
 export function reasonIn({ kind }: FileRecord, { quote }: Sentence): string | undefined {
   if (kind !== 'device' && kind !== 'packaging') return undefined;
   if (columnsIn(quote) !== undefined) return 'heading of a table';
+  if (sentToService.test(quote)) return 'service by the maker, for which there is no field';
+  if (nothingNeeded.test(quote)) return 'asks for nothing';
   if (/^(?:please\s)?(?:read|keep|retain)\s(?:this|these|the)\s(?:documents?|instructions?|manuals?)\b/i.test(quote))
     return 'general advice';
   if (asks.test(quote) || /[°%]|\d\s?(?:min|s|h|ml|l|bar|kg)\b/i.test(quote)) return undefined;
@@ -73,9 +77,7 @@ export function keepQuoted(
 
 /** `has not been tested for this device`: the page neither permits nor forbids it. */
 export function isUntried(quote: string): boolean {
-  return /\b(?:(?:has|have|was|were|is|are)\s(?:not|never)(?:\syet)?\s(?:been\s)?(?:tested|validated|evaluated|qualified|verified)|not\s(?:been\s)?(?:tested|validated|evaluated)\s(?:for|with|in)|no\s(?:data|validation)\b)/i.test(
-    quote,
-  );
+  return untried.test(quote);
 }
 
 /** The field that the sentence is about, or a step with nothing but what is done, with its words as what is unclear. */

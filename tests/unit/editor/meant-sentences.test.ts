@@ -28,4 +28,4 @@ describe.each(pages)('%s', (name) => {
   });
 });
 
-const mostWrong = 0.17;
+const mostWrong = 0.03;

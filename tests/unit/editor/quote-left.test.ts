@@ -25,19 +25,23 @@ function madeFrom(quote: string, more = ''): string {
 
 describe('what a quote says beside its fields', () => {
   it.each([
-    ['Do not process in an ultrasonic cleaner with dissimilar metals.', 'note: "with dissimilar metals", ', 1],
+    ['Do not process in an ultrasonic cleaner with damaged instruments.', 'note: "with damaged instruments", ', 1],
     ['Do not immerse the handle unless the cap is closed.', 'note: "unless the cap is closed", ', 1],
-    ['Do not soak in saline.', 'note: "in saline", ', 1],
-    [
-      'Nicht mit anderen Metallen im Ultraschallbad reinigen.',
-      'note: "mit anderen Metallen im Ultraschallbad reinigen", ',
-      1,
-    ],
+    ['Do not soak in hot water.', 'note: "in hot water", ', 1],
     ['Do not clean with ultrasound.', '', 0],
     ['Do not use ultrasonic cleaning with this device.', '', 0],
   ])('what narrows a prohibition is kept and told: %s', (quote, note, told) => {
     expect(madeFrom(quote)).toContain(`{use: forbidden, ${note}src: s5}`);
     expect(from(quote).left.length).toBe(told);
+  });
+
+  it.each([
+    ['Do not process in an ultrasonic cleaner with dissimilar metals.', 'ultrasonic:\n  single_metal: true'],
+    ['Nicht mit anderen Metallen im Ultraschallbad reinigen.', 'ultrasonic:\n  single_metal: true'],
+    ['Do not soak in saline.', 'not:\n  - {what: saline, as_written: saline, src: s5}'],
+  ])('a prohibition with a field of its own forbids no stage: %s', (quote, made) => {
+    expect(madeFrom(quote)).toContain(made);
+    expect(madeFrom(quote)).not.toContain('use: forbidden');
   });
 
   it('a number without a field is told with what is counted', () => {

@@ -201,7 +201,7 @@ describe('a quote becomes fields', () => {
     );
     expect(madeFrom('Pre-vacuum steam: 3 pulses, 132 °C for at least 4 minutes.')).toContain('pulses: {stated: 3');
     expect(madeFrom('The instrument withstands 100 reprocessing cycles.')).toBe(
-      'limits:\n  uses: {stated: 100 uses, src: s5}',
+      'limits:\n  uses: {stated: 100 cycles, src: s5}',
     );
     expect(madeFrom('Blow the lumen dry with medical air at no more than 2 bar (29 psi).')).toBe(
       'drying:\n  air: {pressure: {at_most: 2 bar, as_written: "2 bar (29 psi)", src: s5}}',
@@ -319,7 +319,11 @@ describe('a quote becomes fields', () => {
     ],
     ['Warnings', 'Remove dried soil from the lumen before cleaning.', ''],
     ['Disassembly', 'Remove both seals before cleaning.', 'disassembly:\n  assembled_for: {cleaning: false, src: s5}'],
-    ['Storage', 'Keep dry, at 15 to 30 °C.', 'storage:\n  temp: {between: [15 °C, 30 °C], src: s5}'],
+    [
+      'Storage',
+      'Keep dry, at 15 to 30 °C.',
+      'storage:\n  temp: {between: [15 °C, 30 °C], src: s5}\n  place: dry\n  src: s5',
+    ],
     ['Sterilization', 'Do not sterilize with ethylene oxide.', 'not:\n  - {what: eo, src: s5}'],
     ['Sterilization', 'Sterilization with ethylene oxide was not tested.', ''],
     ['Sterilization', 'Gravity displacement: not permitted.', 'not:\n  - {what: steam-gravity, src: s5}'],

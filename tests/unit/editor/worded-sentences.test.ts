@@ -69,7 +69,7 @@ const rows: readonly (readonly [string, string, string])[] = [
   [
     'Warnings',
     'Keine Stahlwolle und keine Scheuermittel verwenden.',
-    'not:\n  - {what: abrasive, as_written: Stahlwolle, src: s5}\n  - {what: abrasive, as_written: keine Scheuermittel, src: s5}',
+    'not:\n  - {what: abrasive, as_written: Stahlwolle, src: s5}\n  - {what: abrasive, as_written: Scheuermittel, src: s5}',
   ],
   ['Manual cleaning', 'Do not mix with instruments of other metals.', 'not:\n  - {what: mixed-metals, src: s5}'],
   [
@@ -131,7 +131,7 @@ const rows: readonly (readonly [string, string, string])[] = [
   [
     'Packaging',
     'Pack in a double wrap or a rigid container.',
-    'packaging:\n  relation: \n  allowed:\n    - double-wrap\n    - rigid-container\n  src: s5',
+    'packaging:\n  allowed:\n    - double-wrap\n    - rigid-container\n  src: s5',
   ],
   ['Storage', 'Store dry and free of dust.', 'storage:\n  place: dry and free of dust\n  src: s5'],
   [
@@ -216,7 +216,7 @@ const rows: readonly (readonly [string, string, string])[] = [
   [
     'Assembly and packaging',
     'Use a double pouch or two layers of SMS wrap, or a rigid container whose maker lists lumens of this size.',
-    'packaging:\n  relation: \n  allowed:\n    - double-pouch\n    - double-wrap\n  note: "a rigid container whose maker lists lumens of this size"\n  src: s5',
+    'packaging:\n  allowed:\n    - double-pouch\n    - double-wrap\n  note: "a rigid container whose maker lists lumens of this size"\n  src: s5',
   ],
   [
     'Packaging',

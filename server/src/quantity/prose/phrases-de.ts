@@ -51,7 +51,7 @@ export const germanPhrases: PhraseList = [
   ],
   [
     { role: 'negation', kind: 'prohibition', scope: 'forward' },
-    'kein, keine, keinen, keinem, keiner, keinerlei, statt, anstatt, anstelle, weder, noch, vermeiden sie',
+    'kein, nichts, keine, keinen, keinem, keiner, keinerlei, statt, anstatt, anstelle, weder, noch, vermeiden sie',
   ],
   [
     { role: 'negation', kind: 'not-required', scope: 'both' },

@@ -53,7 +53,7 @@ export const englishPhrases: PhraseList = [
   [{ role: 'compare', side: 'under', place: 'verb' }, 'fall below, falls below, drop below, drops below'],
   [
     { role: 'negation', kind: 'prohibition', scope: 'forward' },
-    `do not, don' t, never, avoid, avoids, avoiding, no, neither, nor, instead of, rather than, refrain from, not to, does
+    `do not, don' t, never, avoid, avoids, avoiding, no, nothing, neither, nor, instead of, rather than, refrain from, not to, does
     not, doesn' t, keep away from, keep out of, and not`,
   ],
   [

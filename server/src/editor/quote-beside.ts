@@ -1,0 +1,51 @@
+import { neverQuenched } from '../quantity/prose/named/acts.ts';
+import type { QuoteReading } from '../quantity/prose/prose.ts';
+import type { NewField } from './insert-fields.ts';
+import { doneAtUse } from './quote-facts.ts';
+import { metalsApart } from './quote-forbidden.ts';
+import type { Matched } from './quote-match.ts';
+import { packagingsIn } from './quote-packagings.ts';
+import type { Section } from './quote-section.ts';
+import { stored } from './quote-storage.ts';
+
+interface Citing {
+  readonly src: string;
+  readonly section: Section;
+}
+
+interface Read {
+  readonly fields: readonly NewField[];
+  readonly left: readonly string[];
+}
+
+/** What the words of a sentence say beside its numbers, where all of these belong to one part of the work. */
+export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, section }: Citing): Read {
+  const [part, other] = [...new Set(placed.map(({ group }) => group.path))];
+  const alone = (fields: readonly NewField[]): Read => ({ fields, left: [] });
+  if (other !== undefined) return alone([]);
+  switch (part) {
+    case 'packaging':
+      return packagingsIn(reading, src, section);
+    // How something is stored stands beside how long and how warm.
+    case 'storage':
+      return alone(reading.negations.length === 0 ? stored(reading, src, section) : []);
+    // `Keep it moist and begin within 60 minutes`.
+    case 'point_of_use':
+      return alone(doneAtUse(reading, src, section));
+    case 'cooling':
+      return alone(unquenched(reading, src));
+    case 'ultrasonic':
+      return alone(metalsApart(reading, src, section));
+    default:
+      return alone([]);
+  }
+}
+
+export function unquenched({ quote }: QuoteReading, src: string): readonly NewField[] {
+  return neverQuenched.test(quote)
+    ? [
+        { path: 'cooling.no_quench', value: 'true' },
+        { path: 'cooling.src', value: src },
+      ]
+    : [];
+}

@@ -1,0 +1,116 @@
+import { type Column, columnsIn } from '../quantity/prose/column-titles.ts';
+import { sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
+import type { QuoteReading } from '../quantity/prose/prose.ts';
+import type { Kind } from '../schema/kinds.ts';
+import type { MapTree } from '../syntax/tree.ts';
+import type { NewField } from './insert-fields.ts';
+import { marked } from './marked.ts';
+import { saidBeside, unquenched } from './quote-beside.ts';
+import { factsOf } from './quote-facts.ts';
+import type { Matched } from './quote-match.ts';
+import { matchNumbers } from './quote-match.ts';
+import { inRows } from './quote-rows.ts';
+import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
+import type { Section } from './quote-section.ts';
+import { inColumns, underColumns } from './quote-tables.ts';
+import { fieldsFor, idsIn } from './quote-values.ts';
+import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
+import { wordedOf } from './quote-worded.ts';
+
+export interface Around {
+  readonly kind: Kind;
+  readonly section: Section;
+  readonly src: string;
+  readonly tree: MapTree;
+  /** Of the table that the sentence is a row of. */
+  readonly columns: readonly Column[] | undefined;
+  readonly way: string | undefined;
+}
+
+interface Read {
+  readonly fields: readonly NewField[];
+  readonly left: readonly string[];
+}
+
+/** The fields that the words of one sentence make, and what the reader is told of the rest. */
+export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
+  const { kind, section, src, tree, columns, way } = around;
+  const reading = columns === undefined ? sentence : underColumns(sentence, columns);
+  if (columnsIn(reading.quote) !== undefined || sentToService.test(reading.quote)) return { fields: [], left: [] };
+  const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
+  const together = isTogether(way) ? way : joined?.together;
+  if (joined !== undefined)
+    return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
+  const matched = lookedAtAgain(placesOf(reading, around), reading);
+  return matched.placed.length === 0 ? inWords(matched, reading, around) : withNumbers(matched, reading, around);
+}
+
+function placesOf(reading: QuoteReading, { kind, columns, section }: Around): Matched {
+  return (
+    (columns === undefined ? undefined : inColumns(reading, kind, columns, section)) ??
+    inRows(reading, kind, section) ??
+    matchNumbers(reading, kind, section)
+  );
+}
+
+function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, tree }: Around): Read {
+  const worded = wordedOf(reading, kind, { src, section, taken: idsIn(tree) });
+  const all = factsOf(reading, kind, src, section);
+  // A stage that is only named beside what the words say, or is said in more detail by them.
+  const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === moist);
+  const quenched = kind === 'device' && facts.length + worded.fields.length === 0 ? unquenched(reading, src) : [];
+  const fields = [...facts, ...worded.fields, ...quenched];
+  const narrowed = facts.flatMap(({ condition }) =>
+    condition === undefined
+      ? []
+      : [`"${condition}" narrows what is forbidden and stands as a note: look whether the field says it`],
+  );
+  return { fields, left: [...worded.left, ...told(matched, reading, fields), ...narrowed] };
+}
+
+const moist = 'point_of_use.keep_moist';
+
+function withNumbers(matched: Matched, reading: QuoteReading, { kind, section, src, tree }: Around): Read {
+  const beside = kind === 'device' ? saidBeside(matched, reading, { src, section }) : { fields: [], left: [] };
+  const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree), section });
+  const fields = [...own, ...beside.fields];
+  return { fields, left: [...beside.left, ...told(matched, reading, fields)] };
+}
+
+function told({ placed, left }: Matched, reading: QuoteReading, fields: readonly NewField[]): readonly string[] {
+  return [
+    ...left
+      .filter((number) => !isLayers(number, fields) && !isOfDevice(number, fields))
+      .map((number) => (number.includes('(') ? number : `${number} (no field found)`)),
+    ...strictlyMeant(placed, reading),
+    ...joinedByOr(placed, reading),
+    ...packagesUnsaid(reading, fields).map((words) => `no field for: "${words}"`),
+    ...conditionTold(reading.quote, fields),
+  ];
+}
+
+/** `where needed`, where no field of it has a place for that. */
+function conditionTold(quote: string, fields: readonly NewField[]): readonly string[] {
+  const [words] = whenNeeded.exec(quote) ?? [];
+  const isHeld = words === undefined || fields.length === 0 || fields.some(({ value }) => value.includes('when: '));
+  return isHeld ? [] : [`"${words}" narrows it and stands in no field`];
+}
+
+/** Two layers of a wrap are a packaging of their own. */
+function isLayers(number: string, fields: readonly NewField[]): boolean {
+  return /layers?$/i.test(number) && fields.some(({ value }) => value === 'double-wrap');
+}
+
+/** Numbers of a lumen or a part are written into its own item. */
+function isOfDevice(number: string, fields: readonly NewField[]): boolean {
+  const printed = number.split(' (')[0] ?? number;
+  const own = fields.filter(({ path }) => path === 'lumens[]' || path === 'parts[]');
+  return own.some(({ value }) => marked.plain(value).includes(printed.replace(/[.,]$/, '')));
+}
+
+/** `132 °C, 4 min, double wrapped`: packages that the sentence names and that no field of it holds. */
+function packagesUnsaid({ quote, stages }: QuoteReading, fields: readonly NewField[]): readonly string[] {
+  if (fields.length === 0 || fields.some(({ path }) => path.startsWith('packaging') || path === 'storage.time'))
+    return [];
+  return stages.filter(({ stage }) => packages.has(stage)).map(({ span }) => quote.slice(span.start, span.end));
+}

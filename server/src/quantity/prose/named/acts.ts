@@ -1,0 +1,59 @@
+import type { Named } from './named.ts';
+
+/** What sentences ask for or say outright, in English, German and French. For text in small letters unless a pattern says otherwise. */
+
+/** `if necessary`: what is asked for holds only then. */
+export const whenNeeded =
+  /(?<!\p{L})(?:(?:if|as|when|where|wherever|whenever) (?:necessary|needed|required|appropriate)|bei bedarf|(?:falls|wenn|sofern) (?:nötig|erforderlich|notwendig)|si nécessaire|au besoin|le cas échéant)(?!\p{L})/iu;
+
+/** `Have it inspected by the maker every 100 cycles`: a service, and no end of its life. */
+export const sentToService =
+  /\b(?:have|send|return|hand)\b.{0,60}\b(?:inspected|serviced|checked|overhauled|service|servicing|maintenance|inspection)\b|\b(?:serviced|service|maintenance)\s(?:is due|interval|every|after)\b|(?:zur|für die) (?:wartung|inspektion)|wartung durch|wartungsintervall|(?:faire|à) (?:réviser|contrôler par)|révision par/iu;
+
+/** Without tools, or nothing of the kind: the sentence asks for nothing. */
+export const nothingNeeded =
+  /^(?:(?:no|special)\s)?tools?\s.{0,30}\bnot\s(?:needed|required|necessary)|^no\s(?:special\s)?tools?\b|^(?:es )?(?:ist|sind) keine? werkzeuge?|^werkzeuge? .{0,20}nicht (?:nötig|erforderlich)|^aucun outil|\bno (?:lubrication|oiling|disassembly|dismantling) (?:is )?(?:needed|required|necessary)/iu;
+
+/** In which state it is delivered; the group is that state. */
+export const arriving: readonly RegExp[] = [
+  /\b(?:delivered|supplied|provided|shipped|sold|comes?(?:\sto\syou)?|arrives?)\b(?:\s\p{L}+){0,2}\s(non[\s-]?sterile|unsterile|sterile)\b(?!\s(?:water|gloves|drape))/iu,
+  /(?:wird|werden|ist|sind)\s(unsteril|nicht steril|steril)\s(?:aus)?geliefert|^(unsteril) geliefert/iu,
+  /(?:livrée?s?|fournie?s?)(?:\sà l.état)?\s(non[\s-]stériles?|stériles?)/iu,
+];
+
+/** Soil that is taken off with a cloth. */
+export const wiping =
+  /\b(?:remove|wipe|clean)\b.{0,50}\b(?:cloth|wipe|gauze|sponge|towel|swab)s?\b|\bwipe\b|(?:tuch|tüchern|tupfer|kompresse)\b.{0,30}(?:entfernen|abwischen|reinigen)|abwischen|(?:essuyer|enlever|éliminer|retirer)\b.{0,50}(?:compresse|chiffon|lingette|gaze)|^essuyer/iu;
+
+export const neverQuenched =
+  /(?:do not|don.t|never|not)\s[\p{L},\s]{0,25}?(?:quench|(?:cool|rinse)\b.{0,30}\b(?:with|in|under)\s(?:cold\s)?water)|nicht (?:mit|in|unter) (?:kaltem )?wasser (?:ab)?kühlen|nicht abschrecken|ne (?:pas|jamais) (?:le |la |les )?refroidir.{0,20}eau/iu;
+
+export const eventRelated = /\bevent[\s-]related\b|ereignisbezogen|liée?s? (?:aux|à des) événements/iu;
+
+/** Before the machine it is cleaned by hand, in any case. */
+export const handBeforeMachine =
+  /\b(?:only )?after\b.{0,40}\bmanual|\bmanual\b.{0,60}\b(?:must (?:be|have been) (?:completed|done|carried out|performed)|first\b|is required (?:before|prior))|(?:erst|nur) nach\b.{0,40}manuell|manuelle \p{L}*reinigung.{0,40}(?:voraus|zuvor|vorher)|(?:après|à la suite de).{0,20}nettoyage manuel|nettoyage manuel.{0,40}(?:préalable|au préalable)/iu;
+
+/** `assembled_for`: the state in which it is at a stage. */
+export const assembledAt: Named = [
+  [
+    'packaging: true',
+    /^(?:re-?)?assemble\b.{0,60}\bbefore (?:packag|packing|wrapping)|vor (?:der|dem) verpack\p{L}* (?:wieder )?(?:zusammen|montier)|(?:remonter|assembler)\b.{0,40}avant (?:l.emballage|le conditionnement|d.emballer)/u,
+  ],
+  [
+    'sterilization: false',
+    /sterili[sz]e\p{L}*\b.{0,30}\b(?:disassembled|dismantled|taken apart|unassembled)|zerlegt(?:em zustand)? (?:zu )?sterilisier|stérilise\p{L}*.{0,20}démonté/u,
+  ],
+  [
+    'sterilization: true',
+    /sterili[sz]e\p{L}*\b.{0,20}(?<!dis)(?<!un)assembled|(?:zusammengebaut|montiert)(?:em zustand)? (?:zu )?sterilisier|stérilise\p{L}*.{0,20}(?:assemblé|(?<!dé)monté)/u,
+  ],
+];
+
+/** Cleaning by hand is always done. */
+export const alwaysByHand =
+  /^(?:manual|hand)[\s-](?:pre-?)?(?:cleaning|washing)(?!\p{L})[^.;]{0,40}\balways\s(?:be\s)?(?:required|necessary|needed|mandatory|performed|done|carried out)|^(?:eine )?manuelle (?:vor)?reinigung[^.;]{0,40}(?:immer|stets)[^.;]{0,20}(?:erforderlich|notwendig|durchzuführen)|^(?:un )?(?:pré-?)?nettoyage manuel[^.;]{0,40}toujours\s(?:nécessaire|obligatoire|requis)/iu;
+
+/** Only metals of one kind together. */
+export const otherMetals =
+  /\b(?:mix(?:ed)?|together|contact|alongside|process(?:ed)?|load(?:ed)?|with)\b.{0,40}\b(?:other|different|dissimilar|unlike)\s+(?:kinds of\s)?metals?\b|(?:andere[nrm]?|verschiedene[nrm]?|unterschiedliche[nrm]?) metalle?n?|(?:autres|différents) métaux/i;

@@ -1,0 +1,24 @@
+/** How pages ask to take something apart, in English, German and French. */
+
+/** A plain request that begins so is a step, under the heading of taking apart. */
+export const takesApart =
+  /^(?:then\s|next,?\s|always\s|carefully\s)?(?:press|push|pull|remove|unscrew|detach|withdraw|take|slide|release|loosen|lift|turn|twist|rotate|unlock|disconnect|separate|unclip|disengage|open|retract|draw|dévisser|retirer|démonter|enlever|détacher|tirer|ouvrir|déclipser|séparer|appuyer|desserrer|tourner)\s(?!(?:care|note|place)(?!\p{L}))|(?:abschrauben|abziehen|herausziehen|abnehmen|lösen|öffnen|trennen|herausdrehen|aushängen|entnehmen|herausnehmen|entriegeln)\.?$/iu;
+
+/** One thing off another, whatever the heading speaks of. */
+export const partsFrom =
+  /^(?:press|push|pull|unscrew|detach|withdraw|slide|lift|unclip|disengage|remove)\b.{2,80}\s(?:off|out of|from|apart|by unscrewing)(?!\p{L})|^(?:dévisser|démonter|déclipser)\s|(?:abschrauben|abziehen|herausziehen|herausdrehen|aushängen)\.?$/iu;
+
+/** What is taken off before cleaning and is no part. */
+export const noPart =
+  /(?<!\p{L})(?:soil|blood|debris|residues?|tissue|matter|cement|contamina\p{L}*|dirt|fluids?|labels?|packag\p{L}*|wrap|gloves?|plug|schmutz|blut|rückst\p{L}*|gewebe|verschmutz\p{L}*|souillures?|sang|résidus?)(?!\p{L})/iu;
+
+/** What stays together; the group is what. */
+export const leftTogether: readonly RegExp[] = [
+  /^(?:leave|keep)\s(?:the\s)?(.{3,60}?)\s(?:in (?:place|position)|assembled|fitted|attached|screwed in)\.?$/i,
+  /^(?:do not|never)\s(?:dismantle|disassemble|take apart|unscrew|detach)\s(?:the\s)?(.{3,60}?)\.?$/i,
+  /^(?:den\s|die\s|das\s)?(.{3,60}?)\s(?:nicht (?:zerlegen|demontieren|abschrauben|lösen)|montiert lassen)\.?$/i,
+  /^ne (?:pas|jamais) (?:démonter|dévisser)\s(?:le\s|la\s|les\s|l.)?(.{3,60}?)\.?$/i,
+];
+
+export const aboutApart = /(?:dis|un)assembl|dismantl|tak(?:e|ing) apart|zerleg|demont|démont|désassembl/;
+export const aboutPreparing = /prepar|before cleaning|vorbereit|prépar/;

@@ -1,0 +1,85 @@
+import type { Named } from './named.ts';
+
+/** What is looked at and tested, and what takes a device out of use, in English, German and French. */
+
+const discards = `(?:discard(?:ed)?|scrap(?:ped)?|dispose(?:d)? of|replace(?:d)?|(?:remove|take)n? (?:it )?(?:from|out of) (?:use|service)|reject(?:ed)?|withdrawn?|throw away)`;
+const repairs = String.raw`(?:(?:return|send|sent)(?:ed)?\b.{0,40}\brepair)`;
+const unused = `(?:(?:do not|must not be|never) (?:be )?used?|stop using)`;
+const verb = `(?:${discards}|${repairs}|${unused})`;
+const discardsDe = `(?:aussondern|auszusondern|ausgesondert|aussortieren|auszusortieren|entsorgen|zu entsorgen|ersetzen|austauschen|nicht (?:mehr )?(?:verwenden|benutzen|einsetzen|verwendet werden))`;
+const discardsFr = `(?:jeter|éliminer|remplacer|mettre au rebut|écarter|ne (?:pas|plus) utiliser)`;
+
+/** What is seen stands in the group: as a clause of its own, or as nouns. */
+export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses' | 'words' }[] = [
+  {
+    form: new RegExp(String.raw`^(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}?\b(?:if|when|once|as soon as)\s(.+)$`, 'i'),
+    of: 'clauses',
+  },
+  {
+    form: new RegExp(String.raw`^(?:if|when|once|as soon as)\s(.+?),\s(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}$`, 'i'),
+    of: 'clauses',
+  },
+  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwhose\s(.+)$`, 'i'), of: 'clauses' },
+  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\b(?:that|which)\s(?:is|are)\s(.+)$`, 'i'), of: 'words' },
+  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwith\s(.+)$`, 'i'), of: 'words' },
+  { form: new RegExp(String.raw`^(?:wenn|falls|sobald)\s(.+?),\s[^,;:]{0,60}${discardsDe}$`, 'i'), of: 'clauses' },
+  { form: new RegExp(String.raw`^[^,;:]{0,60}${discardsDe},?\s(?:wenn|falls|sobald)\s(.+)$`, 'i'), of: 'clauses' },
+  {
+    form: new RegExp(String.raw`^(?:\p{L}+\s){0,3}(mit\s[^,;:]{2,80}?)\s(?:sind\s|ist\s)?${discardsDe}$`, 'iu'),
+    of: 'words',
+  },
+  { form: new RegExp(String.raw`^bei\s([^,;:]{2,80}?)\s(?:[^,;:]{0,30}\s)?${discardsDe}$`, 'iu'), of: 'words' },
+  {
+    form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:si|lorsque|dès que|quand)\s(.+)$`, 'i'),
+    of: 'clauses',
+  },
+  { form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:présentant|avec)\s(.+)$`, 'i'), of: 'words' },
+];
+
+const asRepair = new RegExp(`${repairs}|zur reparatur|en réparation`, 'i');
+const asDiscarded = new RegExp(
+  `${discards}|aussonder|auszusonder|ausgesonder|aussortier|entsorg|ersetz|austausch|jeter|éliminer|remplacer|rebut`,
+  'i',
+);
+
+/** What is done with it then; nothing where the page only says not to use it. */
+export function actionOn(text: string): 'repair' | 'discard' | undefined {
+  return asRepair.test(text) ? 'repair' : asDiscarded.test(text) ? 'discard' : undefined;
+}
+
+/** Of the package, of a date, of soil: other things than the state of the device. */
+export const notOfTheDevice =
+  /\b(?:pack|package|packaging|pouch|wrap|barrier|expir|date|soil|debris|blood|clean|wet|moist|sterile|indicator|water|detergent|solution|verpackung|verschmutz|emballage|souill)/i;
+
+export const tests: Named = [
+  [
+    'lumen_inspection',
+    /\b(?:look|view|inspect|check|examine)\b.{0,60}\b(?:through|into|inside|interior)\b.{0,40}\b(?:lumens?|channels?|bore|tubes?|cannulas?|shafts?|sleeves?)\b|\b(?:lumens?|channels?)\b.{0,60}\bborescope\b|\bborescope\b.{0,60}\b(?:lumens?|channels?)\b|(?:durch|in) (?:den |das |die )?(?:\p{L}*kanal|lumen).{0,30}(?:sehen|blicken|schauen)|endoskop.{0,40}(?:kanal|lumen).{0,30}prüf|(?:regarder|inspecter).{0,40}(?:à travers|l.intérieur).{0,20}(?:canal|lumière)/u,
+  ],
+  [
+    'leak_test',
+    /\b(?:perform|carry out|do|conduct)\b.{0,20}\bleak(?:age)?[\s-]test\b|\btest(?:ed)?\b.{0,40}\bfor (?:leaks|leakage|tightness)\b|dichtheitsprüfung|dichtheit prüfen|test d.étanchéité|vérifier l.étanchéité/,
+  ],
+  [
+    'insulation_test',
+    /\b(?:test|check)\b.{0,30}\binsulation\b|\binsulation test\b|isol(?:ation|ierung)\p{L}*\b.{0,60}prüf|prüf\p{L}*.{0,30}isol|(?:vérifier|contrôler|tester)\b.{0,20}(?:isolation|isolant)/u,
+  ],
+  [
+    'light_test',
+    /\bfib(?:re|er)s?\b.{0,60}\blight|\blight\b.{0,80}\bfib(?:re|er)s?\b|\blight transmission\b|lichtleit\p{L}*.{0,40}prüf|transmission (?:de la lumière|lumineuse)/u,
+  ],
+  [
+    'function_test',
+    /\b(?:check|test|verify|ensure|make sure|confirm)\b.{0,60}\b(?:functions?|functioning|functionality|movement|moves?|operation|operates?|works?|opens? and closes?|slides?|turns?|rotates?|(?:smooth|free|easy) (?:action|motion))\b|\bfunction(?:al)? test\b|(?:funktion|gängig|leichtgäng|beweglich)\p{L}*\b.{0,40}prüf|prüf\p{L}*.{0,40}(?:funktion|gängig|beweglich)|funktionsprüfung|(?:vérifier|contrôler|tester)\b.{0,50}(?:fonctionn|mobilité|mouvement)/u,
+  ],
+];
+
+export const eachUse =
+  /\b(?:before|prior to)\s(?:each|every)\s(?:use|procedure|surgery|operation|sterili[sz]ation)\b|vor (?:jedem|jeder) (?:gebrauch|anwendung|einsatz|sterilisation)|avant chaque (?:utilisation|usage|intervention|stérilisation)/i;
+
+/** What is looked for stands in the group. */
+export const searches: readonly RegExp[] = [
+  /\b(?:inspect|check|examine|look)\b[^.;:]*?\bfor\s(?:signs? of\s|visible\s)*([^.;:()]+?)\s*[.;]?$/i,
+  /(?<!\p{L})auf\s([^.;:()]+?)\s(?:zu\s)?(?:prüfen|kontrollieren|untersuchen|überprüfen)[.;]?$/iu,
+  /(?:vérifier|inspecter|contrôler)\s[^.;:]*?(?:l.absence de|à la recherche de|recherche de)\s([^.;:()]+?)\s*[.;]?$/iu,
+];

@@ -1,0 +1,23 @@
+import type { Named } from './named.ts';
+
+/** Classes of detergents: `mildly alkaline` before `alkaline`. */
+export const detergentClasses: Named = [
+  [
+    'neutral-enzymatic',
+    /neutral[\s,-]+(?:ph[\s,-]+)?enzym|enzym\p{L}*[\s,-]+(?:ph[\s-]+)?neutral|ph[\s-]neutral\p{L}*,? enzym/u,
+  ],
+  ['enzymatic', /enzym/],
+  [
+    'mild-alkaline',
+    /mild(?:ly)?[\s-]+alkalin|mild(?:e[nrsm]?)?[\s-]?alkalisch|schwach ?alkalisch|(?:légèrement|faiblement) alcalin/,
+  ],
+  ['alkaline', /alkaline|alkalisch|alcalin/],
+  ['neutral', /(?<!\p{L})(?:ph[\s-]*)?neutr(?:al(?!i[sz])|e(?!\p{L}))/u],
+];
+
+export const cleaners =
+  /detergent|cleaner|cleaning (?:agent|solution)|solution|reiniger|reinigungsmittel|reinigungslösung|lösung|détergent|nettoyant/;
+
+/** Whoever made the detergent says how much of it: `as its label says`. */
+export const leftToTheLabel =
+  /(?:per|see|follow\p{L}*|according to|as (?:directed|specified|stated|described) (?:by|on|in)|in accordance with|made up as|prepared as) (?:the |its |their )?(?:detergent |cleaner |product )?(?:manufacturer|maker|label|supplier)|(?:nach|gemäß|laut) (?:den )?(?:angaben|herstellerangaben|anweisung\p{L}*|dosier\p{L}*)|selon (?:les )?(?:indications|instructions|recommandations)|see label/u;

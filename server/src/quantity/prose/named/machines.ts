@@ -1,0 +1,32 @@
+/** How a device is put into a machine, in English, German and French; the group is what the page calls it. */
+
+/** What a channel is joined to. */
+const joined = `(?:nozzle|connector|connection|adapt[eo]r|port|luer|spigot|manifold|lance|düse|anschluss|adapter|konnektor|buse|connecteur|embout|adaptateur|raccord)`;
+export const connectors: readonly RegExp[] = [
+  /\b(?:connect|attach)\b\s[^.;:,]{0,60}?\bto\s(?:the\s|an?\s)?([^.;:,]{3,80}?)(?:\s(?:of|in|on)\s(?:the|an?|your)\s[^.;:,]*)?[.;,]?$/i,
+  new RegExp(
+    String.raw`\b(?:fit|put|place|push|mount|slide|set)\b\s[^.;:,]{0,60}?\b(?:on|onto|over|to)\s(?:the\s|an?\s)?([^.;:,]{0,40}?${joined}s?)\b[^.;:]{0,40}[.;]?$`,
+    'i',
+  ),
+  new RegExp(
+    String.raw`(?<!\p{L})(?:an|mit)\s(?:den\s|dem\s|die\s|das\s|der\s)?([^.;:,]{0,40}?${joined}[\p{L}]*)\s(?:[^.;:,]{0,40}?\s)?(?:anschließen|verbinden|anzuschließen)[.;]?$`,
+    'iu',
+  ),
+  /(?:raccorder|connecter|brancher|relier)\s[^.;:,]{0,60}?\s(?:au|à la|à l.|aux)\s?([^.;:,]{3,80}?)(?:\s(?:du|de la|des)\s(?:laveur|machine|panier|chariot)[^.;:,]*)?[.;,]?$/iu,
+];
+
+export const racks: readonly RegExp[] = [
+  /\b(?:place|load|put)\b\s[^.;:,]{0,60}?\b(?:in|on|into|onto)\s(?:the\s|an?\s)?([^.;:,]{0,40}?(?:rack|basket|insert|trolley|tray))\b[^.;:]{0,20}[.;]?$/i,
+  /\buse\s(?:only\s)?(?:the\s|an?\s)?([^.;:,]{0,40}?(?:rack|basket|trolley|carrier)\b[^.;:,]{0,20}?)[.;]?$/i,
+  /(?<!\p{L})(?:in|auf)\s(?:den\s|die\s|das\s|dem\s|einen\s|einem\s|einer\s)?([^.;:,]{0,30}?\p{L}*(?:korb|einsatz|einschub|beladungsträger|wagen))\s(?:[^.;:,]{0,20}?\s)?(?:legen|einlegen|stellen|platzieren)[.;]?$/iu,
+  /(?:placer|déposer|disposer|mettre)\s[^.;:,]{0,60}?\sdans\s(?:un\s|le\s|une\s)?(panier[^.;:,]{0,30})[.;]?$/iu,
+];
+
+/** How it lies there. */
+export const positions: readonly RegExp[] = [
+  /\b(?:place|load|put|lay)\b\s[^.;:]{0,60}?\b(?:washer|machine|rack|basket)[\p{L}-]*,\s((?:[^.;:]{3,80}?\b)?(?:open|opened|disassembled|upright|flat|connected)\b[^.;:]{0,60}?)[.;]?$/iu,
+];
+
+/** `must comply with EN ISO 15883`. */
+export const standard =
+  /\b(?:comply|complies|compliant|conform\p{L}*|according to|accordance with|meets?|meeting|per|nach|gemäß|entspr\p{L}+|conformes? à|selon)\b[^.;]{0,30}?((?:(?:ANSI|AAMI|DIN|EN|NF|BS|ISO)[\s/]){0,3}(?:EN|ISO|ST|DIN)\s?\d{2,5}(?:-\d)?(?::\d{4})?)/iu;

@@ -1,0 +1,15 @@
+/** How and where something is kept, in English, German and French; the group is the place in the words of the page. */
+export const places: readonly RegExp[] = [
+  /^(?:packed\s|the\s|sterile\s|\p{L}+\s){0,3}?stored?\s((?:in\s|at\s|away\s|dry|free\s|clean|protected\s|cool)[^,;:.\d]*(?:(?:,\s\p{L}{1,30}){1,6},?\s(?:and|or)\s\p{L}[^,;:.\d]*)?)/iu,
+  /^keep\s(?:(?:the\s|all\s)?(?:sterile\s|wrapped\s|packed\s)?(?:packs?|packages?|devices?|instruments?|items?|sets?|trays?)\s)?((?:in\s|at\s|away\s|dry|free\s|clean|protected\s|cool)[^;:.\d]*)/iu,
+  /^([^.;:\d]{3,80}?)\s(?:bei\s\d[^.;]*\s|zwischen\s\d[^.;]*\s)?(?:zu\s)?(?:lagern|aufbewahren|gelagert|lagern sie)(?!\p{L})/iu,
+  /^(?:conserver|stocker|ranger|entreposer)\s(?:les?\s\p{L}+\s)?((?:au |à |dans |en |hors )[^;:.\d]*)/iu,
+];
+
+/** Words at the end of a place that lead on to a number. */
+export const leadingOn =
+  /(?:(?:^|,\s|\s)(?:at|for|up to|below|under|between|from|not above|no more than|a|temperatures?|of|room(?!\stemperature)|entre|de|à|bei|zwischen|von))+$|,$/iu;
+
+/** A heading or a sentence about keeping: what is dry there is a place, and nothing is dried. */
+export const aboutStoring =
+  /(?<!\p{L})(?:stor(?:e|ed|age|ing)|keeping|shelf[\s-]life|gelagert|lager(?:n|ung)|aufbewahr\p{L}*|stock(?:er|age)|conserv\p{L}*|entreposer)(?!\p{L})/iu;
