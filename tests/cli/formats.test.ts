@@ -128,6 +128,8 @@ describe('SARIF', () => {
     await cli(['baseline'], { cwd });
     writeFileSync(join(cwd, 'q.ifu.yaml'), goodText);
     const { out } = await cli(['check', '--format', 'sarif'], { cwd });
+    const entries = readFileSync(join(cwd, '.traywright-baseline.json'), 'utf8').split('\n');
+    expect(entries[4]).toContain('"unknown-field question/q-bad');
     expect(resultsIn(out).filter(({ baselineState }) => baselineState === 'absent')).toEqual([
       {
         ruleId: 'unknown-field',
@@ -135,7 +137,7 @@ describe('SARIF', () => {
         message: { text: expect.stringContaining('not any more: unknown-field, question/q-bad') },
         locations: [
           {
-            physicalLocation: { artifactLocation: { uri: '.traywright-baseline.json' } },
+            physicalLocation: { artifactLocation: { uri: '.traywright-baseline.json' }, region: { startLine: 5 } },
             logicalLocations: [{ fullyQualifiedName: expect.stringMatching(/^question\/q-bad/) }],
           },
         ],

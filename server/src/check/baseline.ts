@@ -12,7 +12,13 @@ export interface Baseline {
   readonly alsoFound: ReadonlyMap<string, number>;
 }
 
-export type BaselineReading = { readonly baseline: Baseline } | { readonly why: string };
+export interface WrittenBaseline {
+  readonly baseline: Baseline;
+  /** Where in its file each fingerprint stands: lines from 1. None for one that shares its line with others, as nobody but a person writes it. */
+  readonly lines: ReadonlyMap<string, number>;
+}
+
+export type BaselineReading = WrittenBaseline | { readonly why: string };
 
 /** Beside the library's own file. */
 export const baselineFileName = '.traywright-baseline.json';
@@ -38,7 +44,25 @@ export function readBaseline(text: string): BaselineReading {
   if (!Array.isArray(others)) return { why: 'its second list has another form' };
   const alsoFound = countsIn(others, ' of its second list');
   if ('why' in alsoFound) return alsoFound;
-  return { baseline: { counts, alsoFound } };
+  return { baseline: { counts, alsoFound }, lines: linesIn(text) };
+}
+
+function linesIn(text: string): ReadonlyMap<string, number> {
+  const lines = new Map<string, number>();
+  for (const [index, line] of text.split('\n').entries()) {
+    const row = rowIn(line);
+    if (row !== undefined && !lines.has(row)) lines.set(row, index + 1);
+  }
+  return lines;
+}
+
+function rowIn(line: string): string | undefined {
+  try {
+    const row: unknown = JSON.parse(line.trim().replace(/,$/, ''));
+    return isObject(row) && typeof row.fingerprint === 'string' ? row.fingerprint : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function countsIn(rows: readonly unknown[], ofList = ''): ReadonlyMap<string, number> | { readonly why: string } {

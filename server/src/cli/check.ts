@@ -1,6 +1,6 @@
 import type { FileId, IsoDate } from '../base/brand.ts';
 import { printable } from '../base/printable.ts';
-import type { Baseline } from '../check/baseline.ts';
+import type { WrittenBaseline } from '../check/baseline.ts';
 import type { Engine } from '../check/engine.ts';
 import { baselineIn } from '../host/baseline-file.ts';
 import type { OpenedFile } from '../host/library-files.ts';
@@ -168,10 +168,10 @@ function partOf(
 }
 
 /** One that can't be read is said, and holds nothing back. */
-function baselineOf(found: FoundLibrary, io: CommandIo): { baseline?: Baseline; settings: Judged['settings'] } {
+function baselineOf(found: FoundLibrary, io: CommandIo): { baseline?: WrittenBaseline; settings: Judged['settings'] } {
   const old = baselineIn(found.root);
   if (old.found === 'none') return { settings: 'read' };
-  if (old.found === 'baseline') return { baseline: old.baseline, settings: 'read' };
+  if (old.found === 'baseline') return { baseline: old, settings: 'read' };
   io.stderr.write(`traywright: ${unreadBaseline(labelOf(found.root, io.cwd), old.why)}\n`);
   return { settings: 'unread' };
 }

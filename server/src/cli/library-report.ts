@@ -1,6 +1,6 @@
 import { basename, isAbsolute, relative, sep } from 'node:path';
 import type { FileId } from '../base/brand.ts';
-import { type Baseline, BaselineFilter } from '../check/baseline.ts';
+import { BaselineFilter, type WrittenBaseline } from '../check/baseline.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
 import type { Cause, KeptBack, LibraryReport, PlacedFinding, SinceBaseline } from '../report/model.ts';
@@ -12,7 +12,7 @@ export interface ReportOptions {
   readonly label: string;
   readonly progress: Progress;
   /** Findings that it holds are counted, not shown. */
-  readonly baseline?: Baseline | undefined;
+  readonly baseline?: WrittenBaseline | undefined;
   /** Only these files, of those that were asked for; with each what makes it one of them. */
   readonly among?: ReadonlyMap<FileId, Cause> | undefined;
 }
@@ -27,7 +27,7 @@ export function reportOn(
   const asked = files.flatMap(({ path, file }, at) =>
     (found.only.length === 0 || isBelow(path, found.only)) && among?.has(file) !== false ? [{ file, at }] : [],
   );
-  const old = baseline === undefined ? undefined : new BaselineFilter(baseline);
+  const old = baseline === undefined ? undefined : new BaselineFilter(baseline.baseline);
   const findings: PlacedFinding[] = [];
   const keptBack: KeptBack[] = [];
   const keep = (placed: PlacedFinding, by: KeptBack['by']) => keptBack.push({ placed, by });
@@ -51,24 +51,29 @@ export function reportOn(
     findings,
     keptBack,
     coverage: about.coverage,
-    ...(old !== undefined && {
-      baseline: sinceBaseline(old, findings, keptBack, asked.length === files.length ? 'all' : 'part'),
-    }),
+    ...(baseline !== undefined &&
+      old !== undefined && {
+        baseline: sinceBaseline(
+          old,
+          { findings, keptBack },
+          asked.length === files.length ? baseline.lines : undefined,
+        ),
+      }),
   };
 }
 
-/** After everything that the baseline holds back was taken out of the findings. */
+/** After everything that the baseline holds back was taken out of the findings. `lines`: of its entries, where the whole library was asked. */
 function sinceBaseline(
   filter: BaselineFilter,
-  findings: readonly PlacedFinding[],
-  keptBack: readonly KeptBack[],
-  asked: 'all' | 'part',
+  { findings, keptBack }: Pick<LibraryReport, 'findings' | 'keptBack'>,
+  lines: WrittenBaseline['lines'] | undefined,
 ): SinceBaseline {
-  const settled = asked === 'all' ? filter.settled() : 0;
+  const settled = lines === undefined ? 0 : filter.settled();
   const old = new Set(keptBack.filter(({ by }) => by === 'baseline').map(({ placed }) => placed));
   for (const placed of [...findings, ...keptBack.map((one) => one.placed)])
     if (!old.has(placed) && filter.knows(placed.finding)) old.add(placed);
-  return { settled, old, absent: asked === 'all' ? filter.absent() : [] };
+  const gone = lines === undefined ? [] : filter.absent();
+  return { settled, old, absent: gone.map((fingerprint) => ({ fingerprint, line: lines?.get(fingerprint) ?? 1 })) };
 }
 
 /** A path for a reader who stands in `cwd`, `/`-separated and never absolute. */

@@ -1,11 +1,17 @@
 import { join } from 'node:path';
-import { type Baseline, baselineFileName, baselineText, readBaseline } from '../check/baseline.ts';
+import {
+  type Baseline,
+  baselineFileName,
+  baselineText,
+  readBaseline,
+  type WrittenBaseline,
+} from '../check/baseline.ts';
 import { type Written, writeAtomically } from './atomic-write.ts';
 import { readBytes } from './read-text.ts';
 
 export type FoundBaseline =
   | { readonly found: 'none' }
-  | { readonly found: 'baseline'; readonly baseline: Baseline }
+  | ({ readonly found: 'baseline' } & WrittenBaseline)
   | { readonly found: 'unreadable'; readonly why: string };
 
 const mostBytes = 64_000_000;
@@ -17,9 +23,7 @@ export function baselineIn(root: string): FoundBaseline {
     return read.refused === 'gone' ? { found: 'none' } : { found: 'unreadable', why: refusals[read.refused] };
   }
   const reading = readBaseline(new TextDecoder('utf-8').decode(read.bytes));
-  return 'why' in reading
-    ? { found: 'unreadable', why: reading.why }
-    : { found: 'baseline', baseline: reading.baseline };
+  return 'why' in reading ? { found: 'unreadable', why: reading.why } : { found: 'baseline', ...reading };
 }
 
 const refusals = {

@@ -49,8 +49,14 @@ export interface SinceBaseline {
   readonly settled: number;
   /** Those of the report's findings, shown or not, that were found when the baseline was written. */
   readonly old: ReadonlySet<PlacedFinding>;
-  /** The fingerprints of what was found then and is not any more, in order; none when only a part was asked for. */
-  readonly absent: readonly string[];
+  /** What was found then and is not any more, in order of fingerprints; nothing when only a part was asked for. */
+  readonly absent: readonly AbsentFinding[];
+}
+
+export interface AbsentFinding {
+  readonly fingerprint: string;
+  /** Its line in the file of the baseline, from 1. */
+  readonly line: number;
 }
 
 export interface FileCounts {

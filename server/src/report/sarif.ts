@@ -5,7 +5,7 @@ import type { CatalogueEntry } from '../check/catalogue.ts';
 import { fingerprintOf } from '../check/finding.ts';
 import { explanationPage } from './explanation-page.ts';
 import { jsonText } from './json.ts';
-import type { CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
+import type { AbsentFinding, CheckReport, LibraryReport, PlacedFinding, PlaceInText } from './model.ts';
 import { pathShown } from './model.ts';
 import { DistinctNames, keptBackWords, reasonWords, sayingWords } from './reasons.ts';
 import { cautions, settlerWords } from './words.ts';
@@ -56,7 +56,7 @@ function rulesIn({ libraries }: CheckReport, catalogue: readonly CatalogueEntry[
   const spoke = new Set<string>();
   for (const { findings, keptBack, baseline } of libraries) {
     for (const { finding } of [...findings, ...keptBack.map(({ placed }) => placed)]) spoke.add(finding.rule);
-    for (const fingerprint of baseline?.absent ?? []) spoke.add(partsOf(fingerprint).rule);
+    for (const { fingerprint } of baseline?.absent ?? []) spoke.add(partsOf(fingerprint).rule);
   }
   return catalogue.filter(({ id }) => spoke.has(id)).sort((a, b) => (a.id < b.id ? -1 : 1));
 }
@@ -87,7 +87,7 @@ function resultsOf(library: LibraryReport, indexOf: ReadonlyMap<string, number>)
     suppressions: [{ kind: 'external', status: 'accepted', justification: printable(keptBackWords(one)) }],
   }));
   const absent = library.baseline?.absent ?? [];
-  return [...shown, ...kept, ...absent.map((fingerprint) => absentResult(fingerprint, library, indexOf, names))];
+  return [...shown, ...kept, ...absent.map((one) => absentResult(one, library, indexOf, names))];
 }
 
 /** Never `updated`: the baseline keeps which findings there were, not their words. */
@@ -97,7 +97,7 @@ function stateOf(placed: PlacedFinding, { baseline }: LibraryReport) {
 
 /** Its place is the baseline, the only one that still names it; its level is that of the rule. */
 function absentResult(
-  fingerprint: string,
+  { fingerprint, line }: AbsentFinding,
   library: LibraryReport,
   indexOf: ReadonlyMap<string, number>,
   names: DistinctNames,
@@ -110,7 +110,10 @@ function absentResult(
     message: { text: withoutLinks(`Found when the baseline was written, and not any more: ${rule}, ${where}.`) },
     locations: [
       {
-        physicalLocation: { artifactLocation: { uri: uriPath(pathShown(library, baselineFileName)) } },
+        physicalLocation: {
+          artifactLocation: { uri: uriPath(pathShown(library, baselineFileName)) },
+          region: { startLine: line },
+        },
         logicalLocations: [{ fullyQualifiedName: where }],
       },
     ],
