@@ -55,6 +55,20 @@ describe('compare', () => {
     expect(again.out).toBe(out);
   });
 
+  it.each([
+    ['lanternfield-corrected', 'stock', 'route holds, nothing visible. every route stays as it was'],
+    ['lanternfield', 'stock', 'no route before or after. nothing visible changes'],
+    ['lanternfield', 'mass', 'no route before or after, card text changes. LAP-CHOLE-B: Mass'],
+    ['lanternfield', 'cycle', 'no route before or after, card text changes. LAP-CHOLE-B: S1-pv132-4-20'],
+  ])('in %s, another %s of a set: %s', async (name, field, words) => {
+    const set = readFileSync(join(samples, name, 'sets/LAP-CHOLE-B.ifu.yaml'), 'utf8');
+    const others: Readonly<Record<string, string>> = { stock: '5', mass: '8.8 kg', cycle: 'S1-pv132-4-30' };
+    const changed = set.replace(new RegExp(`^${field}: .*`, 'm'), `${field}: ${others[field]}`);
+    const now = folderWith({ 'sets/LAP-CHOLE-B.ifu.yaml': changed });
+    const { out } = await cli(['compare', join(samples, name), now, ...day], { cwd: samples });
+    expect(out).toContain(`Here: ${words}`);
+  });
+
   it('two files, with and without a department around them', async () => {
     const folder = folderWith({ 'old/f.ifu.yaml': device(20), 'new/g.ifu.yaml': device(30) });
     const { code, out } = await cli(['compare', 'old/f.ifu.yaml', 'new/g.ifu.yaml'], { cwd: folder });

@@ -33,12 +33,18 @@ export const classWords: Readonly<Record<ChangeClass, string>> = {
   editorial: 'editorial',
 };
 
-export const effectWords: Readonly<Record<EffectHere, string>> = {
+const effectWords: Readonly<Record<EffectHere, string>> = {
   'route-breaks': 'route breaks',
   'card-changes': 'route holds, card text changes',
   'nothing-visible': 'route holds, nothing visible',
   'route-opens': 'new route opens',
   'unused-only': 'only unused options touched',
+};
+
+/** Where there is no route, none holds. */
+const effectWithoutRoute: Readonly<Partial<Record<EffectHere, string>>> = {
+  'card-changes': 'no route before or after, card text changes',
+  'nothing-visible': 'no route before or after',
 };
 
 export const actionWords: Readonly<Record<DefaultAction, string>> = {
@@ -64,7 +70,10 @@ export const decisionWords: Readonly<Record<DecisionState, string>> = {
 };
 
 export function effectOf({ here }: ReviewedChange): string {
-  return here === undefined ? 'not derived' : effectWords[here.effect];
+  if (here === undefined) return 'not derived';
+  const { effect, routes } = here;
+  if (effect === 'nothing-visible' && routes === 'not-asked') return 'nothing visible';
+  return (routes === 'none' ? effectWithoutRoute[effect] : undefined) ?? effectWords[effect];
 }
 
 export function decisionOf(review: RevisionReview, { fingerprint }: ReviewedChange): DecisionState {

@@ -12,6 +12,8 @@ import type { Exchange, Trials } from './trials.ts';
 /** What one change does here, with every set that it touches. */
 export interface ChangeEffect {
   readonly effect: EffectHere;
+  /** Of the sets that this effect is about: whether any has a route before or after. */
+  readonly routes: 'some' | 'none' | 'not-asked';
   /** One sentence: why this effect. */
   readonly words: string;
   /** Sets (or the device alone, where it is in none) on which it does anything, worst first. */
@@ -105,17 +107,19 @@ export class Effects {
     const olds = touched.map((id) => this.standing(id));
     const effects: SetEffect[] = [];
     const governors: { set: string; words: string }[] = [];
+    const withRoute = new Set<string>();
     this.#trials.with([exchange], (view) => {
       for (const [at, id] of touched.entries()) {
         const [old, now] = [olds[at], standingIn(view, id)];
         if (old === undefined || now === undefined) continue;
+        if (hasRoute(old, now)) withRoute.add(id);
         const effect = onPaper(change, rootOfEntity(entity), old, effectOnSet(old, now));
         if (effect.effect !== 'nothing-visible') effects.push(effect);
         if (effect.effect === 'route-breaks' || effect.effect === 'card-changes')
           governors.push(...governorChanges(old, now).map((words) => ({ set: id, words })));
       }
     });
-    return gathered(effects, governors, touched, change);
+    return gathered(effects, governors, { touched, withRoute }, change);
   }
 
   /** Device families that are in no set: what a machine or an agent would win or lose for them shows in no set. */
@@ -154,6 +158,10 @@ function standingIn(view: LibraryView, name: string): Standing | undefined {
   return name.startsWith('set/') ? standingOfSet(view, id) : standingOfDevice(view, id);
 }
 
+function hasRoute(before: Standing, after: Standing): boolean {
+  return before.status !== 'none' || after.status !== 'none';
+}
+
 /** A change inside a file is made alone; a file that came or went is exchanged as a whole. */
 function exchangeFor(change: Change, before: Rec | undefined, after: Rec | undefined): Exchange | undefined {
   if (before === undefined || after === undefined)
@@ -176,22 +184,27 @@ function onPaper(
   const section = /^[a-z_]{1,40}/.exec(path)?.[0] ?? '';
   if (section === 'not') return { ...found, effect: 'unused-only', words: 'nothing that is used here is meant' };
   return onCards.has(section)
-    ? { ...found, effect: 'card-changes', words: 'the route holds; the words of the card change' }
+    ? { ...found, effect: 'card-changes', words: cardWords[before.status === 'none' ? 'none' : 'some'] }
     : found;
 }
+
+const cardWords = {
+  some: 'the route holds; the words of the card change',
+  none: 'the words of the card change',
+} as const;
 
 function silentEffect(change: Change): ChangeEffect {
   const isWording = change.class === 'editorial' || change.class === 're-citation';
   const words = isWording
     ? 'nothing that is demanded differs'
     : 'no encoded value follows it, so nothing could be derived';
-  return { effect: 'nothing-visible', words, on: [], governors: [] };
+  return { effect: 'nothing-visible', routes: 'not-asked', words, on: [], governors: [] };
 }
 
 function gathered(
   effects: readonly SetEffect[],
   governors: ChangeEffect['governors'],
-  touched: readonly string[],
+  { touched, withRoute }: { readonly touched: readonly string[]; readonly withRoute: ReadonlySet<string> },
   change: Change,
 ): ChangeEffect {
   const on = [...effects].sort(worstFirst);
@@ -199,19 +212,24 @@ function gathered(
   const isDeviceAlone = touched.length === 1 && touched[0]?.startsWith('device/') === true;
   if (isDeviceAlone) {
     const words = `in no set here${worst === undefined || worst.words === '' ? '' : `; alone: ${worst.words}`}`;
-    return { effect: 'unused-only', words, on, governors: [] };
+    return { effect: 'unused-only', routes: 'not-asked', words, on, governors: [] };
   }
-  if (worst === undefined) return { effect: 'nothing-visible', words: plainWords(change), on, governors };
+  if (worst === undefined) {
+    const routes = touched.length === 0 ? 'not-asked' : withRoute.size > 0 ? 'some' : 'none';
+    return { effect: 'nothing-visible', routes, words: plainWords(change, routes), on, governors };
+  }
   const same = on.filter(({ effect }) => effect === worst.effect);
   const named = same
     .slice(0, 3)
     .map(({ of, words }) => `${of.slice(of.indexOf('/') + 1)}${words === '' ? '' : `: ${words}`}`);
   const more = same.length > 3 ? `; and ${same.length - 3} more sets` : '';
-  return { effect: worst.effect, words: `${named.join('. ')}${more}`, on, governors };
+  const routes = same.some(({ of }) => withRoute.has(of)) ? 'some' : 'none';
+  return { effect: worst.effect, routes, words: `${named.join('. ')}${more}`, on, governors };
 }
 
-function plainWords({ entity }: Change): string {
-  return entity.startsWith('procedure/') ? 'no route rests on a procedure' : 'every route stays as it was';
+function plainWords({ entity }: Change, routes: ChangeEffect['routes']): string {
+  if (entity.startsWith('procedure/')) return 'no route rests on a procedure';
+  return routes === 'none' ? 'nothing visible changes' : 'every route stays as it was';
 }
 
 function worstFirst(a: SetEffect, b: SetEffect): number {
