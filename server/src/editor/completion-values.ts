@@ -185,7 +185,7 @@ function cyclesFor(
     : refers.includes('washer-cycle')
       ? choices?.washing
       : undefined;
-  return found === undefined || found.length === 0 ? undefined : found.toSorted((a, b) => a.rank - b.rank);
+  return found === undefined || found.length === 0 ? undefined : found;
 }
 
 /** A number that stands already gets its units; where none stands, a hole is offered: a number is never proposed. */

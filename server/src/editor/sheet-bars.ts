@@ -1,5 +1,6 @@
 import type { Bars, Stretch } from '../panel/set-sheet.ts';
 import type { NearMissRow } from '../route/model.ts';
+import { outermost } from '../route/nearness.ts';
 import type { SheetPlaces } from './sheet-places.ts';
 import { idIn } from './sheet-places.ts';
 import { markOf, parameterWords } from './sheet-words.ts';
@@ -29,12 +30,9 @@ type Scale = (interval: { readonly low: number; readonly high: number }) => Stre
 
 /** Undefined where there is nothing to draw: no number at all. */
 function scaleOf({ allowed, cycles }: NearMissRow): Scale | undefined {
-  const ends = [allowed, ...cycles.map(({ givenRange }) => givenRange)].flatMap((one) =>
-    one === undefined ? [] : [one.low, one.high],
-  );
-  const known = ends.filter(Number.isFinite);
-  if (known.length === 0) return undefined;
-  const [low, high] = [Math.min(...known), Math.max(...known)];
+  const ends = outermost([allowed, ...cycles.map(({ givenRange }) => givenRange)]);
+  if (ends === undefined) return undefined;
+  const { low, high } = ends;
   const room = high > low ? (high - low) * margin : Math.max(Math.abs(high) * margin, 1);
   const start = low - room;
   const width = high - low + 2 * room;

@@ -196,6 +196,31 @@ describe('cycles of a set', () => {
     expect(mixed.find(({ label }) => label === 'S1-pv132-4-20')?.detail).toContain('10 min short');
   });
 
+  it('then by the fewest and smallest gaps, what no number bridges behind; a note is told', () => {
+    const offers = offersAt(
+      sampleDesk(
+        'kind: set\nid: try\nmembers:\n  - {device: quillmark-ringed-forceps, qty: 2}\npackaging: P3-rigid-container\nfilter: single-use-polymer\nmass: 3 kg\nlevels: 1\ncycle: ‸\n',
+      ),
+    );
+    const order = offers.map(({ label }) => label);
+    const after = order.slice(order.indexOf('S1-pv132-10-30'));
+    expect(after.filter((id) => !id.includes('pv134'))).toEqual([
+      'S1-pv132-10-30',
+      'S1-pv132-4-20',
+      'S1-gr121-30-30',
+      'S2-gr121-30-30',
+      'EO:55-60',
+      'S3:surface',
+      'S3:lumen',
+      'S2-iuss132-4',
+    ]);
+    const detailOf = (id: string) => offers.find(({ label }) => label === id)?.detail ?? '';
+    expect(detailOf('S1-pv132-10-30')).toContain('with a note: Exposure: far longer than the least the page demands');
+    expect(detailOf('S1-pv132-4-20')).toContain('10 min short');
+    expect(detailOf('S1-gr121-30-30')).toContain('only in P1-wrap-light');
+    expect(detailOf('S2-iuss132-4')).toBe('not for this use');
+  });
+
   it('the same for the washer', () => {
     const desk = sampleDesk(
       'kind: set\nid: try\nmembers:\n  - {device: quillmark-ringed-forceps, qty: 2}\nwasher_cycle: ‸\n',
