@@ -21,19 +21,36 @@ const skipped: ReadonlySet<string> = new Set(['node_modules', '.git']);
 /** Lists `folder` (absolute, without links) and what lies below. Follows no link; an unreadable folder is listed as such. */
 export function listFolder(folder: string): FolderListing {
   const listing = { ruleFiles: [], refused: [], unreadableFolders: [], links: [], nearMisses: [] } as MutableListing;
+  const unreadable = walk(folder, (entry, path) => sortEntry(entry, path, listing));
+  listing.unreadableFolders.push(...unreadable);
+  for (const paths of Object.values(listing)) paths.sort();
+  return listing;
+}
+
+/** Ordinary files below `folder` with the name of a PDF, found in the same way. */
+export function pdfsBelow(folder: string): readonly string[] {
+  const found: string[] = [];
+  walk(folder, (entry, path) => {
+    if (entry.isFile() && /\.pdf$/i.test(entry.name)) found.push(path);
+  });
+  return found.sort();
+}
+
+/** Shows everything below a folder that is no folder itself. Answers which folders could not be read. */
+function walk(folder: string, see: (entry: Dirent, path: string) => void): string[] {
+  const unreadable: string[] = [];
   const waiting = [''];
   for (let below = waiting.pop(); below !== undefined; below = waiting.pop()) {
     const entries = entriesOf(folder, below);
-    if (entries === undefined) listing.unreadableFolders.push(below);
+    if (entries === undefined) unreadable.push(below);
     for (const entry of entries ?? []) {
       const path = below === '' ? entry.name : `${below}/${entry.name}`;
       if (entry.isDirectory() && !isRuleFileName(entry.name)) {
         if (!skipped.has(entry.name)) waiting.push(path);
-      } else sortEntry(entry, path, listing);
+      } else see(entry, path);
     }
   }
-  for (const paths of Object.values(listing)) paths.sort();
-  return listing;
+  return unreadable;
 }
 
 type MutableListing = { [Name in keyof FolderListing]: string[] };

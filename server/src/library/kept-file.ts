@@ -58,3 +58,11 @@ export function linkFrom(file: FileId, path: string): string | undefined {
 export function keptPath(link: Text): string | undefined {
   return pathFrom(rootOf(link.at).file, link.text);
 }
+
+/** A checksum as a person may have stored it, in the form of `sha256`. */
+export function plainChecksum(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/^sha-?256[:=]\s?/, '');
+}

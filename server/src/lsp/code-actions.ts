@@ -16,8 +16,10 @@ import type { AnyRule } from '../rules/rule.ts';
 import { stillToWrite } from '../schema/to-do.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { namedListsAt } from './added-items.ts';
+import type { Disk } from './disk.ts';
 import type { DocumentAt } from './document-places.ts';
 import { treeOf } from './document-places.ts';
+import { foundFileActions } from './found-files.ts';
 import { offsetOf } from './places.ts';
 import type { EditForm } from './workspace-edit.ts';
 import { workspaceEdit } from './workspace-edit.ts';
@@ -26,6 +28,7 @@ export const actionKinds = [CodeActionKind.QuickFix, CodeActionKind.RefactorRewr
 
 export interface ActionParts extends EditForm {
   readonly rules: readonly AnyRule[];
+  readonly disk: Disk;
 }
 
 /** Fixes of the findings at a place, of all findings of the same rule in the file, and fields from the quote there. */
@@ -48,6 +51,7 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
     ...adding.filter((action) => action.kind === CodeActionKind.QuickFix),
     ...all.pasted,
     ...statementActions(at, { start, end }, params.context.diagnostics, parts),
+    ...foundFileActions(at, { start, end }, params.context.diagnostics, parts),
     ...fixActions(at, here, params.context.diagnostics, parts),
     ...nothingSaid(at, start, params.context.diagnostics, parts),
     ...all.made,

@@ -51,4 +51,8 @@ export interface Disk {
   readonly history?: History;
   /** What a document that the library keeps holds; missing where documents can't be opened. `path` is below the root. */
   keptFile?(root: string, path: string): Promise<KeptFile | undefined>;
+  /** PDFs anywhere in the library, below its root; missing where folders can't be looked into. */
+  pdfs?(root: string): readonly string[];
+  /** SHA-256 of some of them, as far as they can be read in a moment. */
+  digests?(root: string, paths: readonly string[]): ReadonlyMap<string, string>;
 }

@@ -1,6 +1,8 @@
 import { besideProgram } from '../host/beside-program.ts';
+import { pdfsBelow } from '../host/folder-walk.ts';
 import { filesAtRevision, ruleFileAt } from '../host/git.ts';
 import { changesOf } from '../host/git-log.ts';
+import { keptFileDigests } from '../host/kept-digests.ts';
 import { readKeptFile } from '../host/kept-files.ts';
 import { loadFile } from '../host/library-files.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
@@ -28,6 +30,8 @@ export const nodeDisk: Disk = {
   },
   load: (root, file) => loadFile(root, asListed(file)),
   keptFile: readKept,
+  pdfs: pdfsBelow,
+  digests: keptFileDigests,
   looseFiles: (folder) => {
     const named = lookAtPath(folder, folder);
     return named.is === 'folder' ? filesIn(named.root, named.listing) : undefined;

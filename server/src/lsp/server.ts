@@ -123,7 +123,7 @@ function attach(
   connection.onDidChangeWatchedFiles(session.notification(({ changes }) => workbench.diskChanged(changesOf(changes))));
   attachDocuments(connection, session, workbench, reports, delivery);
   attachLookups(connection, session, places, abilities, outside);
-  const parts = { places, abilities, rules: outside.rules, versions: delivery.versions };
+  const parts = { places, abilities, rules: outside.rules, versions: delivery.versions, disk: outside.disk };
   attachWriting(connection, session, parts);
   attachReading(connection, session, parts);
 }

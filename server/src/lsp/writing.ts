@@ -13,6 +13,7 @@ import type { AnyRule } from '../rules/rule.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { actionKinds, codeActions, resolveAction } from './code-actions.ts';
 import { completionList, completionTriggers } from './completion.ts';
+import type { Disk } from './disk.ts';
 import type { DocumentPlaces } from './document-places.ts';
 import { editForMoves } from './file-moves.ts';
 import { Naming } from './naming.ts';
@@ -28,6 +29,7 @@ export interface WritingParts {
   readonly rules: readonly AnyRule[];
   /** The version of each open document that the editor sent last, by address. */
   readonly versions: ReadonlyMap<string, number>;
+  readonly disk: Disk;
 }
 
 export function writingCapabilities({ resolvesActions }: ClientAbilities): ServerCapabilities {

@@ -1,4 +1,6 @@
+import { createHash } from 'node:crypto';
 import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { CodeAction } from 'vscode-languageserver/node';
 import { readKeptFile } from '../../../server/src/host/kept-files.ts';
 import { PdfReader } from '../../../server/src/host/pdf/pdf-reader.ts';
 import { nodeDisk } from '../../../server/src/lsp/node-disk.ts';
@@ -62,5 +64,73 @@ describe('documents that a library in the editor keeps', () => {
     await client.open(folder.uri('d.ifu.yaml'), 'kind: device\nid: d\n');
     await eventually('the typing', () => client.saidOf(folder.uri('d.ifu.yaml')).length === 0);
     expect(read).toEqual(['doc/pf.pdf']);
+  });
+});
+
+describe('a file that is not where its document says', () => {
+  const bytes = { first: text('Dry for 30 minutes.'), other: text('Dry for 20 minutes.') };
+  const sha256 = (held: string) => createHash('sha256').update(Buffer.from(held)).digest('hex');
+  const offersIn = async (
+    files: Readonly<Record<string, string>>,
+    line: string,
+    more = '',
+  ): Promise<readonly CodeAction[]> => {
+    const document = `kind: document\nid: pf\ndoc: PF-1\nrev: A\n${line}\n${more}`;
+    const folder = new TestFolder({ 'library.ifu.yaml': libraryText, 'doc/pf.ifu.yaml': document, ...files });
+    try {
+      const keptFile = async (root: string, path: string) =>
+        path in files ? await readKeptFile(root, path, reader) : ({ state: 'missing' } as const);
+      const client = await TestClient.start({
+        folders: [folder.path],
+        rules: [missing],
+        disk: { ...nodeDisk, keptFile },
+      });
+      const uri = folder.uri('doc/pf.ifu.yaml');
+      await eventually('the loss', () => client.saidOf(uri).length === 1);
+      const place = { line: 4, character: line.length };
+      const offered: readonly CodeAction[] = await client.connection.sendRequest('textDocument/codeAction', {
+        textDocument: { uri },
+        range: { start: place, end: place },
+        context: { diagnostics: client.pushed.get(uri)?.diagnostics ?? [], only: ['quickfix'] },
+      });
+      for (const { diagnostics } of offered) expect(diagnostics?.[0]?.code).toBe('document-file-missing');
+      return offered;
+    } finally {
+      folder.remove();
+    }
+  };
+  const told = (offered: readonly CodeAction[]) =>
+    offered.map(({ title, edit, isPreferred }) => [
+      title,
+      ...Object.values(edit?.changes ?? {}).flatMap((edits) => edits.map(({ newText }) => newText)),
+      ...(isPreferred === true ? ['preferred'] : []),
+    ]);
+
+  it('is offered wherever a file of its name lies', async () => {
+    const offered = await offersIn(
+      { 'papers/PF.pdf': 'x', 'a/b, c/pf.pdf': 'x', 'doc/other.pdf': 'x' },
+      'file: pf.pdf',
+    );
+    expect(told(offered)).toEqual([
+      ['Name "../a/b, c/pf.pdf": a file of that name lies there', '"../a/b, c/pf.pdf"'],
+      ['Name "../papers/PF.pdf": a file of that name lies there', '../papers/PF.pdf'],
+    ]);
+  });
+
+  it('is known by its checksum under another name too', async () => {
+    const files = { 'papers/renamed.pdf': bytes.first, 'x/pf.pdf': bytes.other };
+    const offered = await offersIn(files, 'file: ../old/pf.pdf', `checksum: sha256:${sha256(bytes.first)}\n`);
+    expect(told(offered)).toEqual([
+      ['Name "../papers/renamed.pdf": that is the file with the stored checksum', '../papers/renamed.pdf'],
+      ['Name "../x/pf.pdf": a file of that name, but not the one with the stored checksum', '../x/pf.pdf'],
+    ]);
+  });
+
+  it('is none of those that another document names, nor what lies outside', async () => {
+    const other = 'kind: document\nid: q\ndoc: Q-1\nrev: A\nfile: q.pdf\n';
+    expect(await offersIn({ 'doc/q.ifu.yaml': other, 'doc/q.pdf': bytes.first }, 'file: pf.pdf')).toEqual([]);
+    expect(told(await offersIn({ 'pf.pdf': 'x' }, 'file: ../../elsewhere/pf.pdf'))).toEqual([
+      ['Name "../pf.pdf": a file of that name lies there', '../pf.pdf', 'preferred'],
+    ]);
   });
 });

@@ -1,5 +1,5 @@
 import type { KeptFile, KeptPage } from '../../library/kept-file.ts';
-import { keptPath } from '../../library/kept-file.ts';
+import { keptPath, plainChecksum } from '../../library/kept-file.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { Source } from '../../model/entities/source.generated.ts';
 import type { SearchPage, SearchQuote } from '../../quantity/prose/page-search.ts';
@@ -48,13 +48,6 @@ export function hasChanged({ document, file }: KeptDocument): boolean {
   const stored = document.checksum?.text;
   if (stored === undefined || file.state === 'missing' || file.sha256 === undefined) return false;
   return plainChecksum(stored) !== file.sha256;
-}
-
-function plainChecksum(text: string): string {
-  return text
-    .trim()
-    .toLowerCase()
-    .replace(/^sha-?256[:=]\s?/, '');
 }
 
 export function isScan({ pages }: ReadFile): boolean {
