@@ -2,6 +2,7 @@ import type { Field, Shape } from '../schema/shape.ts';
 import type { Measure } from './completion-bounds.ts';
 import { amountPieces, sayingPieces, sayingWords, saysSomething, wordsOfRequirement } from './completion-bounds.ts';
 import { missingFields } from './completion-order.ts';
+import { examplesLine, whereLine } from './field-words.ts';
 import type { Offer, Piece } from './offer.ts';
 import type { Block } from './text-blocks.ts';
 import type { Wanted } from './writing-shape.ts';
@@ -120,12 +121,6 @@ export function examplesOf(shape: Shape): readonly string[] {
 
 export function aboutField(field: Field): readonly Block[] {
   const { shape } = field;
-  const examples = field.examples.length > 0 ? field.examples : shape.examples;
-  const where = field.where ?? shape.where;
-  const texts = [
-    field.description || shape.description,
-    examples.length === 0 ? '' : `Typical: ${examples.slice(0, 4).join(' · ')}`,
-    where === undefined ? '' : `Where instructions usually put it: ${where}`,
-  ];
+  const texts = [field.description || shape.description, examplesLine(field), whereLine(field.where ?? shape.where)];
   return texts.filter((text) => text !== '').map((text) => ({ block: 'line', text }));
 }

@@ -10,6 +10,7 @@ import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { indexCaution } from './cautions.ts';
 import { citationsAt, sayingsAt } from './cited.ts';
+import { examplesLine, whereLine } from './field-words.ts';
 import { governsBlocks } from './governs.ts';
 import { physicsBlocks } from './hover-physics.ts';
 import type { Location, Step } from './locate.ts';
@@ -33,7 +34,8 @@ export function hoverAt(record: FileRecord, tree: MapTree, offset: number, view:
     location.on === 'key' ? keyBlocks(last, location) : valueBlocks(location, record.entity, offset, view);
   const cited = record.entity === undefined ? [] : citedBlocks(record.entity, offset);
   const beside = record.entity === undefined || location.on === 'key' ? [] : besideBlocks(record.entity, offset, view);
-  const blocks = [...ownWords, ...cited, ...beside];
+  const said = [...ownWords, ...cited, ...beside];
+  const blocks = said.length > 0 ? said : plainValueBlocks(location);
   if (blocks.length === 0) return undefined;
   const span = location.on === 'key' && last.key !== undefined ? last.key.span : last.tree.span;
   const saysHow = cited.length > 0 || beside.length > 0;
@@ -59,12 +61,11 @@ function whereIn(steps: readonly Step[]): string | undefined {
 
 function fieldWords(field: Field, where: string | undefined): readonly Block[] {
   const { shape } = field;
-  const examples = field.examples.length > 0 ? field.examples : shape.examples;
   return lines([
     field.description || shape.description,
     shape.form === 'words' ? wordList(shape.words) : '',
-    examples.length === 0 ? '' : `Typical: ${examples.slice(0, 4).join(' · ')}`,
-    where === undefined ? '' : `Where instructions usually put it: ${where}`,
+    examplesLine(field),
+    whereLine(where),
   ]);
 }
 
@@ -88,6 +89,15 @@ function valueBlocks(
   if (target.length > 0) return target;
   const words = last.shape?.form === 'words' ? last.shape.words : (named?.suggestions ?? last.shape?.suggestions);
   return words === undefined || last.tree.node !== 'scalar' ? [] : wordBlocks(last.tree.text, words, named);
+}
+
+/** On words that say all there is themselves, such as a catalogue number: what their key means. */
+function plainValueBlocks({ on, steps }: Location): readonly Block[] {
+  const last = steps[steps.length - 1] ?? steps[0];
+  const field = last.key === undefined ? steps[steps.length - 2]?.field : last.field;
+  if (on !== 'value' || last.tree.node !== 'scalar' || field === undefined) return [];
+  const about = lines([field.description || field.shape.description, whereLine(whereIn(steps))]);
+  return about.length === 0 ? [] : [{ block: 'heading', text: field.title || field.key }, ...about];
 }
 
 /** Both ends of the range that a number belongs to: one end alone says the wrong thing. */

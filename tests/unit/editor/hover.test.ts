@@ -12,6 +12,8 @@ import { testDay } from '../../support/examples.ts';
 const device = `kind: device
 id: pale-forceps
 name: Pale forceps
+covers: ["DW-3301"]
+colour: unheard
 class: critical
 statements:
   s1: {doc: PG-12, rev: C, page: 2, quote: "Do not exceed 140 °C. [x](command:workbench.action.terminal.new) <img src=x onerror=y> ![](https://tracker.invalid)"}
@@ -29,7 +31,7 @@ const others = {
   'library.ifu.yaml': 'kind: library\nid: demo\n',
   'set.ifu.yaml': 'kind: set\nid: tray\nmembers:\n  - {device: pale-forceps, qty: 2}\n',
   'doc-b.ifu.yaml': 'kind: document\nid: pg-12-b\ndoc: PG-12\nrev: B\n',
-  'doc-c.ifu.yaml': 'kind: document\nid: pg-12-c\ndoc: PG-12\nrev: C\nstatus: current\n',
+  'doc-c.ifu.yaml': 'kind: document\nid: pg-12-c\ndoc: PG-12\nrev: C\nstatus: current\nfile: pg.pdf\n',
 };
 
 function library(): Engine {
@@ -84,9 +86,24 @@ describe('hover', () => {
 
   it('over a key: where instructions usually put it, be it said of the chapter around it', () => {
     expect(hover('exposure:')).toContain(
-      'Where instructions usually put it: Sterilization table, usually near the end.',
+      'Where instructions usually put it (common practice): Sterilization table, usually near the end.',
     );
-    expect(hover('name: Pale')).not.toContain('Where instructions');
+    expect(hover('name: Pale')).toContain('Where instructions usually put it (common practice): Title page.');
+    expect(hover('id: pale-forceps')).not.toContain('Where instructions');
+  });
+
+  it('over a key: an example for words, what is typical for numbers', () => {
+    expect(hover('name: Pale')).toContain('For example: Pale ringed forceps, 180 mm');
+    expect(hover('exposure:')).toContain('Typical: ');
+  });
+
+  it('over words that say all there is themselves: what their key means', () => {
+    expect(hover('Pale forceps')).toBe(
+      'Name\n\nName by which the department knows it.\n\nWhere instructions usually put it (common practice): Title page.',
+    );
+    expect(hover('DW-3301')).toContain('Catalogue numbers\n\nCatalogue numbers and ranges this file is for.');
+    expect(hover('pg.pdf', 'doc-c.ifu.yaml')).toContain('File\n\nThe PDF kept in the library.');
+    expect(hover('unheard')).toBeUndefined();
   });
 
   it('over a key: what it means', () => {
