@@ -31,12 +31,15 @@ async function agreesWithCommandLine(what: string): Promise<readonly string[]> {
   return expected;
 }
 
+/** The row that the keys go to, once it is that of this file. */
+const explorerRow = (name: string) =>
+  editor.page.locator('.explorer-folders-view .monaco-list-row.focused').filter({ hasText: name });
+
 /** The row of the open file in the list of files, with the cursor in it. */
 async function toExplorer(file: string): Promise<void> {
   await openFile(editor, file);
   await runCommand(editor, 'File: Reveal Active File in Explorer View');
-  const row = editor.page.locator('.explorer-folders-view .monaco-list-row.focused');
-  await row.filter({ hasText: path.basename(file) }).waitFor();
+  await explorerRow(path.basename(file)).waitFor();
   await editor.page.locator('.explorer-folders-view .monaco-list').focus();
 }
 
@@ -117,7 +120,7 @@ describe('the PDF that a document keeps', () => {
       const held = await notifications(editor);
       return held.length > 0 ? held : undefined;
     });
-    expect(said).toHaveLength(1);
+    expect(said.map(({ message }) => message)).toHaveLength(1);
     expect(said[0]?.message).toContain('This is in documents/FT-H-2.pdf, page 2. VS Code can’t show PDFs by itself');
     expect(said[0]?.buttons).toEqual(['Show the File']);
     await screenshot(editor, 'page-of-pdf');
@@ -142,6 +145,38 @@ describe('files in the list of files', () => {
       () => existsSync(path.join(editor.folder, 'packaging/peroxide-bag.ifu.yaml')) || undefined,
     );
     await agreesWithCommandLine('the findings under the new name');
+  });
+
+  it('a PDF renamed: its document names it anew in the same step, and one undo takes both back', async () => {
+    const document = 'documents/FT-H-2.ifu.yaml';
+    const before = await agreesWithCommandLine('the findings of before');
+    await toExplorer(document);
+    await editor.page.keyboard.press('ArrowDown');
+    await explorerRow('FT-H-2.pdf').waitFor();
+    await renameHere('hot air, second edition.pdf');
+    // VS Code says that files are to change with it, and asks.
+    await confirm();
+    const [old, now] = ['documents/FT-H-2.pdf', 'documents/hot air, second edition.pdf'];
+    const isThere = (file: string) => existsSync(path.join(editor.folder, file));
+    await until('the new name', () => isThere(now) || undefined);
+    await openFile(editor, document);
+    await until(
+      'the new name in the document',
+      async () => (await text(editor)).includes('file: "hot air, second edition.pdf"') || undefined,
+    );
+    await runCommand(editor, 'File: Save All Files');
+    expect(await agreesWithCommandLine('the same findings')).toEqual(before);
+    await screenshot(editor, 'pdf-renamed');
+    await toExplorer(document);
+    await editor.page.keyboard.press('Control+Z');
+    await until('the old name', () => (isThere(old) && !isThere(now)) || undefined);
+    await openFile(editor, document);
+    await until(
+      'the old name in the document',
+      async () => (await text(editor)).includes('file: FT-H-2.pdf') || undefined,
+    );
+    await runCommand(editor, 'File: Save All Files');
+    expect(await agreesWithCommandLine('the findings of before')).toEqual(before);
   });
 
   it('a folder renamed: the PDF that a document keeps goes with it', async () => {
