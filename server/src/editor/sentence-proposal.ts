@@ -7,12 +7,12 @@ import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import { asValue } from './bare.ts';
 import { andMore } from './field-questions.ts';
+import { leftOut, leftOutWords } from './left-out.ts';
 import { wordIn } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
 import { plainName } from './plain-words.ts';
 import { asOtherWay } from './quote-other-way.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
-import { wordsUnsaid } from './quote-unsaid.ts';
 import { editsOf, holesOf } from './sentence-holes.ts';
 import { leftUnclear, noted } from './sentence-notes.ts';
 import { told as toldFields } from './told-fields.ts';
@@ -95,10 +95,9 @@ function unclearChoice(
 }
 
 /** Numbers and words of the sentence that no proposed field holds, and what else to mind. */
-function remainsOf({ left, fields }: FieldsFromQuote, reading: QuoteReading): string {
-  const unsaid = wordsUnsaid(reading, fields);
-  const words = unsaid.length === 0 ? [] : [`not taken into a field: ${unsaid.join(', ')}`];
-  return [...left.map((one) => `left: ${one}`), ...words].join('; ');
+function remainsOf(found: FieldsFromQuote, reading: QuoteReading): string {
+  const { told, words } = leftOut(found, reading);
+  return leftOutWords({ told: told.map((one) => `left: ${one}`), words }).join('; ');
 }
 
 function isFurtherStage({ insertions }: FieldsFromQuote, tree: MapTree): boolean {

@@ -5,6 +5,7 @@ import type { Span } from '../base/span.ts';
 import { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
 import { editBetween, fixAllOf, onlyFix } from '../editor/fix-all.ts';
+import { leftOutAt, leftOutWords } from '../editor/left-out.ts';
 import { asPlain } from '../editor/offer.ts';
 import { sentencesOf } from '../editor/open-sentences.ts';
 import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
@@ -244,7 +245,7 @@ function fieldActions(at: DocumentAt, offset: number, kind: CodeActionKind, part
     if (fieldsCommand === undefined)
       return disabledActions ? [{ title: fieldsTitle, kind, disabled: { reason: `${found.left.join('; ')}.` } }] : [];
   }
-  const action = { title: fieldsTitle, kind };
+  const action = { title: titleBeside(leftOutWords(leftOutAt(found, tree, offset))), kind };
   if (fieldsCommand !== undefined) {
     const given = [parts.places.uriOf(at, at.home.file), found.statement];
     return [{ ...action, command: { title: fieldsTitle, command: fieldsCommand, arguments: given } }];
@@ -252,4 +253,13 @@ function fieldActions(at: DocumentAt, offset: number, kind: CodeActionKind, part
   const { lineEnd } = fileForm(at.record.text);
   const edits = found.insertions.map(({ span, pieces }) => ({ span, text: asPlain(pieces, lineEnd) }));
   return [{ ...action, edit: workspaceEdit(at, new Map([[at.home.file, edits]]), parts) }];
+}
+
+const longestTitle = 160;
+
+/** What the fields do not hold is told before they are taken. */
+function titleBeside(left: readonly string[]): string {
+  if (left.length === 0) return fieldsTitle;
+  const whole = `${fieldsTitle} (left for you: ${left.join('; ')})`;
+  return whole.length > longestTitle ? `${whole.slice(0, longestTitle - 2)}…)` : whole;
 }

@@ -1,9 +1,9 @@
 import type { Connection } from 'vscode-languageserver';
+import { leftOutAt, leftOutWords } from '../editor/left-out.ts';
 import type { Answers } from '../editor/new-file.ts';
 import { folderFor, lineToWrite, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
 import { asSnippet } from '../editor/offer.ts';
 import { pasteInto } from '../editor/paste.ts';
-import type { FieldsFromQuote } from '../editor/quote-to-fields.ts';
 import { quoteToFields } from '../editor/quote-to-fields.ts';
 import { caution } from '../editor/walk-choice.ts';
 import { waitingSentences } from '../editor/work-lenses.ts';
@@ -100,8 +100,11 @@ async function fields(
 ): Promise<unknown> {
   const uri = fieldIn(params, 'uri');
   const at = typeof uri === 'string' ? await places.document(uri) : undefined;
-  const found = at === undefined ? undefined : fieldsAt(at, params);
-  if (typeof uri !== 'string' || at === undefined || found === undefined) return null;
+  const offset = at === undefined ? undefined : statementOffset(at, params);
+  const tree = at === undefined ? undefined : treeOf(at.record);
+  if (typeof uri !== 'string' || at === undefined || tree === undefined || offset === undefined) return null;
+  const found = quoteToFields(at.record, tree, offset);
+  if (found === undefined) return null;
   const { lineEnd } = fileForm(at.record.text);
   return {
     version: versions.get(addressOf(uri)) ?? null,
@@ -110,20 +113,17 @@ async function fields(
       snippet: asSnippet(pieces, lineEnd),
     })),
     made: found.made,
-    left: found.left,
+    left: leftOutWords(leftOutAt(found, tree, offset)),
     caution,
   };
 }
 
 /** By the id of the statement, or by a place in it. */
-function fieldsAt({ record }: DocumentAt, params: unknown): FieldsFromQuote | undefined {
-  const tree = treeOf(record);
-  if (tree === undefined) return undefined;
+function statementOffset({ record }: DocumentAt, params: unknown): number | undefined {
   const id = fieldIn(params, 'statement');
-  const statements = tree.entries.find(({ key }) => key.text === 'statements')?.value;
+  const statements = treeOf(record)?.entries.find(({ key }) => key.text === 'statements')?.value;
   const named = statements?.node === 'map' ? statements.entries.find(({ key }) => key.text === id) : undefined;
-  const offset = named?.key.span.start ?? offsetOf(record, positionIn(params));
-  return offset === undefined ? undefined : quoteToFields(record, tree, offset);
+  return named?.key.span.start ?? offsetOf(record, positionIn(params));
 }
 
 function positionIn(params: unknown): { line: number; character: number } {

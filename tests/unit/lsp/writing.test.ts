@@ -124,6 +124,26 @@ describe('writing over the protocol', () => {
     expect(own).toMatchObject({ version: 1, made: ['limits.temp'], left: [] });
   });
 
+  it('what the fields do not hold is told before they are taken, whoever takes them', async () => {
+    const packed = device.replace(
+      'Do not exceed 140 °C.',
+      'Pre-vacuum steam 134 °C for 3 minutes in a double wrap on a mesh tray, dry 20 minutes.',
+    );
+    await client.replace(uri, packed);
+    const position = { line: 5, character: 10 };
+    const left = 'no field for: "double wrap"; not taken into a field: “mesh tray”';
+    const actions = await ask<CodeAction[]>('textDocument/codeAction', {
+      range: { start: position, end: position },
+      context: { diagnostics: [], only: ['refactor'] },
+    });
+    expect(actions[0]?.title).toBe(`Turn the quote into fields (left for you: ${left})`);
+    const made = JSON.stringify(actions[0]?.edit);
+    for (const words of ['temp: {stated: 134 °C}', 'exposure: {stated: 3 min}', 'dry: {stated: 20 min}'])
+      expect(made).toContain(words);
+    const own = await client.connection.sendRequest('traywright/quoteToFields', { uri, position });
+    expect(own).toMatchObject({ left: left.split('; ') });
+  });
+
   it('goes through the sentences: proposed, asked about, and at the end', async () => {
     const next = (params: object) => client.connection.sendRequest('traywright/nextSentence', { uri, ...params });
     const first = await next({});
