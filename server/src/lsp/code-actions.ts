@@ -1,5 +1,6 @@
 import type { CodeAction, CodeActionParams, Diagnostic, Position } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
+import { printable } from '../base/printable.ts';
 import type { Fix } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import { Engine } from '../check/engine.ts';
@@ -260,6 +261,6 @@ const longestTitle = 160;
 /** What the fields do not hold is told before they are taken. */
 function titleBeside(left: readonly string[]): string {
   if (left.length === 0) return fieldsTitle;
-  const whole = `${fieldsTitle} (left for you: ${left.join('; ')})`;
+  const whole = printable(`${fieldsTitle} (left for you: ${left.join('; ')})`);
   return whole.length > longestTitle ? `${whole.slice(0, longestTitle - 2)}…)` : whole;
 }

@@ -1,5 +1,6 @@
 import type { CodeAction, Diagnostic } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
+import { printable } from '../base/printable.ts';
 import type { Span } from '../base/span.ts';
 import { fixesOfLostFile, lostFileAt } from '../editor/found-files.ts';
 import type { Disk } from './disk.ts';
@@ -29,7 +30,7 @@ export function foundFileActions(
   );
   const fixes = fixesOfLostFile(lost, at.record, pdfs, engine.view());
   return fixes.map(({ title, edits }) => ({
-    title,
+    title: printable(title),
     kind: CodeActionKind.QuickFix,
     ...(diagnostics.length > 0 && { diagnostics }),
     ...(fixes.length === 1 && { isPreferred: true }),

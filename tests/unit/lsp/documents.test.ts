@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { symlinkSync } from 'node:fs';
 import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { CodeAction } from 'vscode-languageserver/node';
 import { readKeptFile } from '../../../server/src/host/kept-files.ts';
@@ -74,9 +75,11 @@ describe('a file that is not where its document says', () => {
     files: Readonly<Record<string, string>>,
     line: string,
     more = '',
+    prepare: (folder: TestFolder) => void = () => undefined,
   ): Promise<readonly CodeAction[]> => {
     const document = `kind: document\nid: pf\ndoc: PF-1\nrev: A\n${line}\n${more}`;
     const folder = new TestFolder({ 'library.ifu.yaml': libraryText, 'doc/pf.ifu.yaml': document, ...files });
+    prepare(folder);
     try {
       const keptFile = async (root: string, path: string) =>
         path in files ? await readKeptFile(root, path, reader) : ({ state: 'missing' } as const);
@@ -132,5 +135,15 @@ describe('a file that is not where its document says', () => {
     expect(told(await offersIn({ 'pf.pdf': 'x' }, 'file: ../../elsewhere/pf.pdf'))).toEqual([
       ['Name "../pf.pdf": a file of that name lies there', '../pf.pdf', 'preferred'],
     ]);
+  });
+
+  it('[X02] is never one behind a link; [X08] a name that would not be seen is spelled out', async () => {
+    const elsewhere = new TestFolder({ 'pf.pdf': 'x' });
+    const offered = await offersIn({ 'a\u202eb/pf.pdf': 'x' }, 'file: pf.pdf', '', ({ path }) => {
+      symlinkSync(elsewhere.path, `${path}/linked`);
+      symlinkSync(`${elsewhere.path}/pf.pdf`, `${path}/pf.pdf`);
+    });
+    elsewhere.remove();
+    expect(offered.map(({ title }) => title)).toEqual(['Name "../a\\u{202e}b/pf.pdf": a file of that name lies there']);
   });
 });

@@ -143,6 +143,12 @@ describe('files that are about to be moved', () => {
     });
   });
 
+  it('[X02] a name that leads out of the library by dots is no move', async () => {
+    expect(await changed(['doc/pf.pdf', `${folder.uri('doc')}/../../pf.pdf`])).toEqual({});
+    expect(await changed(['doc/pf.pdf', `${folder.uri('doc')}/%2e%2e/%2e%2e/pf.pdf`])).toEqual({});
+    expect(await changed([`${folder.uri('doc')}/../doc/pf.pdf`, 'doc/q.pdf'])).toEqual({});
+  });
+
   it('odd questions are answered with nothing', async () => {
     for (const given of [
       {},
