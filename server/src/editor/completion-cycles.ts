@@ -70,7 +70,8 @@ function sterilizingChoices(derivation: Derivation): readonly CycleChoice[] {
       const other = all.find((cell) => cell.cycle === cycle && cell.rank < failing);
       if (other === undefined)
         return { id, nearness, rank: elsewhere, words: words === '' ? 'not for this use' : words };
-      const packaging = other.packing.packaging?.id?.text ?? 'another packaging';
+      const pack = other.packing.packaging;
+      const packaging = pack?.name?.text ?? pack?.id?.text ?? 'another packaging';
       return { id, nearness, rank: otherPackaging, words: withReason(`only in ${packaging}`, words) };
     }),
   );

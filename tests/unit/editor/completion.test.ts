@@ -217,7 +217,7 @@ describe('cycles of a set', () => {
     const detailOf = (id: string) => offers.find(({ label }) => label === id)?.detail ?? '';
     expect(detailOf('S1-pv132-10-30')).toContain('with a note: Exposure: far longer than the least the page demands');
     expect(detailOf('S1-pv132-4-20')).toContain('10 min short');
-    expect(detailOf('S1-gr121-30-30')).toContain('only in P1-wrap-light');
+    expect(detailOf('S1-gr121-30-30')).toContain('only in Pindlecote light wrap');
     expect(detailOf('S2-iuss132-4')).toBe('not for this use');
   });
 
