@@ -320,7 +320,8 @@ function leaf(form: string, part: SchemaPart, describing: Describes): Shape {
 }
 
 /** A word of the list is all that is asked for, where the list of words and the schema's own are the same. */
-function wordLimitsOf({ enum: listed = [], ...part }: SchemaPart): Limits | undefined {
+function wordLimitsOf({ enum: listed, ...part }: SchemaPart): Limits | undefined {
+  if (listed === undefined) return limitsOf(part);
   const known = wordsOf(part);
   return known.size > 0 && listed.length === known.size && listed.every((word) => known.has(word))
     ? limitsOf(part)

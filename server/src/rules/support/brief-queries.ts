@@ -1,6 +1,7 @@
 import type { Query } from '../../library/view.ts';
 import { a0AskedBy } from './a0-asked.ts';
 import { suitedByNone, unsuited } from './bath-uses.ts';
+import { undescribed } from './department.ts';
 import { isRinsedByMachine, isWaterLow } from './last-rinse.ts';
 import { sharedNumbers } from './shared-numbers.ts';
 import { idsShownShorter, isShownShorter } from './shorter-devices.ts';
@@ -17,6 +18,7 @@ export const briefQueries: readonly Query<string, unknown>[] = [
   itemsOnCards,
   sharedNumbers,
   suitedByNone,
+  undescribed,
   unfitFor,
   unsuited,
   washedAt,

@@ -1,6 +1,6 @@
 import type { Brief } from '../../library/view.ts';
 
-/** An answer that is a list of ids and nothing else. */
+/** An answer that is a list of ids or other words and nothing else. */
 export const listOfIds: Brief<readonly string[]> = {
   inWords: (ids) => JSON.stringify(ids),
   fromWords: (words) => JSON.parse(words) as readonly string[],
