@@ -47,6 +47,8 @@ export const bundles = [
     trial: ['check', '--today', '2025-03-03'],
     // A library that is checked for the first time, and one that was checked before and changed a little: what either needs is kept.
     libraries: ['samples/lanternfield', 'samples/lanternfield-corrected'],
+    // What a check of few files is tried with.
+    few: ['library.ifu.yaml', 'devices/duskwell-lap-scissors-takeapart.ifu.yaml', 'water/tap.ifu.yaml'],
   },
   { name: 'server', entry: 'server/src/lsp/main.ts', out: 'dist/server.cjs', format: 'cjs', platform: 'node' },
   {
@@ -203,7 +205,7 @@ function writeWhole(file, text) {
 }
 
 /** A command is started many times a day: what Node makes of the program's text is kept beside it. See launcher.cjs. */
-function keepCompiled({ out, trial, libraries = [] }) {
+function keepCompiled({ out, trial, libraries = [], few = [] }) {
   const program = resolve(root, out);
   const compile = resolve(import.meta.dirname, 'compile.cjs');
   const folder = mkdtempSync(join(tmpdir(), 'traywright-'));
@@ -220,7 +222,11 @@ function keepCompiled({ out, trial, libraries = [] }) {
       run(join(dirname(program), 'traywright.cjs'), ...trial, ...known, ...results);
       for (const copy of known) for (const kind of ['devices', 'sets', 'documents']) touchOne(join(copy, kind));
     }
-    run(compile, program, ...trial, ...copies, ...results);
+    run(compile, program, 'all', ...trial, ...copies, ...results);
+    if (few.length === 0) return;
+    const small = join(folder, 'few');
+    for (const file of few) cpSync(join(copies[0], file), join(small, file));
+    run(compile, program, 'few', ...trial, small);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

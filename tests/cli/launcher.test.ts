@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -29,7 +29,7 @@ describe('the launcher of the command line', () => {
   }
 
   function compiled(): Buffer {
-    spawnSync(process.execPath, [join(build, 'compile.cjs'), inFolder('traywright-core.cjs'), 'routes']);
+    spawnSync(process.execPath, [join(build, 'compile.cjs'), inFolder('traywright-core.cjs'), 'all', 'routes']);
     return readFileSync(inFolder('traywright-core.cache'));
   }
 
@@ -47,6 +47,42 @@ describe('the launcher of the command line', () => {
     writeFileSync(inFolder('traywright-check.cjs'), program('a', 'check'));
     expect(started('check', '--help')).toBe('check');
     expect(started('routes', 'check')).toBe('first');
+  });
+
+  it('checks few files with what such a check needs, whatever else it is told, and others with all of it', () => {
+    writeFileSync(inFolder('traywright-check.cjs'), program('a', 'check'));
+    const compile = (how: string) =>
+      spawnSync(process.execPath, [join(build, 'compile.cjs'), inFolder('traywright-check.cjs'), how, 'check']);
+    compile('few');
+    compile('all');
+    const [few, many] = [inFolder('few'), inFolder('many')];
+    for (const [library, files] of [
+      [few, 3],
+      [many, 40],
+    ] as const) {
+      mkdirSync(join(library, 'devices'), { recursive: true });
+      for (let at = 0; at < files; at++) writeFileSync(join(library, 'devices', `${at}.ifu.yaml`), '');
+    }
+    const used = (...words: readonly string[]) => {
+      const trace = ['--require', inFolder('trace.cjs')];
+      writeFileSync(
+        inFolder('trace.cjs'),
+        "const fs = require('node:fs'); const read = fs.readFileSync; fs.readFileSync = (path, ...rest) => { if (String(path).endsWith('.cache')) process.stderr.write(require('node:path').basename(path)); return read(path, ...rest); };",
+      );
+      return spawnSync(process.execPath, [...trace, inFolder('traywright.cjs'), 'check', ...words], {
+        encoding: 'utf8',
+      });
+    };
+    for (const [words, cache] of [
+      [['--today', '2025-03-03', few], 'traywright-check-few.cache'],
+      [[many, '--quiet'], 'traywright-check.cache'],
+      [[few, many], 'traywright-check-few.cache'],
+      [['--judge-a-share'], 'traywright-check.cache'],
+      [[join(few, 'devices/1.ifu.yaml')], 'traywright-check.cache'],
+    ] as const) {
+      const { stdout, stderr } = used(...words);
+      expect([words, stdout, stderr]).toEqual([words, 'check', cache]);
+    }
   });
 
   it('never runs what was made of another text, not even of one as long', () => {
