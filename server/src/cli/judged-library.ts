@@ -18,12 +18,20 @@ export interface JudgedFile {
   readonly waived: readonly PlacedFinding[];
 }
 
+/** `at`: its place among the files. */
+export interface AskedFile {
+  readonly file: FileId;
+  readonly at: number;
+}
+
 /** A library whose files can be asked for their findings, be they judged now or known from before. Only plain data comes out of it. */
 export interface JudgedLibrary {
   /** Every file that was listed and not left out, in order of ids. */
   readonly files: readonly ListedFile[];
   readonly leftOut: number;
   readonly about: AboutLibrary;
+  /** Told which files are asked for next: those that are still to be judged are judged together, which takes less time. */
+  prepare(asked: readonly AskedFile[]): void;
   /** `at`: its place among the files. */
   of(file: FileId, at: number): JudgedFile;
 }
@@ -40,7 +48,18 @@ export interface AboutLibrary extends Pick<LibraryReport, 'asOf'> {
 export function judgedNow(open: OpenLibrary, elsewhere: Elsewhere = nobodyElse): JudgedLibrary {
   const { engine, files, leftOut, unread } = open;
   const found = { unread: unread.size, coverage: coverageOf(engine.view()), dayNamed: dayNamedIn(engine) };
-  return { files, leftOut, about: aboutOf(engine, files, found), of: judgedBy(engine, elsewhere) };
+  return {
+    files,
+    leftOut,
+    about: aboutOf(engine, files, found),
+    prepare: (asked) => judgeTogether(engine, elsewhere, asked),
+    of: judgedBy(engine, elsewhere),
+  };
+}
+
+/** Judges those of the files that nobody else did. */
+export function judgeTogether(engine: Engine, elsewhere: Elsewhere, asked: readonly AskedFile[]): void {
+  engine.judgeTogether(asked.flatMap(({ file }) => (elsewhere.found(file) === undefined ? [file] : [])));
 }
 
 /** What is found, file by file: by the engine, where nobody else judged the file. */

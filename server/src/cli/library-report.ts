@@ -17,6 +17,9 @@ export interface ReportOptions {
   readonly among?: ReadonlyMap<FileId, Cause> | undefined;
 }
 
+/** Enough that a rule is at hand for most of them, and few enough that they are too. */
+const preparedTogether = 16;
+
 /** Gathers what was asked for of a library for a report. */
 export function reportOn(
   found: FoundLibrary,
@@ -32,6 +35,7 @@ export function reportOn(
   const keptBack: KeptBack[] = [];
   const keep = (placed: PlacedFinding, by: KeptBack['by']) => keptBack.push({ placed, by });
   for (const [index, { file, at }] of asked.entries()) {
+    if (index % preparedTogether === 0) judged.prepare(asked.slice(index, index + preparedTogether));
     const one = judged.of(file, at);
     for (const placed of one.findings) {
       if (old?.holdsBack(placed.finding) === true) keep(placed, 'baseline');

@@ -14,8 +14,8 @@ import { contentOf, isStill, type OpenedFile } from '../host/library-files.ts';
 import { keptKey } from '../library/keys.ts';
 import type { ListedFile } from '../library/listed-files.ts';
 import { recordOf } from '../library/loaded-file.ts';
-import type { JudgedFile, JudgedLibrary } from './judged-library.ts';
-import { aboutOf, dayNamedIn, fromKeptForm, judgedBy, keptForm } from './judged-library.ts';
+import type { AskedFile, JudgedFile, JudgedLibrary } from './judged-library.ts';
+import { aboutOf, dayNamedIn, fromKeptForm, judgedBy, judgeTogether, keptForm } from './judged-library.ts';
 import type { KeptDocuments } from './kept-documents.ts';
 import type { BegunLibrary } from './open-library.ts';
 import { loadedFrom } from './open-library.ts';
@@ -92,7 +92,13 @@ export class ResumedLibrary {
     const coverage = isSame ? known.about.coverage : coverageNow(changed);
     const unread = isSame ? known.about.unread : unreadIn(changed, fresh);
     this.#about = { coverage, unread, dayNamed: isSame ? known.about.dayNamed : dayNamedIn(engine) };
-    this.judged = { files, leftOut, about: aboutOf(engine, files, this.#about), of: this.#asking() };
+    this.judged = {
+      files,
+      leftOut,
+      about: aboutOf(engine, files, this.#about),
+      prepare: this.#preparing(),
+      of: this.#asking(),
+    };
     begun.options.progress.end();
   }
 
@@ -112,12 +118,26 @@ export class ResumedLibrary {
     );
   }
 
+  #preparing(): (asked: readonly AskedFile[]) => void {
+    const { engine, elsewhere } = this.#step;
+    return (asked) => {
+      const open = asked.filter(({ file, at }) => this.#settledAt(at) === undefined && !this.#now.has(file));
+      judgeTogether(engine, elsewhere, open);
+    };
+  }
+
+  /** The place among the files of the earlier check, where what was found there still holds. */
+  #settledAt(at: number): number | undefined {
+    const place = this.#step.was[at] ?? -1;
+    return place >= 0 && !this.#step.reached.files.has(place) ? place : undefined;
+  }
+
   #asking(): (file: FileId, at: number) => JudgedFile {
-    const { was, reached, known, engine, elsewhere } = this.#step;
+    const { known, engine, elsewhere } = this.#step;
     const judge = judgedBy(engine, elsewhere);
     return (file, at) => {
-      const place = was[at] ?? -1;
-      if (place >= 0 && !reached.files.has(place)) return fromKeptForm(file, known.findings(place));
+      const place = this.#settledAt(at);
+      if (place !== undefined) return fromKeptForm(file, known.findings(place));
       const one = this.#now.get(file) ?? judge(file);
       this.#now.set(file, one);
       return one;

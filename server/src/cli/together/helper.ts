@@ -70,12 +70,15 @@ class Helper {
     const reads = new RowsWriter(Uint32Array);
     const work = new Shares(shares);
     const pieces = piecesOfWork(this.#engine.library, this.#files, this.#task);
-    for (let piece = work.take(worker); piece !== undefined; piece = work.take(worker))
-      for (const file of pieces[piece] ?? []) {
+    for (let piece = work.take(worker); piece !== undefined; piece = work.take(worker)) {
+      const together = pieces[piece] ?? [];
+      this.#engine.judgeTogether(together);
+      for (const file of together) {
         files.push(file);
         findings.add(keptForm(judge(file)));
         reads.add(keeps === 'findings' ? [] : hashes.of(this.#engine.readsOf(file)));
       }
+    }
     const answers = answersGiven(keeps === 'findings' ? [] : this.#engine.answers(), hashes);
     return { files, findings: findings.done(), reads: reads.done(), answers };
   }

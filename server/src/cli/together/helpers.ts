@@ -112,7 +112,7 @@ export class Helpers implements Elsewhere {
     const pieces = piecesOfWork(engine.library, this.#files, { asked: this.#asked, shares: this.#shares });
     const all = this.#asked.length;
     for (let piece = work.take(0); piece !== undefined; piece = work.take(0)) {
-      for (const file of pieces[piece] ?? []) engine.findings(file);
+      engine.judgeTogether(pieces[piece] ?? []);
       progress.step(Math.max(0, all - work.left() * pieceLength(all)), all);
     }
   }
