@@ -26,11 +26,22 @@ export function cleaningFits(device: Device, quantity: number, department: Depar
   }
   const known = ofDevice.get(device) ?? new Map<number, readonly CleaningFit[]>();
   ofDevice.set(device, known);
-  const before = known.get(quantity);
+  const counted = isCounted(device, department) ? quantity : 1;
+  const before = known.get(counted);
   if (before !== undefined) return before;
-  const made = workOut(device, quantity, department);
-  known.set(quantity, made);
+  const made = workOut(device, counted, department);
+  known.set(counted, made);
   return made;
+}
+
+/** Whether the number of pieces matters: where each is to be connected or irrigated. */
+function isCounted(device: Device, { setting }: Department): boolean {
+  const { alternatives } = cleaningAlternatives(device, setting);
+  return alternatives.some(({ stages }) =>
+    stages.some(({ voices }) =>
+      voices.some(({ connector, irrigated }) => connector !== undefined || irrigated?.on === true),
+    ),
+  );
 }
 
 function workOut(device: Device, quantity: number, department: Department): readonly CleaningFit[] {

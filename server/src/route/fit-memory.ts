@@ -28,7 +28,7 @@ export class FitMemory {
    * of cycles are judged once for all members, not here.
    */
   inCycles(device: Device, option: SterilizationOption, quantity: number): readonly Score[] {
-    const counted = device.lumens === undefined ? 1 : quantity;
+    const counted = countedOf(device, quantity);
     const sharing = option.listed === undefined;
     return this.#remember(option, `cycles ${counted}`, () => {
       const scores: Score[] = [];
@@ -42,7 +42,7 @@ export class FitMemory {
 
   /** The best option in each cycle, for a device of whose contents nothing is demanded. */
   bestInCycles(device: Device, quantity: number, packing: Packing): readonly Score[] {
-    return this.#remember(device, `best ${quantity} ${packing.key}`, () =>
+    return this.#remember(device, `best ${countedOf(device, quantity)} ${packing.key}`, () =>
       this.bestOfOptions(
         device,
         quantity,
@@ -72,7 +72,7 @@ export class FitMemory {
 
   /** One option against one cycle with its reasons: kept for the few cycles that are shown. */
   inCycle(device: Device, option: SterilizationOption, quantity: number, at: number): readonly Judgement[] {
-    const counted = device.lumens === undefined ? 1 : quantity;
+    const counted = countedOf(device, quantity);
     return this.#remember(option, `cycle ${at} ${counted}`, () => this.#judge(device, option, counted, at));
   }
 
@@ -179,6 +179,11 @@ export class FitMemory {
     known.set(key, made);
     return made;
   }
+}
+
+/** Only what has lumens is counted: they are what a load has at most so many of. */
+function countedOf(device: Device, quantity: number): number {
+  return device.lumens === undefined ? 1 : quantity;
 }
 
 function withoutDates(judgements: readonly Judgement[]): readonly Judgement[] {

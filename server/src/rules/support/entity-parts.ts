@@ -1,3 +1,4 @@
+import { Remembered } from '../../base/remembered.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import type { Citation, Node, Quantity, Rec, Requirement, Text } from '../../model/node.ts';
 import { childrenOf, fieldOf, isRequirement } from '../../model/walk.ts';
@@ -22,17 +23,16 @@ export interface EntityParts {
 
 type Gathered = { readonly [List in keyof EntityParts]: EntityParts[List][number][] };
 
-const known = new WeakMap<AnyEntity, EntityParts>();
-
-/** Found in one walk that many rules share, since entities never change. */
+/** Found in one walk that many rules share, since entities never change. Rules come to an entity together, so few are remembered. */
 export function partsOf(entity: AnyEntity): EntityParts {
-  const parts = known.get(entity);
-  if (parts !== undefined) return parts;
+  return sorted.of(entity);
+}
+
+const sorted = new Remembered(64, (entity: AnyEntity): EntityParts => {
   const found: Gathered = { records: [], requirements: [], quantities: [], citations: [], references: [] };
   collect(entity, undefined, found);
-  known.set(entity, found);
   return found;
-}
+});
 
 function collect(node: Node, around: Citation | undefined, found: Gathered): void {
   switch (node.node) {
