@@ -18,7 +18,7 @@ const besides = `and or the a of in on at by for with to before after special sa
   ultrasonic ultrasound bath automated automatic mechanical machine washer disinfector washer-disinfector steam moist heat gravity
   prevacuum pre-vacuum vacuum hydrogen peroxide ethylene oxide low temperature immediate use intended point service shelf function
   functional visual instrument instruments device devices instructions parameters cycle cycles step steps recommended
-  option options water
+  option options water place use site
   und oder der die das des am an auf im vor nach mit zur für allgemeine manuelle manuell von maschinelle maschinell ultraschall dampf
   thermische funktion funktionsprüfung schritte
   et ou le la les du des au aux en de d l à sur avec avant après général générale manuel manuelle main automatique machine ultrasons vapeur
@@ -109,7 +109,7 @@ const says =
 
 /** Where headings stand free above their text, a few words that stand so too are one: `In theatre`, `Before you start`. */
 function isTitle(lines: readonly string[], at: number): boolean {
-  const line = (lines[at] ?? '').trim();
+  const line = withoutNumber(lines[at] ?? '');
   const below = (lines[at + 1] ?? '').trim();
   const isShort = line.split(/\s+/).length <= mostWordsOfTitle && /^\p{Lu}[\p{L}\s&'’-]+$/u.test(line);
   if (!isShort || !standsFree(lines, at) || says.test(line) || begins.test(line) || isUnfinished(line)) return false;

@@ -19,6 +19,8 @@ export interface Group {
   readonly follows?: true;
   /** Only in sentences that begin so: it is surer than any word then. */
   readonly begins?: RegExp;
+  /** Not in sentences that say so. */
+  readonly unlessSaid?: RegExp;
   /** Not under headings that say so. */
   readonly unlessAbove?: RegExp;
   /** What a new step of a list does. */

@@ -12,6 +12,7 @@ const stepFields: readonly Home[] = [
   { field: 'detergent.dose', dimension: 'dose', near: [] },
 ];
 const brushOf = [
+  'brush,',
   'brush of',
   'brush with',
   'bürste von',
@@ -26,12 +27,25 @@ const brushFields: readonly Home[] = [
   { field: 'brush.length', dimension: 'length', near: ['length', 'reach', ' long', 'länge', ' lang', 'longueur'] },
 ];
 const moving = [
-  ...['open and close', 'open and shut', 'actuat', 'work the', 'öffnen und schließen', 'bewegen', 'betätigen'],
+  ...[
+    'open and close',
+    'open and shut',
+    'actuat',
+    'work the',
+    'to and fro',
+    'back and forth',
+    'hin und her',
+    'va-et-vient',
+    'öffnen und schließen',
+    'bewegen',
+    'betätigen',
+  ],
   ...['ouvrir et fermer', 'actionne', 'manœuvr'],
 ];
 /** What something lies in is a bath, whatever the verb. */
 const inBath = [
   ...['detergent solution', 'cleaning solution', 'enzymatic solution', 'detergent bath', 'lie in', 'in the solution'],
+  ...['reiniger legen', 'reiniger einlegen', 'in ph-neutral', 'in a cleaning'],
   ...['in an enzymatic', 'in a neutral', 'in a mild', 'in an alkaline', 'in a detergent', 'in the detergent'],
   ...['reinigungslösung', 'in die lösung', 'in eine enzymatische', 'in einem enzymatischen', 'in eine neutrale'],
   ...['dans un détergent', 'dans une solution', 'dans la solution', 'dans un bain'],
@@ -43,7 +57,7 @@ const manualSteps: readonly Group[] = [
     does: 'flush',
     path: 'manual.steps[]',
     stages: ['flush'],
-    words: ['syringe', 'suction', 'aspirat', 'spritze', 'seringue'],
+    words: ['syringe', 'suction', 'aspirat', 'jet gun', 'spray gun', 'spritze', 'seringue', 'sprühpistole', 'pistolet'],
     unlessStage: ['mechanical'],
     fields: stepFields,
   },
@@ -93,6 +107,9 @@ const manualSteps: readonly Group[] = [
   },
 ];
 
+/** What is laid into a solution soaks: its numbers are those of that step. */
+const laidInto = /\b(?:lay|lie|leave|put|place)\b|legen\b|liegen\b|(?<!\p{L})(?:placer|laisser)(?!\p{L})/iu;
+
 /** `Prepare the detergent`: its numbers are those of the solution. */
 const preparing = /^(?:prepare|make up|mix|dilute|fill)\b|(?:ansetzen|zubereiten)\.?$|^(?:préparer|diluer)\s/i;
 
@@ -115,6 +132,7 @@ export const byHand: readonly Group[] = [
     stages: ['manual'],
     words: ['by hand', 'von hand', 'à la main'],
     unlessStage: ['ultrasonic'],
+    unlessSaid: laidInto,
     fields: [
       { field: 'ph', dimension: 'ph', near: ['ph'] },
       { field: 'dose', dimension: 'dose', near: [] },

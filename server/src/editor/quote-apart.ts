@@ -5,6 +5,7 @@ import {
   leftTogether,
   noPart,
   partsFrom,
+  putTogether,
   takesApart,
 } from '../quantity/prose/named/apart.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
@@ -16,7 +17,11 @@ import type { Section } from './quote-section.ts';
 
 /** What a sentence says of taking apart and putting together. */
 export function takenApartIn(reading: QuoteReading, src: string, section: Section): readonly NewField[] {
-  return [...stepsApart(reading, src, section), ...together(reading, src, section), ...assembled(reading, src)];
+  return [
+    ...stepsApart(reading, src, section),
+    ...together(reading, src, section),
+    ...assembled(reading, src, section),
+  ];
 }
 
 /** A plain request under the heading of taking apart is one of its steps, in the words of the page. */
@@ -46,8 +51,9 @@ function together({ quote }: QuoteReading, src: string, { text }: Section): read
 }
 
 /** `Sterilize assembled but unlocked`: together at that stage, and how it must be then. */
-function assembled({ quote }: QuoteReading, src: string): readonly NewField[] {
-  const said = wordFor(assembledAt, quote.toLowerCase());
+function assembled({ quote }: QuoteReading, src: string, { stages }: Section): readonly NewField[] {
+  const isPacked = stages.includes('packaging') && putTogether.test(quote);
+  const said = wordFor(assembledAt, quote.toLowerCase()) ?? (isPacked ? 'packaging: true' : undefined);
   if (said === undefined || quote.length > longest) return [];
   const [, how] =
     /^sterili[sz]e\s(assembled\s(?:but|and)\s[\p{L}\s-]{3,40}|assembled, [\p{L}\s-]{3,40})\.?$/iu.exec(quote) ?? [];

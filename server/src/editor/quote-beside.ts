@@ -1,4 +1,4 @@
-import { neverQuenched } from '../quantity/prose/named/acts.ts';
+import { neverQuenched, neverTouched, noFan } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { NewField } from './insert-fields.ts';
 import { doneAtUse } from './quote-facts.ts';
@@ -42,10 +42,13 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
 }
 
 export function unquenched({ quote }: QuoteReading, src: string): readonly NewField[] {
-  return neverQuenched.test(quote)
-    ? [
-        { path: 'cooling.no_quench', value: 'true' },
-        { path: 'cooling.src', value: src },
-      ]
-    : [];
+  const said = [
+    ['no_quench', neverQuenched],
+    ['no_touch', neverTouched],
+    ['no_fan', noFan],
+  ] as const;
+  const found = said
+    .filter(([, words]) => words.test(quote))
+    .map(([field]) => ({ path: `cooling.${field}`, value: 'true' }));
+  return found.length === 0 ? [] : [...found, { path: 'cooling.src', value: src }];
 }

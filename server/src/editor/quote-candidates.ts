@@ -42,7 +42,8 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
         group,
         home,
         near,
-        score: context + near + governed - later + (home.beside === undefined ? 0 : 1),
+        score:
+          context + near + governed - later + (home.beside === undefined ? 0 : 1) + (isHighest(home, mention) ? 4 : 0),
       });
     }
   }
@@ -55,6 +56,11 @@ const longUnits: ReadonlySet<string> = new Set(['weeks', 'months', 'years']);
 
 function isLong({ quantities }: NumberMention): boolean {
   return quantities.length > 0 && quantities.every(({ unit }) => longUnits.has(unit));
+}
+
+/** `it weighs 6.5 kg; 10 kg must not be exceeded`: of two the one with its bound. */
+function isHighest({ field }: Home, { bound }: NumberMention): boolean {
+  return field.startsWith('max_') && bound === 'at_most';
 }
 
 /** `may be used 50 times`: no magnification, though it may be spelled as one. */
@@ -103,7 +109,7 @@ function isBeside({ beside, unlessAlso, only }: Home, mention: NumberMention, { 
 
 /** pH and A0 are printed without a unit: their name must stand before the number. What is counted stands beside it (`100 reprocessing cycles`). */
 function unitless({ dimension, near, counted }: Home, text: string, { span }: NumberMention): boolean {
-  if (dimension === 'count') return counted !== undefined;
+  if (dimension === 'count') return counted !== undefined && isCounted(text, span);
   if (dimension !== 'ph' && dimension !== 'a0') return false;
 
   const before = text.slice(Math.max(0, span.start - 40), span.start);
@@ -117,8 +123,20 @@ function withoutCoolWords(quote: string): string {
 
 const coolThings = /\bcool(?=,?\s(?:and\s)?(?:running|tap|flowing|water|clean|dry|place|area|or cold|conditions))/g;
 
+/** `Handle EW 33` is no number of uses: what is counted stands behind the number, or leads on to it. */
+function isCounted(text: string, { start, end }: NumberMention['span']): boolean {
+  const behind =
+    /^\s*(?:[\p{L}-]+\s){0,2}(?:uses?|cycles?|times|re-?processing|aufbereitung|anwendung|zykl|mal|fois|utilisation|retraitement)/u;
+  return (
+    behind.test(text.slice(end)) ||
+    /(?:cycles|uses|reprocessings|times|anzahl|aufbereitungen|zyklen|nombre|utilisations)[^.;]{0,40}$/.test(
+      text.slice(0, start),
+    )
+  );
+}
+
 function contextOf(group: Group, { quote, stages }: QuoteReading, text: string, above: string): number {
-  if (group.unlessAbove?.test(above) === true) return 0;
+  if (group.unlessAbove?.test(above) === true || group.unlessSaid?.test(quote) === true) return 0;
   if (group.begins !== undefined) return group.begins.test(quote) && isBesides(group, stages) ? surelyBegun : 0;
   if (group.unlessStage?.some((other) => stages.some(({ stage }) => stage === other))) return 0;
   if (!isBesides(group, stages)) return 0;

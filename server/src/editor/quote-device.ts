@@ -11,6 +11,9 @@ import { requirement } from './quote-values.ts';
 
 const aLumen =
   /^(?:the\s|one\s|single\s|with\s(?:an?\s|one\s)?|der\s|le\s|la\s|(?:innen)?durchmesser des\s|länge des\s|(?:diamètre|longueur)(?:\sintérieure?)? (?:du|de la)\s)*((?:\p{L}+\s)?(?:lumen|channel|cannulation|\p{L}*kanal|canal|lumière))s?(?!\p{L})/iu;
+/** `The cannula has one channel, 4.2 mm in diameter`. */
+const hasLumen =
+  /(?:\bhas|\bwith|(?<!\p{L})hat|(?<!\p{L})mit|possède|(?<!\p{L})avec)\s(?:an?|one|a single|einen|einem|un|une)\s((?:working\s|arbeits)?(?:lumen|channel|cannulation|\p{L}*kanal|canal|lumière))(?!\p{L})/iu;
 const isLong = {
   before: /(?<!\p{L})(?:length|länge|longueur)(?:\sof|\sdu canal|\sdes \p{L}*kanals)?\s?:?\s*$/iu,
   after: /^\s*(?:long\b|in length|length\b|lang\b|de long)/i,
@@ -25,7 +28,7 @@ const length: Home = { field: 'length', dimension: 'length', near: [] };
 /** `Lumen 330 mm long, 2.0 mm inner diameter`: a lumen with its bore and its length. Of several lumens nothing is made. */
 export function lumenIn(reading: QuoteReading, src: string, taken: ReadonlySet<string>): readonly NewField[] {
   const { quote, numbers, stages, negations } = reading;
-  const [, name] = aLumen.exec(quote) ?? [];
+  const [, name] = aLumen.exec(quote) ?? hasLumen.exec(quote) ?? [];
   const own = numbers.filter((one, at) => isOwnValue(one, at, reading));
   const isAll = own.every(
     ({ quantities, bound }) => bound === 'none' && quantities.some((one) => one.dimension === 'length'),
@@ -64,7 +67,7 @@ function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
 }
 
 const listOfMaterials =
-  /^(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)\s*:\s*([^.;:]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/i;
+  /^(?:\p{L}+\s)?(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)\s*:\s*([^.]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/iu;
 /** `The guide is made of aluminium with a PEEK handle`. */
 const madeOf =
   /\b(?:is|are)\s(?:made|manufactured)\s(?:of|from)\s|\bconsists? of\s|(?<!\p{L})(?:besteht|bestehen) aus\s|(?<!\p{L})(?:est|sont) (?:fabriquée?s?\s)?en\s/iu;
@@ -78,7 +81,7 @@ export function materialsIn({ quote, negations, numbers }: QuoteReading): {
   const list = first ?? second ?? (madeOf.test(quote) && numbers.length === 0 ? quote : undefined);
   if (list === undefined || negations.length > 0) return { fields: [], unknown: [] };
   const items = list
-    .split(/\s*(?:[,;]|(?<!\p{L})(?:and|with|und|mit|et|avec)(?!\p{L}))\s*/u)
+    .split(/\s*(?:[,;]|(?<!\p{L})(?:and|with|und|mit|aus|et|avec)(?!\p{L}))\s*/u)
     .filter((item) => item !== '');
   const known = items.map((item) => ({ item, words: wordFor(materials, item.toLowerCase()) }));
   const words = [...new Set(known.flatMap((one) => (one.words === undefined ? [] : [one.words])))];

@@ -1,5 +1,5 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
-import { sentToService, whenNeeded, wiping } from '../quantity/prose/named/acts.ts';
+import { ofPart, sentToService, whenNeeded, wiping } from '../quantity/prose/named/acts.ts';
 import { lubricants } from '../quantity/prose/named/lubricants.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
 import { untried } from '../quantity/prose/named/untried.ts';
@@ -65,7 +65,8 @@ const ofUse: ReadonlySet<string> = new Set([
  * stage. Of several stages nothing is made, unless all are forbidden: which one the sentence asks for is not for us to say.
  */
 export function factsOf(reading: QuoteReading, kind: Kind, src: string, section: Section): readonly Fact[] {
-  if (kind !== 'device' || sentToService.test(reading.quote)) return [];
+  if (kind !== 'device' || sentToService.test(reading.quote) || ofPart.test(reading.quote)) return [];
+  if (isTitle(reading, section)) return [];
   const stages = new Map<string, Said>();
   for (const mention of reading.stages) {
     const said = saidOf(mention, reading, section);
@@ -90,6 +91,19 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   if (onlyBeforeMachine.test(reading.quote) && all.every(({ field }) => field === 'mechanical')) return [];
   return all.flatMap((said) => fieldsOf(said, quote, src));
 }
+
+/** A title names steps and asks for none. */
+function isTitle({ quote, negations }: QuoteReading, { text }: Section): boolean {
+  return (
+    text === '' &&
+    negations.length === 0 &&
+    quote.length < longestTitle &&
+    /^\p{Lu}[^.!?;:]*[\p{L}\d)]$/u.test(quote) &&
+    /\d|,/.test(quote)
+  );
+}
+
+const longestTitle = 120;
 
 /** `also before automated cleaning`: the machine is only what comes after it. */
 const onlyBeforeMachine =
@@ -240,7 +254,8 @@ const methodNames: Partial<Record<StageWord, string>> = {
 };
 
 /** `Gravity displacement: not permitted.`: a name and the prohibition, with nothing that narrows it. */
-const onlyForbidden = /^[^:.;,()]{1,60}:\s*(?:not|nicht|non)\s\p{L}+\.?$/iu;
+const onlyForbidden =
+  /^[^:.;,()|]{1,60}[:|]\s*(?:(?:not|nicht|non)\s\p{L}+|do not use|nicht verwenden|ne pas utiliser)\.?$/iu;
 
 function forbiddenMethods(reading: QuoteReading, src: string, section: Section): readonly Fact[] {
   // What was not tried out is not therefore forbidden.
@@ -275,10 +290,13 @@ function keptMoist(quote: string, src: string): readonly Fact[] {
     /\b(?:keep|kept|transport(?:ed)?)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
       quote,
     );
-  return isKept && !/\b(?:not|never|nicht|pas)\b/.test(quote)
+  return neverDry.test(quote) || (isKept && !/\b(?:not|never|nicht|pas)\b/.test(quote))
     ? [{ path: 'point_of_use.keep_moist', value: `{use: ${useChoice('required')}, src: ${src}}` }]
     : [];
 }
+
+const neverDry =
+  /(?:do not|don.t|never)\s(?:allow|let)\b.{0,50}\bdry\b|\bcover\b.{0,30}\b(?:moist|damp|wet)\b.{0,20}\b(?:cloth|towel)|nicht antrocknen|ne pas laisser sécher/;
 
 /** What is taken off before cleaning and is no part. */
 const noPart =

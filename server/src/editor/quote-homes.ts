@@ -15,6 +15,9 @@ const tooHot = [
   'heating above',
   'hotter than',
   'überschreit',
+  'überschritt',
+  'temperatures higher',
+  'temperatures over',
   'temperaturen über',
   'erhitz',
   'dépass',
@@ -66,6 +69,7 @@ const device: readonly Group[] = [
     stages: [],
     words: [
       ...['after use', 'after surgery', 'after the procedure', 'after the operation', 'after each use', 'point of use'],
+      ...['until cleaning', 'time to cleaning', 'bis zur reinigung', 'jusqu’au nettoyage', "jusqu'au nettoyage"],
       ...['directly after', 'immediately after', 'within', 'between use', 'theatre', 'operating room'],
       ...['gebrauch', 'nach der anwendung', 'nach dem eingriff', 'nach der operation', 'anwendungsort'],
       ...['après utilisation', 'après l’utilisation', "après l'utilisation", 'après usage'],
@@ -76,11 +80,25 @@ const device: readonly Group[] = [
         field: 'max_delay',
         dimension: 'time',
         near: [
-          ...['within', 'after', 'between use', 'no later than', 'must start', 'must begin'],
+          ...[
+            'within',
+            'after',
+            'between use',
+            'no later than',
+            'must start',
+            'must begin',
+            'until cleaning',
+            'to cleaning',
+          ],
+          ...['bis zur reinigung', 'jusqu'],
           ...['innerhalb', 'spätestens', 'nach der', 'nach dem', 'dans', 'au plus tard', 'après'],
         ],
       },
-      { field: 'flush_now', dimension: 'volume', near: ['flush', 'spül', 'rinc', 'suction', 'aspirat', 'absaug'] },
+      {
+        field: 'flush_now',
+        dimension: 'volume',
+        near: ['flush', 'draw', 'spül', 'rinc', 'suction', 'aspirat', 'absaug'],
+      },
     ],
   },
   ...byHand,
@@ -131,7 +149,10 @@ const device: readonly Group[] = [
     path: 'lubrication',
     stages: ['lubrication'],
     words: [],
-    fields: [{ field: 'drops', dimension: 'count', near: ['drop', 'tropfen', 'goutte'] }],
+    fields: [
+      { field: 'drops', dimension: 'count', near: ['drop', 'tropfen', 'goutte'] },
+      { field: 'run', dimension: 'time', near: ['run', 'operate', 'laufen', 'tourner'] },
+    ],
   },
   {
     path: 'packaging',
@@ -169,7 +190,7 @@ const device: readonly Group[] = [
   {
     path: 'storage',
     stages: [],
-    words: ['store', 'storage', 'keeping', 'lager', 'aufbewahr', 'stock', 'conserv', 'shelf'],
+    words: ['store', 'storage', 'storing', 'keeping', 'lager', 'aufbewahr', 'stock', 'conserv', 'shelf'],
     fields: [
       { field: 'time', dimension: 'time', near: [] },
       { field: 'temp', dimension: 'temperature', near: [] },

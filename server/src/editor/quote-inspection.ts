@@ -3,7 +3,9 @@ import { wordsFor } from '../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
+import { marked } from './marked.ts';
 import { firstOf } from './quote-in-machine.ts';
+import type { Section } from './quote-section.ts';
 
 /** What a sentence says is looked at and tested, and what takes a device out of use. */
 
@@ -57,4 +59,21 @@ export function testsAsked({ quote, negations, numbers }: QuoteReading, src: str
     path: `inspection.${name}`,
     value: `{required: true, ${each}src: ${src}}`,
   }));
+}
+
+/** `Look for damage and loose screws`, under the heading of inspection. */
+export function searched(
+  { quote, negations, stages }: QuoteReading,
+  src: string,
+  section: Section,
+): readonly NewField[] {
+  if (!section.stages.includes('inspection') || negations.length > 0 || stages.length > 0) return [];
+  const found = lookedFor(quote);
+  return found.length === 0
+    ? []
+    : [
+        { path: 'inspection.visual', value: marked.choice(['true', 'false'], 'visual') },
+        ...found.map((what) => ({ path: 'inspection.criteria[]', value: asValue(what) })),
+        { path: 'inspection.src', value: src },
+      ];
 }

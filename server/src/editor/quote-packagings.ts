@@ -56,7 +56,7 @@ function isOfCycle({ numbers, stages }: QuoteReading): boolean {
   return isOther || stages.some(({ stage }) => stage === 'steam');
 }
 
-const between = /\s*(?:,\s*)?(?:(?<!\p{L})(?:or|and\/or|either|oder|ou)(?!\p{L})|[,/])\s*/u;
+const between = /\s*(?:,\s*)?(?:(?<!\p{L})(?:or|and\/or|either|oder|ou)(?!\p{L})|[,;/])\s*/u;
 
 function inPrint(quote: string, part: string): string {
   const at = quote.toLowerCase().indexOf(part);

@@ -3,7 +3,8 @@ import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from '../quantity/prose/ratio.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { sentencesOf } from './open-sentences.ts';
+import { valueUnder } from '../syntax/value-under.ts';
+import { type Sentence, sentencesOf } from './open-sentences.ts';
 import { isAside } from './quote-clauses.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Matched } from './quote-match.ts';
@@ -21,11 +22,19 @@ export function columnsAbove(tree: MapTree, statement: string): readonly Column[
   for (let at = own - 1; at >= 0 && at >= own - farthestHead; at--) {
     const one = all[at];
     if (one === undefined || one.section !== all[own]?.section) return undefined;
-    const columns = columnsIn(one.quote);
+    const columns = columnsIn(one.quote, isNotedHead(one) ? 'known as a head' : 'unknown');
     if (columns !== undefined) return underCaption(columns, all[at - 1]?.quote ?? '');
     if (/[.!?:]\s*$/.test(one.quote) && !one.quote.includes('|')) return undefined;
   }
   return undefined;
+}
+
+/** A head whose gaps were lost when it was put into the file still says there what it is. */
+function isNotedHead({ node }: Sentence): boolean {
+  const noted = valueUnder(node, 'not_needed');
+  const [first] = noted?.node === 'list' ? noted.items : [];
+  const reason = first?.node === 'map' ? valueUnder(first, 'reason') : undefined;
+  return reason?.node === 'scalar' && reason.text === 'heading of a table';
 }
 
 /** `Cycle parameters (minimum):` above the heading holds for every column that has no bound of its own. */
@@ -130,12 +139,9 @@ export function inColumns(
   if (home !== undefined && pulses.length === 1) placed.push({ group, home, mentions: pulses });
   const taken = new Set(placed.flatMap(({ mentions }) => mentions));
   const wanted = columns.filter(({ title, dimension }) => dimension !== undefined && title in fieldsOfCycle);
-  if (
-    placed.filter(({ home }) => home.field !== 'pulses').length <
-      wanted.filter(({ title }) => title !== 'pulses').length ||
-    placed.length < 2
-  )
-    return undefined;
+  const isWhole = wanted.every((column) => placed.some(({ home }) => home.field === fieldsOfCycle[column.title]));
+  // A cell may say that the column does not apply: then every number of the row must have its place.
+  if (placed.length < 2 || (!isWhole && own.some((one) => !taken.has(one)))) return undefined;
   const left = all.filter((one) => !taken.has(one)).map(({ span }) => reading.quote.slice(span.start, span.end));
   return { placed, left };
 }

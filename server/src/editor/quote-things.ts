@@ -2,7 +2,7 @@ import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 
 /** What follows a word that only describes a thing: a dry place is no drying, a flush port no flushing. */
 const described: Readonly<
-  Partial<Record<StageMention['stage'], { readonly before?: RegExp; readonly after: RegExp }>>
+  Partial<Record<StageMention['stage'], { readonly before?: RegExp; readonly after: RegExp; readonly own?: RegExp }>>
 > = {
   dry: {
     before:
@@ -17,8 +17,9 @@ const described: Readonly<
   flush: {
     before: /(?:connecteur|embout|buse|raccord|adaptateur|orifice)s?\sd.$/u,
     after:
-      /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?)\b(?!\s(?:for|with|at)\s)/u,
+      /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?|cannulas?|tubes?|sets?|handpieces?)\b(?!\s(?:for|with|at)\s)/u,
   },
+  rinse: { after: /^(?!)/, own: /düse|anschluss|adapter|konnektor|lanze/ },
   inspection: {
     before: /(?:pass(?:es|ed)?|fails?|until|besteht|bestehen)\s(?:(?:the|its|die|der)\s)?(?:visual\s)?$/u,
     after: /^(?!)/,
@@ -35,6 +36,7 @@ export function stepsMeant(reading: QuoteReading): QuoteReading {
   const stages = reading.stages.filter(({ stage, span }) => {
     const words = described[stage];
     if (words === undefined) return true;
+    if (words.own?.test(quote.slice(span.start, span.end)) === true) return false;
     return !words.after.test(quote.slice(span.end)) && words.before?.test(quote.slice(0, span.start)) !== true;
   });
   const { language, numbers, negations, joins, flags } = reading;

@@ -119,7 +119,9 @@ const phasesWithWater: ReadonlySet<string> = new Set(
 
 /** The detergent of a machine stands beside its phases, and that of cleaning by hand beside its own numbers. */
 function detergents(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
-  const detergent = classOf(quote);
+  // A cell has no room for the word `detergent`.
+  const detergent =
+    classOf(quote) ?? (quote.includes('|') ? wordFor(detergentClasses, quote.toLowerCase()) : undefined);
   const of = (path: string): boolean => placed.some(({ group }) => group.path === path);
   const way =
     of('mechanical.wash') || of('mechanical.detergent') ? 'mechanical' : of('manual.detergent') ? 'manual' : undefined;
@@ -173,9 +175,10 @@ function contextsOf(reading: QuoteReading, section: Section | undefined): readon
 const suspected = /suspect|verdacht|suspic|soupçon/i;
 
 /** `For immediate use only: 132 °C, 4 minutes`: a cycle for this patient, now. A sentence that forbids something says no such thing. */
-function isImmediate({ stages, negations }: QuoteReading, section: Section | undefined): boolean {
+function isImmediate({ quote, stages, negations }: QuoteReading, section: Section | undefined): boolean {
   const isOnlyAbove = section?.stages.includes('iuss') === true && !/terminal|wrapped|stored/.test(section.text);
-  return negations.length === 0 && (isOnlyAbove || stages.some(({ stage }) => stage === 'iuss'));
+  const isForbidding = negations.some(({ span }) => !/^\s(?:applicable|zutreffend)/i.test(quote.slice(span.end)));
+  return !isForbidding && (isOnlyAbove || stages.some(({ stage }) => stage === 'iuss'));
 }
 
 /** What a new item begins with: what is done, or which method. A method that the quote does not name is left empty. */
@@ -235,7 +238,9 @@ export function requirement(placed: Placed, reading: QuoteReading, cited: string
     return `{between: [${amountOf(sharing(first, second), home)}, ${amountOf(second, home)}]${cited}}`;
   const isLongest = group.path === 'storage' && home.field === 'time';
   const unsaid = isLongest && isShelfLife(reading.quote.slice(0, first.span.start)) ? 'at_most' : 'stated';
-  const said = first.bound === 'none' || first.bound === 'between' ? unsaid : first.bound;
+  const printed = first.bound === 'none' || first.bound === 'between' ? unsaid : first.bound;
+  // `Avoid temperatures above 140 °C`: whatever stands around it, a limit of heat is its highest.
+  const said = group.path === 'limits' && home.field === 'temp' && printed === 'at_least' ? 'at_most' : printed;
   const amount = amountOf(first, home);
   const name = home.field.split('.').at(-1) ?? home.field;
   const word = marked.choice([said, ...boundChoices.filter((one) => one !== said)], name, amount);

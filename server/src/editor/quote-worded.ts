@@ -1,4 +1,4 @@
-import { arriving } from '../quantity/prose/named/acts.ts';
+import { arriving, beforeFirstUse, excessRemoved, madeReady } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { asValue } from './bare.ts';
@@ -7,7 +7,7 @@ import { takenApartIn } from './quote-apart.ts';
 import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
 import { firstOf, inMachine } from './quote-in-machine.ts';
-import { rejectedIf, testsAsked } from './quote-inspection.ts';
+import { rejectedIf, searched, testsAsked } from './quote-inspection.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
 import { stored } from './quote-storage.ts';
@@ -30,6 +30,8 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
     ...forbidden.fields,
     ...metalsApart(reading, src, section),
     ...rejectedIf(reading, src),
+    ...searched(reading, src, section),
+    ...saidOutright(reading, src),
     ...testsAsked(reading, src),
     ...byWords(reading, src, section),
     ...packed.fields,
@@ -48,6 +50,21 @@ export interface Citing {
   readonly section: Section;
   /** Ids that the file has already. */
   readonly taken: ReadonlySet<string>;
+}
+
+/** `It must be reprocessed before the first use`, `wipe off surplus oil`. */
+function saidOutright({ quote, negations }: QuoteReading, src: string): readonly NewField[] {
+  if (negations.length > 0) return [];
+  const isFirst = beforeFirstUse.test(quote) && madeReady.test(quote.replace(beforeFirstUse, ''));
+  return [
+    ...(isFirst ? [{ path: 'receipt.initial_cleaning', value: `{use: required, src: ${src}}` }] : []),
+    ...(excessRemoved.test(quote)
+      ? [
+          { path: 'lubrication.remove_excess', value: 'true' },
+          { path: 'lubrication.src', value: src },
+        ]
+      : []),
+  ];
 }
 
 /** `Manual pre-cleaning (always required, also before automated cleaning)`. */

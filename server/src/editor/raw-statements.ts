@@ -193,13 +193,20 @@ function sentencesOf(paragraph: string): readonly string[] {
   let from = 0;
   for (const [at, token] of tokens.entries()) {
     const ends = numbers[at + 1] !== numbers[at] && token.text !== ';';
-    if (!ends && at + 1 < tokens.length) continue;
+    if ((!ends || isCall(clean.slice(from, token.end))) && at + 1 < tokens.length) continue;
     const end = at + 1 < tokens.length ? token.end : clean.length;
     const sentence = clean.slice(from, end).trim();
     if (/\p{L}/u.test(sentence)) found.push(sentence);
     from = end;
   }
   return found;
+}
+
+/** `Caution! Take out the battery.`: a call alone says nothing. */
+function isCall(text: string): boolean {
+  return /^\s*(?:caution|warning|attention|important|note|achtung|vorsicht|hinweis|wichtig|avertissement)\s?[!.:]$/i.test(
+    text,
+  );
 }
 
 function doubleQuoted(text: string): string {

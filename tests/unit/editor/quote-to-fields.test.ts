@@ -262,7 +262,9 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Store in a dry place.')).toBe('storage:\n  place: in a dry place\n  src: s5');
     expect(madeFrom('Open the flush port before cleaning.')).toBe('disassembly:\n  open:\n    - flush port\n  src: s5');
     expect(madeFrom('Suction water through the cannula before soil dries.')).toBe('');
-    expect(madeFrom('Do not allow blood to dry on the device.')).toBe('');
+    expect(madeFrom('Do not allow blood to dry on the device.')).toBe(
+      'point_of_use:\n  keep_moist: {use: required, src: s5}',
+    );
     expect(madeFrom('Flush for at least 30 seconds, then dry for 20 minutes.')).toContain('do: flush');
   });
 

@@ -179,7 +179,11 @@ const rows: readonly (readonly [string, string, string])[] = [
     'Unscrew the cap and withdraw the inner tube before cleaning.',
     'disassembly:\n  assembled_for: {cleaning: false, src: s5}',
   ],
-  ['Point of use', 'Cover with a moist towel; do not allow to dry out.', ''],
+  [
+    'Point of use',
+    'Cover with a moist towel; do not allow to dry out.',
+    'point_of_use:\n  keep_moist: {use: required, src: s5}',
+  ],
   [
     'Point of use',
     'Remove gross soil with a damp wipe within 15 minutes.',

@@ -21,6 +21,11 @@ export type ColumnTitle = 'exposure' | 'dry' | 'time' | 'temp' | 'pulses' | 'ph'
 /** The longest of a kind first. */
 const nouns: readonly (readonly [ColumnTitle, Dimension | undefined, RegExp])[] = [
   [
+    'temp',
+    'temperature',
+    /^(?:(?:sterili[sz]ation |exposure |holding |water |bath )?temperature|(?:sterilisations)?temperatur|température(?: de stérilisation)?|temp\b\.?)/,
+  ],
+  [
     'exposure',
     'time',
     /^(?:time at temperature|(?:exposure|sterili[sz]ation|holding|hold|plateau|contact) time|exposure|haltezeit|sterilisationszeit|einwirkzeit|(?:temps|durée) (?:de maintien|de contact|d.exposition|de stérilisation|de plateau|du plateau))/,
@@ -30,7 +35,6 @@ const nouns: readonly (readonly [ColumnTitle, Dimension | undefined, RegExp])[] 
     'time',
     /^(?:dry(?:ing)? (?:time|phase)|drying|dry|trocknungs-?zeit|trockenzeit|trocknung|(?:temps|durée) de séchage|séchage)/,
   ],
-  ['temp', 'temperature', /^(?:(?:sterili[sz]ation |water |bath )?temperature|temperatur|température|temp\b\.?)/],
   ['time', 'time', /^(?:times?|duration|zeit|dauer|durée|temps)(?!\p{L})/u],
   ['pulses', 'count', /^(?:number of pulses|(?:vacuum )?pulses|vakuumpulse|fraktionen|impulsions)/],
   ['ph', 'ph', /^ph(?:[ -](?:value|wert))?(?!\p{L})/u],
@@ -43,7 +47,7 @@ const nouns: readonly (readonly [ColumnTitle, Dimension | undefined, RegExp])[] 
   [
     'other',
     undefined,
-    /^(?:cleaning agents?|agents?|detergents?|chemistry|chemicals?|products?|water(?: quality| type)?|concentration|remarks?|notes?|comments?|equipment|mittel|reiniger|chemie|wasser(?:qualität)?|bemerkung(?:en)?|hinweise?|(?:produit|eau|détergent|remarque|qualité de l.eau)s?)(?!\p{L})/u,
+    /^(?:cleaning agents?|agents?|detergents?|chemistry|chemicals?|products?|water(?: quality| type)?|concentration|remarks?|notes?|comments?|equipment|medi(?:um|a)|solutions?|mittel|medium|reiniger|chemie|wasser(?:qualität)?|bemerkung(?:en)?|hinweise?|(?:produit|eau|détergent|remarque|qualité de l.eau)s?)(?!\p{L})/u,
   ],
 ];
 
@@ -61,7 +65,7 @@ export function titleAt(text: string): { readonly column: Column; readonly lengt
     const [noun] = words.exec(rest) ?? [];
     if (noun === undefined) continue;
     const behind = rest.slice(noun.length);
-    const [bracket = '', lowBehind, highBehind] = boundBehind.exec(behind) ?? [];
+    const [bracket = '', lowBehind, highBehind] = (isOfNext(behind) ? undefined : boundBehind.exec(behind)) ?? [];
     const [unit = '', inBrackets, printed = inBrackets ?? ''] = bracket === '' ? (unitBehind.exec(behind) ?? []) : [];
     const minOfTime = lowBehind !== undefined && dimension === 'time' && /^[ (["]*min\b/.test(bracket);
     const column = {
@@ -74,6 +78,13 @@ export function titleAt(text: string): { readonly column: Column; readonly lengt
     return { column, length: before.length + noun.length + Math.max(bracket.length, unit.length) };
   }
   return undefined;
+}
+
+/** `Exposure Minimum dry time`, where the gap is lost: the bound is that of the next title. */
+function isOfNext(behind: string): boolean {
+  const next = behind.trimStart();
+  const [bound = ''] = boundBefore.exec(next) ?? [];
+  return bound !== '' && nouns.some(([, , words]) => words.test(next.slice(bound.length)));
 }
 
 /** The bound that a line above a table gives all of it: it begins or ends with the word, as in `Minimum parameters`. */
@@ -91,11 +102,17 @@ function unitsOf(printed: string, dimension: Dimension | undefined): readonly Un
 const aside: Column = { title: 'other', dimension: undefined, bound: undefined, isBoundOrUnit: false, units: [] };
 const mostColumns = 8;
 
-/** The columns of the head of a table; undefined where the line is anything else. */
-export function columnsIn(line: string): readonly Column[] | undefined {
+/**
+ * The columns of the head of a table; undefined where the line is anything else. Of a line that is known to be a head, words between its
+ * titles are columns without numbers.
+ */
+export function columnsIn(
+  line: string,
+  known: 'known as a head' | 'unknown' = 'unknown',
+): readonly Column[] | undefined {
   const text = line.toLowerCase().trim();
   const cells = text.split(/\s*\|\s*|\t|\s{3,}/);
-  return cells.length > 1 ? columnsOfCells(cells) : columnsOfWords(text.replaceAll(':', ' '));
+  return cells.length > 1 ? columnsOfCells(cells) : columnsOfWords(text.replaceAll(':', ' '), known);
 }
 
 /** Between lines or wide gaps a title or two show what it is; the other cells may say anything but numbers. */
@@ -120,12 +137,17 @@ function restOf(cell: string, length: number): string {
 }
 
 /** One behind the other, where the gaps are lost: every word must belong to a title. */
-function columnsOfWords(line: string): readonly Column[] | undefined {
+function columnsOfWords(line: string, known: 'known as a head' | 'unknown'): readonly Column[] | undefined {
   const found: Column[] = [];
   let rest = line.trim();
   while (rest !== '') {
     const title = titleAt(rest);
-    if (title === undefined || found.length > mostColumns || /^\p{L}/u.test(rest.slice(title.length))) return undefined;
+    const isTitle = title !== undefined && !/^\p{L}/u.test(rest.slice(title.length));
+    if (!isTitle && known === 'known as a head') {
+      rest = rest.replace(/^\S+\s*/, '');
+      continue;
+    }
+    if (!isTitle || found.length > mostColumns) return undefined;
     found.push(title.column);
     rest = rest.slice(title.length).replace(/^\s*(?:\([^)]*\))?\s*/, '');
   }

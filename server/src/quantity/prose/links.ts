@@ -67,6 +67,8 @@ function wordBefore(text: ReadingText, drafts: readonly NumberDraft[], index: nu
   if (draft === undefined) return undefined;
   for (let at = draft.first - 1; at >= 0 && at >= draft.first - reachOfName; at--) {
     const token = tokenText(text, at);
+    // `pH-neutral` says nothing of a number.
+    if (token === 'ph' && tokenText(text, at + 1).startsWith('neutral')) return undefined;
     if (noUnitWords.has(token)) return text.sentences[at] === draft.sentence ? token : undefined;
     const before = drafts[index - 1];
     if (before === undefined || at < before.first || before.last < at) continue;

@@ -113,7 +113,10 @@ export const germanPhrases: PhraseList = [
   ],
   [{ role: 'stage', stage: 'immersion' }, 'eintauch*, tauchen, eingetaucht, untertauch*, immersion*'],
   [{ role: 'stage', stage: 'soak' }, 'einweich*, einlegen, eingelegt, eingeweicht, einwirken lassen, einwirken'],
-  [{ role: 'stage', stage: 'brush' }, 'bürst*, ausbürst*, gebürstet'],
+  [
+    { role: 'stage', stage: 'brush' },
+    'bürst*, ausbürst*, durchbürst*, gebürstet, nylonbürst*, reinigungsbürst*, kanalbürst*',
+  ],
   [{ role: 'stage', stage: 'flush' }, 'durchspül*, durchgespült, ausspritz*'],
   [{ role: 'stage', stage: 'wipe' }, 'abwisch*, wischen, abwischen, abgewischt'],
   [

@@ -14,12 +14,22 @@ export const sentToService =
 export const nothingNeeded =
   /^(?:(?:no|special)\s)?tools?\s.{0,30}\bnot\s(?:needed|required|necessary)|^no\s(?:special\s)?tools?\b|^(?:es )?(?:ist|sind) keine? werkzeuge?|^werkzeuge? .{0,20}nicht (?:nötig|erforderlich)|^aucun outil|\bno (?:lubrication|oiling|disassembly|dismantling) (?:is )?(?:needed|required|necessary)/iu;
 
+/** `Batteries must never be immersed`: a part is meant, and not the device. */
+export const ofPart =
+  /^(?:(?:the|all|die|der|das|les?|la)\s)?(?:batter(?:y|ies)|cables?|cords?|seals?|caps?|chargers?|plugs?|akkus?|batterien?|kabel|dichtung(?:en)?|kappen?|batteries|câbles?|joints?|bouchons?)\s(?:must|may|should|shall|can|cannot|are|is|do|darf|dürfen|muss|müssen|ne)\b/i;
+
 /** In which state it is delivered; the group is that state. */
 export const arriving: readonly RegExp[] = [
   /\b(?:delivered|supplied|provided|shipped|sold|comes?(?:\sto\syou)?|arrives?)\b(?:\s\p{L}+){0,2}\s(non[\s-]?sterile|unsterile|sterile)\b(?!\s(?:water|gloves|drape))/iu,
-  /(?:wird|werden|ist|sind)\s(unsteril|nicht steril|steril)\s(?:aus)?geliefert|^(unsteril) geliefert/iu,
+  /(?:lieferzustand|auslieferung)\s?:\s*(unsteril|nicht steril|steril)|(?:wird|werden|ist|sind)\s(unsteril|nicht steril|steril)\s(?:aus)?geliefert|^(unsteril) geliefert/iu,
   /(?:livrée?s?|fournie?s?)(?:\sà l.état)?\s(non[\s-]stériles?|stériles?)/iu,
 ];
+
+/** It is made ready before it is used for the first time. */
+export const beforeFirstUse =
+  /\b(?:before|prior to)\b.{0,30}\bfirst\s(?:use|time|patient)|vor (?:der|dem) ersten (?:anwendung|gebrauch|einsatz)|avant (?:la |leur |sa )?première utilisation/iu;
+export const madeReady =
+  /\b(?:clean|reprocess|process|sterili[sz]e|disinfect)\w*|reinig|aufbereit|sterilisier|nettoy|stérilis|retrait/iu;
 
 /** Soil that is taken off with a cloth. */
 export const wiping =
@@ -28,11 +38,20 @@ export const wiping =
 export const neverQuenched =
   /(?:do not|don.t|never|not)\s[\p{L},\s]{0,25}?(?:quench|(?:cool|rinse)\b.{0,30}\b(?:with|in|under)\s(?:cold\s)?water)|nicht (?:mit|in|unter) (?:kaltem )?wasser (?:ab)?kühlen|nicht abschrecken|ne (?:pas|jamais) (?:le |la |les )?refroidir.{0,20}eau/iu;
 
+/** Not touched while hot, and not cooled by fans. */
+export const neverTouched =
+  /(?:do not|never|not)\b.{0,20}\b(?:touch|handle)\b.{0,80}\b(?:cool|hot|warm)|nicht (?:berühren|anfassen).{0,60}(?:abgekühlt|heiß)|(?:abgekühlt|heiß).{0,60}nicht (?:berühren|anfassen)|ne pas (?:toucher|manipuler).{0,60}(?:refroidi|chaud)/iu;
+export const noFan =
+  /(?:do not|never|no|not)\b.{0,50}\bfans?\b|kein\p{L}* (?:ventilator|gebläse)|(?:pas|sans) de ventilateur/iu;
+
+export const excessRemoved =
+  /\b(?:wipe|remove)\b.{0,20}\b(?:surplus|excess)\b.{0,20}(?:oil|lubricant)|überschüssige[sn]? (?:öl|schmier|pflege)|(?:essuyer|enlever|éliminer).{0,20}excès/iu;
+
 export const eventRelated = /\bevent[\s-]related\b|ereignisbezogen|liée?s? (?:aux|à des) événements/iu;
 
 /** Before the machine it is cleaned by hand, in any case. */
 export const handBeforeMachine =
-  /\b(?:only )?after\b.{0,40}\bmanual|\bmanual\b.{0,60}\b(?:must (?:be|have been) (?:completed|done|carried out|performed)|first\b|is required (?:before|prior))|(?:erst|nur) nach\b.{0,40}manuell|manuelle \p{L}*reinigung.{0,40}(?:voraus|zuvor|vorher)|(?:après|à la suite de).{0,20}nettoyage manuel|nettoyage manuel.{0,40}(?:préalable|au préalable)/iu;
+  /\b(?:only )?after\b.{0,40}\bmanual|\bmanual\b.{0,60}\b(?:must (?:be|have been) (?:completed|done|carried out|performed)|first\b|is required (?:before|prior))|(?:erst|nur) nach\b.{0,40}manuell|manuelle \p{L}*reinigung.{0,40}(?:voraus|zuvor|vorher)|^pre-?clean\b.{0,40}\bmanually|(?:après|à la suite de).{0,20}nettoyage manuel|nettoyage manuel.{0,40}(?:préalable|au préalable)/iu;
 
 /** `assembled_for`: the state in which it is at a stage. */
 export const assembledAt: Named = [
@@ -52,7 +71,7 @@ export const assembledAt: Named = [
 
 /** Cleaning by hand is always done. */
 export const alwaysByHand =
-  /^(?:manual|hand)[\s-](?:pre-?)?(?:cleaning|washing)(?!\p{L})[^.;]{0,40}\balways\s(?:be\s)?(?:required|necessary|needed|mandatory|performed|done|carried out)|^(?:eine )?manuelle (?:vor)?reinigung[^.;]{0,40}(?:immer|stets)[^.;]{0,20}(?:erforderlich|notwendig|durchzuführen)|^(?:un )?(?:pré-?)?nettoyage manuel[^.;]{0,40}toujours\s(?:nécessaire|obligatoire|requis)/iu;
+  /^(?:pre-?)?clean\p{L}*\b.{0,40}\bmanually in any case|^(?:cleaning|washing) by hand\b[^.;]{0,10}\balways|^(?:manual|hand)[\s-](?:pre-?)?(?:cleaning|washing)(?!\p{L})[^.;]{0,40}\balways\s(?:be\s)?(?:required|necessary|needed|mandatory|performed|done|carried out)|^(?:eine )?manuelle (?:vor)?reinigung[^.;]{0,40}(?:immer|stets)[^.;]{0,20}(?:erforderlich|notwendig|durchzuführen)|^(?:un )?(?:pré-?)?nettoyage manuel[^.;]{0,40}toujours\s(?:nécessaire|obligatoire|requis)/iu;
 
 /** Only metals of one kind together. */
 export const otherMetals =

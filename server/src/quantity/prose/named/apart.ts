@@ -6,7 +6,7 @@ export const takesApart =
 
 /** One thing off another, whatever the heading speaks of. */
 export const partsFrom =
-  /^(?:press|push|pull|unscrew|detach|withdraw|slide|lift|unclip|disengage|remove)\b.{2,80}\s(?:off|out of|from|apart|by unscrewing)(?!\p{L})|^(?:dévisser|démonter|déclipser)\s|(?:abschrauben|abziehen|herausziehen|herausdrehen|aushängen)\.?$/iu;
+  /^(?:press|push|pull|unscrew|detach|withdraw|slide|lift|unclip|disengage|remove)\b.{2,80}\s(?:off|out of|from|apart|by unscrewing)(?!\p{L})|^(?:remove|take out|detach|unscrew|disconnect)\s(?:the\s|all\s)?[\p{L}-]+(?:\s[\p{L}-]+)?\.?$|^(?:dévisser|démonter|déclipser)\s|(?:abschrauben|abziehen|herausziehen|herausdrehen|aushängen)\.?$/iu;
 
 /** What is taken off before cleaning and is no part. */
 export const noPart =
@@ -16,9 +16,14 @@ export const noPart =
 export const leftTogether: readonly RegExp[] = [
   /^(?:leave|keep)\s(?:the\s)?(.{3,60}?)\s(?:in (?:place|position)|assembled|fitted|attached|screwed in)\.?$/i,
   /^(?:do not|never)\s(?:dismantle|disassemble|take apart|unscrew|detach)\s(?:the\s)?(.{3,60}?)\.?$/i,
+  /^(?:the\s)?(.{3,60}?)\s(?:cannot|must not|may not|should not)\sbe\s(?:dismantled|disassembled|taken apart|removed|unscrewed)\.?$/i,
   /^(?:den\s|die\s|das\s)?(.{3,60}?)\s(?:nicht (?:zerlegen|demontieren|abschrauben|lösen)|montiert lassen)\.?$/i,
   /^ne (?:pas|jamais) (?:démonter|dévisser)\s(?:le\s|la\s|les\s|l.)?(.{3,60}?)\.?$/i,
 ];
 
 export const aboutApart = /(?:dis|un)assembl|dismantl|tak(?:e|ing) apart|zerleg|demont|démont|désassembl/;
 export const aboutPreparing = /prepar|before cleaning|vorbereit|prépar/;
+
+/** Under a heading of packing: so it is packed. */
+export const putTogether =
+  /^(?:re-?)?assemble\b|(?:zusammenbauen|zusammensetzen|montieren)\b|^(?:ré?)?(?:monter|assembler)\s/i;

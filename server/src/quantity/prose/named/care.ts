@@ -12,6 +12,10 @@ const discardsFr = `(?:jeter|éliminer|remplacer|mettre au rebut|écarter|ne (?:
 /** What is seen stands in the group: as a clause of its own, or as nouns. */
 export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses' | 'words' }[] = [
   {
+    form: /^((?:damaged|scratched|bent|worn|cracked|corroded|defective|blunt|broken|dull|beschädigte|verbogene|stumpfe|korrodierte)\b.{0,60}?)\s(?:must|may|should|shall|dürfen|darf)\s(?:no longer|not|never|nicht(?: mehr)?)\s(?:be\s(?:re)?used|(?:weiter)?verwendet werden)$/i,
+    of: 'words',
+  },
+  {
     form: new RegExp(String.raw`^(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}?\b(?:if|when|once|as soon as)\s(.+)$`, 'i'),
     of: 'clauses',
   },

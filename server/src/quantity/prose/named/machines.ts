@@ -12,6 +12,7 @@ export const connectors: readonly RegExp[] = [
     String.raw`(?<!\p{L})(?:an|mit)\s(?:den\s|dem\s|die\s|das\s|der\s)?([^.;:,]{0,40}?${joined}[\p{L}]*)\s(?:[^.;:,]{0,40}?\s)?(?:anschließen|verbinden|anzuschließen)[.;]?$`,
     'iu',
   ),
+  /(?<!\p{L})auf\s(?:den\s|dem\s|die\s|das\s|der\s)?(\p{L}*(?:düse|adapter|anschluss|konnektor)[\p{L}]*)\s(?:[^.;:,]{0,40}?\s)?(?:stecken|aufstecken|setzen)[.;]?$/iu,
   /(?:raccorder|connecter|brancher|relier)\s[^.;:,]{0,60}?\s(?:au|à la|à l.|aux)\s?([^.;:,]{3,80}?)(?:\s(?:du|de la|des)\s(?:laveur|machine|panier|chariot)[^.;:,]*)?[.;,]?$/iu,
 ];
 

@@ -4,7 +4,7 @@ const device = String.raw`(?:this|the|these|your)\s(?:device|instrument|product|
 
 export const keptAway: readonly RegExp[] = [
   new RegExp(
-    String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse)\s(?:(?:${device}|it)\s)?(?:in|with))\s)(.+)$`,
+    String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse|put|lay)\s(?:(?:the\s[a-z]{3,20}|${device}|it)\s)?(?:in|into|with))\s)(.+)$`,
   ),
   /^(.+?)\s(?:must not|may not|shall not|should not|must never|are not to|is not to|cannot)\sbe\sused$/,
   /^(.+?)\s(?:is|are)\s(?:strictly\s)?(?:forbidden|prohibited|not permitted|not allowed|unsuitable|not suitable)$/,
@@ -12,6 +12,8 @@ export const keptAway: readonly RegExp[] = [
   /^(.+?)\s(?:sind|ist)\s(?:verboten|untersagt|nicht (?:zulässig|erlaubt|geeignet)|unzulässig)$/,
   /^(.+?)\s(?:dürfen|darf)\s(?:nicht|niemals)\s(?:verwendet|benutzt|eingesetzt)\swerden$/,
   /^(.+?)\s(?:nicht|niemals)\s(?:verwenden|benutzen|einsetzen)$/,
+  /^(?:verwenden sie\s)?weder\s(.+?)(?:\sverwenden)?$/,
+  /^nicht (?:in|mit) (.+?) (?:einlegen|legen|spülen|behandeln|reinigen)$/,
   /^(?:den\s)?kontakt mit\s(.+?)\svermeiden$/,
   /^(?:ne\spas\sutiliser|n.utilise[zr]?\s(?:pas|jamais)|ne\sjamais\sutiliser|éviter (?:le contact avec|l.utilisation))\s(?:d.|de\s|des\s|les\s)?(.+)$/,
   /^(?:les?\s|la\s|l.)?(.+?)\s(?:est|sont)\s(?:interdit|proscrit)e?s?$/,
