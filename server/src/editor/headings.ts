@@ -1,3 +1,4 @@
+import { columnsIn } from '../quantity/prose/column-titles.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
 
 /** Headings of the sections of an instruction, and where a line goes on in the next. */
@@ -11,7 +12,7 @@ const topics = `warning warnings caution cautions precautions limits limit limit
   allgemeines allgemeine warnhinweise warnungen hinweise einschränkungen lebensdauer gebrauchsort erstbehandlung vorbereitung zerlegung demontage
   reinigung vorreinigung spülung desinfektion trocknung kontrolle prüfung wartung pflege ölung verpackung dampfsterilisation
   abkühlung lagerung aufbereitung entsorgung transport werkstoffe anwendungsort inspektion wiederverwendung
-  avertissements limites restrictions utilisation préparation démontage nettoyage pré-nettoyage rinçage désinfection séchage
+  avertissements limites restrictions utilisation préparation démontage nettoyage lavage pré-nettoyage rinçage désinfection séchage
   généralités généralité précautions transport contrôles vérification contrôle inspection entretien lubrification emballage conditionnement stérilisation refroidissement stockage retraitement`;
 
 const besides = `and or the a of in on at by for with to before after special safety first final thermal manual manually hand
@@ -21,6 +22,7 @@ const besides = `and or the a of in on at by for with to before after special sa
   option options water place use site
   und oder der die das des am an auf im vor nach mit zur für allgemeine manuelle manuell von maschinelle maschinell ultraschall dampf
   thermische funktion funktionsprüfung schritte
+  laveur désinfecteur laveur-désinfecteur thermodésinfecteur
   et ou le la les du des au aux en de d l à sur avec avant après général générale manuel manuelle main automatique machine ultrasons vapeur
   thermique point lieu durée vie`;
 
@@ -113,7 +115,11 @@ function isTitle(lines: readonly string[], at: number): boolean {
   const below = (lines[at + 1] ?? '').trim();
   const isShort = line.split(/\s+/).length <= mostWordsOfTitle && /^\p{Lu}[\p{L}\s&'’-]+$/u.test(line);
   if (!isShort || !standsFree(lines, at) || says.test(line) || begins.test(line) || isUnfinished(line)) return false;
-  return /^[\p{Lu}\W\d]/u.test(below) && below.split(/\s+/).length >= fewestWordsBelow && !below.includes('|');
+  return (
+    /^(?:[\p{Lu}\W\d]|[a-z]\)\s)/u.test(below) &&
+    below.split(/\s+/).length >= fewestWordsBelow &&
+    (!below.includes('|') || columnsIn(below) !== undefined)
+  );
 }
 
 const numbered = /^\s*(\d{1,2}(?:\.\d{1,2}){0,3})[.)]?\s+\p{Lu}/u;

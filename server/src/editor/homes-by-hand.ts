@@ -136,6 +136,16 @@ export const byHand: readonly Group[] = [
     fields: [
       { field: 'ph', dimension: 'ph', near: ['ph'] },
       { field: 'dose', dimension: 'dose', near: [] },
+    ],
+  },
+  // The temperature of what something soaks in is that of the step.
+  {
+    path: 'manual.detergent',
+    stages: ['manual'],
+    words: ['by hand', 'von hand', 'à la main'],
+    unlessStage: ['ultrasonic', 'soak', 'immersion'],
+    unlessSaid: laidInto,
+    fields: [
       {
         field: 'temp',
         dimension: 'temperature',

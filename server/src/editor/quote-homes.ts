@@ -36,7 +36,18 @@ const device: readonly Group[] = [
     path: 'limits',
     stages: [],
     words: [
-      ...['limit', 'reus', 'reprocess', 'processing cycles', 'uses', 'exceed', 'service life', 'lifetime', 'withstand'],
+      ...[
+        'limit',
+        'reus',
+        'reprocess',
+        'processing cycles',
+        'uses',
+        'exceed',
+        'service life',
+        'useful life',
+        'lifetime',
+        'withstand',
+      ],
       ...[
         'lebensdauer',
         'aufbereit',
@@ -70,7 +81,15 @@ const device: readonly Group[] = [
     words: [
       ...['after use', 'after surgery', 'after the procedure', 'after the operation', 'after each use', 'point of use'],
       ...['until cleaning', 'time to cleaning', 'bis zur reinigung', 'jusqu’au nettoyage', "jusqu'au nettoyage"],
-      ...['directly after', 'immediately after', 'within', 'between use', 'theatre', 'operating room'],
+      ...[
+        'directly after',
+        'immediately after',
+        'within',
+        'between use',
+        'theatre',
+        'operating room',
+        'bloc opératoire',
+      ],
       ...['gebrauch', 'nach der anwendung', 'nach dem eingriff', 'nach der operation', 'anwendungsort'],
       ...['après utilisation', 'après l’utilisation', "après l'utilisation", 'après usage'],
       ...['après l’intervention', "après l'intervention", 'lieu d’utilisation', "lieu d'utilisation"],

@@ -1,4 +1,4 @@
-import { arriving, beforeFirstUse, excessRemoved, madeReady } from '../quantity/prose/named/acts.ts';
+import { arriving, beforeFirstUse, containers, excessRemoved, madeReady } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { asValue } from './bare.ts';
@@ -110,10 +110,7 @@ function arrives({ quote }: QuoteReading, src: string): readonly NewField[] {
 }
 
 function carried({ quote }: QuoteReading, src: string): readonly NewField[] {
-  const [, container] =
-    /\btransport(?:ed)?\b[^.;:]{0,60}?\bin\s(?:an?\s)?((?:[\p{L}-]+,?\s(?:and\s)?){0,4}(?:container|box|bin))\b/iu.exec(
-      quote,
-    ) ?? [];
+  const container = firstOf(containers, quote);
   return container === undefined
     ? []
     : [

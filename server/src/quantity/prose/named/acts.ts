@@ -76,3 +76,10 @@ export const alwaysByHand =
 /** Only metals of one kind together. */
 export const otherMetals =
   /\b(?:mix(?:ed)?|together|contact|alongside|process(?:ed)?|load(?:ed)?|with)\b.{0,40}\b(?:other|different|dissimilar|unlike)\s+(?:kinds of\s)?metals?\b|(?:andere[nrm]?|verschiedene[nrm]?|unterschiedliche[nrm]?) metalle?n?|(?:autres|différents) métaux/i;
+
+/** In what it travels; the group is that container. */
+export const containers: readonly RegExp[] = [
+  /\btransport(?:ed)?\b[^.;:]{0,60}?\bin\s(?:an?\s)?((?:[\p{L}-]+,?\s(?:and\s)?){0,4}(?:container|box|bin))\b/iu,
+  /(?<!\p{L})in\s(?:einem\s|einer\s|eine\s)?([^.;:,]{0,40}?(?:behälter|container|box))\s[^.;:]{0,30}transportier/iu,
+  /(?<!\p{L})transporter\s[^.;:]{0,40}?dans\s(?:un\s|une\s)?((?:conteneur|boîte|bac|récipient)[^.;:,]{0,40}?)[.;]?$/iu,
+];

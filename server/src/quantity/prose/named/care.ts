@@ -16,6 +16,10 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
     of: 'words',
   },
   {
+    form: /^(?:remove|take|withdraw)\s[^,;:]{0,40}?\bwith\s(.{3,80}?)\s(?:from|out of)\s(?:use|service)$/i,
+    of: 'words',
+  },
+  {
     form: new RegExp(String.raw`^(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}?\b(?:if|when|once|as soon as)\s(.+)$`, 'i'),
     of: 'clauses',
   },
@@ -42,7 +46,7 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
 
 const asRepair = new RegExp(`${repairs}|zur reparatur|en réparation`, 'i');
 const asDiscarded = new RegExp(
-  `${discards}|aussonder|auszusonder|ausgesonder|aussortier|entsorg|ersetz|austausch|jeter|éliminer|remplacer|rebut`,
+  `${discards}|(?:from|out of) (?:use|service)|aussonder|auszusonder|ausgesonder|aussortier|entsorg|ersetz|austausch|jeter|éliminer|remplacer|rebut`,
   'i',
 );
 

@@ -4,7 +4,7 @@ import type { Named } from './named.ts';
 export const packagings: Named = [
   [
     'double-wrap',
-    /double[\s-](?:\p{L}{2,12}[\s-])?wrap|(?:two|2|double) (?:layers?|sheets?) of (?:[\p{L}\d-]+\s){0,3}(?:wrap|non-?woven|crepe|fleece)|wrap(?:ped)? (?:in (?:two|2) layers|twice)|doubly wrapped|(?:zwei|2|doppelte?n?) lagen? (?:\p{L}{2,20}\s)?\p{L}*(?:vlies|papier)|doppelt (?:eingeschlagen|verpackt|in \p{L}*vlies)|double emballage|deux (?:couches|feuilles) de non[- ]tissé/u,
+    /double[\s-](?:\p{L}{2,16}[\s-])?wrap|(?:two|2|double) (?:layers?|sheets?) of (?:[\p{L}\d-]+\s){0,3}(?:wrap|non-?woven|crepe|fleece)|wrap(?:ped)? (?:in (?:two|2) layers|twice)|doubly wrapped|(?:zwei|2|doppelte?n?) lagen? (?:\p{L}{2,20}\s)?\p{L}*(?:vlies|papier)|doppelt (?:eingeschlagen|verpackt|in \p{L}*vlies)|double emballage|deux (?:couches|feuilles) de non[- ]tissé/u,
   ],
   [
     'rigid-container',

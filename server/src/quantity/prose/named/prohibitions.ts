@@ -7,6 +7,7 @@ export const keptAway: readonly RegExp[] = [
     String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse|put|lay)\s(?:(?:the\s[a-z]{3,20}|${device}|it)\s)?(?:in|into|with))\s)(.+)$`,
   ),
   /^(.+?)\s(?:must not|may not|shall not|should not|must never|are not to|is not to|cannot)\sbe\sused$/,
+  /^(?:contact with|exposure to|(?:the )?use of)\s(.+?)\s(?:must|should|is to|are to|has to)\sbe\savoided$/,
   /^(.+?)\s(?:is|are)\s(?:strictly\s)?(?:forbidden|prohibited|not permitted|not allowed|unsuitable|not suitable)$/,
   /^(?:bitte\s)?(?:keine[nr]?)\s(.+?)\s(?:verwenden|benutzen|einsetzen)$/,
   /^(.+?)\s(?:sind|ist)\s(?:verboten|untersagt|nicht (?:zulässig|erlaubt|geeignet)|unzulässig)$/,
