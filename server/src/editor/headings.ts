@@ -64,7 +64,7 @@ function wordsOf(text: string): readonly string[] {
   return text
     .toLowerCase()
     .replace(/point of use|after use/, 'point-of-use')
-    .split(/[\s,/&()–—'’]+/)
+    .split(/[\s,:/&()–—'’]+/)
     .filter((word) => word !== '' && word !== '-');
 }
 
@@ -113,7 +113,8 @@ const says =
 function isTitle(lines: readonly string[], at: number): boolean {
   const line = withoutNumber(lines[at] ?? '');
   const below = (lines[at + 1] ?? '').trim();
-  const isShort = line.split(/\s+/).length <= mostWordsOfTitle && /^\p{Lu}[\p{L}\s&'’-]+$/u.test(line);
+  const isShort =
+    line.split(/\s+/).length <= mostWordsOfTitle && /^\p{Lu}[\p{L}\s&'’-]+(?::\s[\p{L}\s&'’-]+)?$/u.test(line);
   if (!isShort || !standsFree(lines, at) || says.test(line) || begins.test(line) || isUnfinished(line)) return false;
   return (
     /^(?:[\p{Lu}\W\d]|[a-z]\)\s)/u.test(below) &&

@@ -12,6 +12,8 @@ const tooHot = [
   'heat above',
   'temperatures above',
   'heated above',
+  'tolerates temperatures',
+  'withstands temperatures',
   'heating above',
   'hotter than',
   'überschreit',

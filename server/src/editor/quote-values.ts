@@ -177,7 +177,7 @@ const suspected = /suspect|verdacht|suspic|soupçon/i;
 /** `For immediate use only: 132 °C, 4 minutes`: a cycle for this patient, now. A sentence that forbids something says no such thing. */
 function isImmediate({ quote, stages, negations }: QuoteReading, section: Section | undefined): boolean {
   const isOnlyAbove = section?.stages.includes('iuss') === true && !/terminal|wrapped|stored/.test(section.text);
-  const isForbidding = negations.some(({ span }) => !/^\s(?:applicable|zutreffend)/i.test(quote.slice(span.end)));
+  const isForbidding = negations.some(({ span }) => !/^\s(?:applicable|zutreffend|dry)/i.test(quote.slice(span.end)));
   return !isForbidding && (isOnlyAbove || stages.some(({ stage }) => stage === 'iuss'));
 }
 

@@ -87,9 +87,17 @@ function isOfNext(behind: string): boolean {
   return bound !== '' && nouns.some(([, , words]) => words.test(next.slice(bound.length)));
 }
 
-/** The bound that a line above a table gives all of it: it begins or ends with the word, as in `Minimum parameters`. */
+const boundOfParameters = new RegExp(
+  String.raw`(?<!\p{L})(?:(${least})|(${most}))\s(?:\p{L}+\s)?(?:parameters?|values?|conditions?|parameter|werte|paramètres)`,
+  'u',
+);
+
+/** The bound that a line above a table gives all of it: it begins or ends with the word, or says `minimum cycle parameters`. */
 export function captionBound(caption: string): Column['bound'] {
-  const found = boundBefore.exec(caption) ?? new RegExp(`${boundBehind.source.slice(1)}$`, 'u').exec(caption);
+  const found =
+    boundOfParameters.exec(caption) ??
+    boundBefore.exec(caption) ??
+    new RegExp(`${boundBehind.source.slice(1)}$`, 'u').exec(caption);
   const [whole, low] = found ?? [];
   return whole === undefined ? undefined : low === undefined ? 'at_most' : 'at_least';
 }

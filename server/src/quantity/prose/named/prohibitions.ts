@@ -28,7 +28,8 @@ export const beginnings =
 export const idle = new RegExp(
   String.raw`\s(?:(?:on|for|with|to clean)\s(?:${device})|for\s(?:cleaning|reprocessing|disinfection|pre-?treatment)|at any (?:step|time|stage)|during (?:reprocessing|cleaning|any step)|to keep (?:it|${device}) (?:moist|wet))$`,
 );
-export const why = /,?\s(?:as|because|since|da|weil|car)\s(?:they|it|this|these|sie|es|ils?|elles?)\s.+$/;
+export const why =
+  /,\s(?:which|die|der|qui)\s.+$|,?\s(?:as|because|since|da|weil|car)\s(?:they|it|this|these|sie|es|ils?|elles?)\s.+$/;
 
 export const narrows =
   /(?<!\p{L})(?:on|for|in|if|when|unless|while|during|before|after|above|below|with|without|more|longer|than|to|near|that|which|except|auf|bei|wenn|vor|nach|ohne|mit|sur|pour|si|avant|après|sans|dans)(?!\p{L})/u;
