@@ -90,8 +90,8 @@ function dimensionOfText(text: string): Dimension {
 }
 
 function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
-  const record: Record<string, unknown> =
-    shape.dimension === undefined ? { node: 'record', at } : { node: 'record', at, dimension: shape.dimension };
+  const record = emptyRecord(shape, at) as unknown as Record<string, unknown>;
+  if (shape.dimension !== undefined) record.dimension = shape.dimension;
   let unread: string[] | undefined;
   for (const { key, value } of tree.entries) {
     const field = shape.fields.get(key.text);
@@ -103,6 +103,28 @@ function lowerRecord(tree: MapTree, shape: RecordShape, at: Place): Rec {
   const lowered = record as unknown as Rec;
   return unread === undefined ? lowered : { ...lowered, unread };
 }
+
+/**
+ * Records of one shape are made by one class: the engine then gives each room for its fields within the object itself, and does not take
+ * one with many fields for a dictionary.
+ */
+function emptyRecord(shape: RecordShape, at: Place): Rec {
+  let made = classes.get(shape);
+  if (made === undefined) {
+    made = class implements Rec {
+      readonly node = 'record';
+      readonly at: Place;
+
+      constructor(place: Place) {
+        this.at = place;
+      }
+    };
+    classes.set(shape, made);
+  }
+  return new made(at);
+}
+
+const classes = new WeakMap<RecordShape, new (at: Place) => Rec>();
 
 function lowerList(tree: ListTree, item: Shape, at: Place): List<Node> {
   const items: Node[] = [];
