@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cli, folderWith, libraryText } from '../support/cli.ts';
@@ -37,6 +37,22 @@ describe('sheet export and import', () => {
     expect(shown.out).toContain('1 cell differs');
     expect(shown.out).toContain('devices.csv, row 2, "Name" (007): "Scissors" becomes "Shears"');
     expect((await run(cwd, 'import', 'none')).err).toBe('traywright: the folder "none" holds no CSV files.\n');
+  });
+
+  it('completes an export that was interrupted, and writes over nothing else', async () => {
+    const cwd = folderWith(files);
+    await run(cwd, 'export', '--out', 't');
+    const [sets, contents] = [join(cwd, 't/sets.csv'), join(cwd, 't/set-contents.csv')];
+    const text = readFileSync(contents, 'utf8');
+    rmSync(contents);
+    expect(await run(cwd, 'export', '--out', 't')).toMatchObject({ code: 0, err: '' });
+    expect(readFileSync(contents, 'utf8')).toBe(text);
+    writeFileSync(sets, 'mine');
+    expect(await run(cwd, 'export', '--out', 't')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('exists already'),
+    });
+    expect(readFileSync(sets, 'utf8')).toBe('mine');
   });
 
   it('shows what an edited cell changes, and writes only when told to', async () => {

@@ -2,6 +2,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { printable } from '../base/printable.ts';
 import { writeNew } from '../host/new-file.ts';
 import { outputFolder } from '../host/output-folder.ts';
+import { holdsAlready } from '../host/read-text.ts';
 import { loadWorkbookPart } from '../host/workbook-part.ts';
 import { counted } from '../report/words.ts';
 import { csvOf } from '../sheet/csv.ts';
@@ -45,7 +46,10 @@ function writeCsvFiles(given: Arguments, tables: readonly SheetTable[], target: 
   if ('why' in folder) return folder.why;
   const separator = given.values.get('separator') === 'semicolon' ? ';' : ',';
   for (const table of tables) {
-    const written = writeNew(join(folder.root), `${table.spec.name}.csv`, csvOf(cellsOf(table), separator));
+    const [name, text] = [`${table.spec.name}.csv`, csvOf(cellsOf(table), separator)];
+    // An export that was interrupted is completed by the same command.
+    if (holdsAlready(join(folder.root, name), text)) continue;
+    const written = writeNew(folder.root, name, text);
     if ('why' in written) return written.why;
   }
   return undefined;

@@ -3,9 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import { baselineFileName } from '../check/baseline.ts';
 import { type Written, writeAtomically } from './atomic-write.ts';
 import { isNearRuleFileName, isRuleFileName } from './library-paths.ts';
-import { readBytes } from './read-text.ts';
-
-const longestReport = 512_000_000;
+import { holdsAlready } from './read-text.ts';
 
 /** Writes a report to a file at an absolute path, whole or not at all. Never over a rule file or a baseline; the folder has to be there. */
 export function writeOutputFile(path: string, text: string): Written {
@@ -17,13 +15,8 @@ export function writeOutputFile(path: string, text: string): Written {
     const folder = realpathSync.native(dirname(path));
     const target = join(folder, name);
     // The same again is not written: what watches the folder would be called for nothing.
-    return holds(target, text) ? { written: target } : writeAtomically(folder, name, text);
+    return holdsAlready(target, text) ? { written: target } : writeAtomically(folder, name, text);
   } catch {
     return { why: `"${name}" was not written: there is no folder "${dirname(path)}".` };
   }
-}
-
-function holds(path: string, text: string): boolean {
-  const old = readBytes(path, longestReport);
-  return 'bytes' in old && Buffer.from(text, 'utf8').equals(old.bytes);
 }

@@ -87,3 +87,11 @@ function refusalOf(thrown: unknown): 'not-ordinary' | 'unreadable' | 'gone' {
   if (code === 'ENOENT') return 'gone';
   return code === 'ELOOP' || code === 'EMLINK' || code === 'ENXIO' ? 'not-ordinary' : 'unreadable';
 }
+
+const longestWritten = 512_000_000;
+
+/** True for an ordinary file that holds exactly this. */
+export function holdsAlready(path: string, text: string | Uint8Array): boolean {
+  const old = readBytes(path, longestWritten);
+  return 'bytes' in old && Buffer.from(text).equals(old.bytes);
+}
