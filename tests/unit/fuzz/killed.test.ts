@@ -74,16 +74,49 @@ function run(words: readonly string[], cwd: string): void {
   expect(status, stderr).toBeLessThan(3);
 }
 
-/** Runs it and ends it by force after a part of the time that it took undisturbed. */
-async function killed(words: readonly string[], cwd: string, after: number): Promise<void> {
-  const child = spawn(process.execPath, [built.cli, ...words], { cwd, stdio: 'ignore' });
+const counting = ['--require', join(root, 'tests/support/dies-writing.cjs')];
+
+/** By how many steps it writes what it writes. */
+function stepsOf(words: readonly string[], cwd: string): number {
+  const file = join(folderWith({}), 'steps');
+  const env = { ...process.env, STEPS_FILE: file };
+  spawnSync(process.execPath, [...counting, built.cli, ...words], { cwd, env, stdio: 'ignore' });
+  return Number(readFileSync(file, 'utf8'));
+}
+
+/** When a command is ended: after so many milliseconds, or at one of the steps by which it writes. */
+type Moment = { readonly after: number } | { readonly step: number };
+
+/** Runs it and ends it by force. */
+async function killed(words: readonly string[], cwd: string, moment: Moment): Promise<void> {
+  const env = { ...process.env, ...('step' in moment && { DIES_AT: String(moment.step) }) };
+  const child = spawn(process.execPath, [...counting, built.cli, ...words], { cwd, env, stdio: 'ignore' });
   const ended = new Promise((resolve) => child.once('exit', resolve));
-  await pause(after);
-  child.kill('SIGKILL');
+  if ('after' in moment) {
+    await pause(moment.after);
+    child.kill('SIGKILL');
+  }
   await ended;
 }
 
-const unfinished = /\.[0-9a-f-]{36}\.tmp$/;
+/**
+ * By the clock and by what is written in turn: all that a command writes it writes within a few milliseconds, which a clock seldom meets.
+ * Each as likely as the next: doubles by chance are nearly all next to 0.
+ */
+function momentsIn(milliseconds: number, steps: number): fc.Arbitrary<Moment> {
+  const times = fc.integer({ min: 0, max: 10_000 }).map((one) => ({ after: (1.1 * milliseconds * one) / 10_000 }));
+  return fc.noBias(
+    fc.oneof(
+      times,
+      fc.integer({ min: 1, max: steps }).map((step) => ({ step })),
+    ),
+  );
+}
+
+const unfinished = /\.[0-9a-f-]{16,36}\.tmp$/;
+
+/** Of each command: a command writes in some dozens of steps, so that more of them meet the same again. */
+const mostTrials = 30;
 
 /** Every file below the folder, by its path, but for what has no name of its own yet. */
 function filesBelow(folder: string): ReadonlyMap<string, Buffer> {
@@ -107,6 +140,19 @@ function expectWhole(folder: string, before: ReadonlyMap<string, Buffer>, after:
   for (const path of before.keys()) expect(now.has(path), `${path} is gone`).toBe(true);
 }
 
+/** How far the command had come. */
+function stateOf(folder: string, before: ReadonlyMap<string, Buffer>, after: ReadonlyMap<string, Buffer>): string {
+  if (readdirSync(folder, { recursive: true, encoding: 'utf8' }).some((name) => unfinished.test(name)))
+    return 'with one unfinished';
+  const now = filesBelow(folder);
+  if (isSame(now, before)) return 'as before';
+  return isSame(now, after) ? 'as after' : 'in between';
+}
+
+function isSame(some: ReadonlyMap<string, Buffer>, others: ReadonlyMap<string, Buffer>): boolean {
+  return some.size === others.size && [...some].every(([path, bytes]) => others.get(path)?.equals(bytes) === true);
+}
+
 describe('[R13] a command that is ended by force at any moment', () => {
   it.each(writers.map((writer) => [writer.name, writer] as const))(
     '%s: every file is the old one or the new one, and the next run is as if nothing had been',
@@ -122,19 +168,26 @@ describe('[R13] a command that is ended by force at any moment', () => {
       expect(changed).not.toEqual([]);
       for (const [path] of changed.filter(([name]) => name.startsWith('library/')))
         expect(writer.changes?.(path.slice('library/'.length)), path).toBe(true);
-      // Near the end something is written, so most moments are there.
-      const moments = fc.double({ min: 0, max: 1, noNaN: true }).map((part) => took * part ** 0.2);
+      placeAnew(writer, folder);
+      const moments = momentsIn(took, stepsOf(writer.words, join(folder, 'library')));
+      const left: string[] = [];
       await fc.assert(
         fc.asyncProperty(moments, async (moment) => {
           placeAnew(writer, folder);
           await killed(writer.words, join(folder, 'library'), moment);
+          const state = stateOf(folder, before, after);
+          left.push(state);
           expectWhole(folder, before, after);
+          // From the same files as the first time the next run is the first one again.
+          if (state === 'as before') return;
           run(writer.words, join(folder, 'library'));
           expectWhole(folder, new Map(), after);
           expect([...filesBelow(folder).keys()]).toEqual([...after.keys()]);
         }),
-        { numRuns: runs(2), endOnFailure: true },
+        { numRuns: Math.min(mostTrials, runs(2)), endOnFailure: true },
       );
+      const counts = [...new Set(left)].sort().map((state) => `${state} ${left.filter((one) => one === state).length}`);
+      process.stdout.write(`${writer.name}, ended by force: files ${counts.join(', ')}\n`);
     },
     3_600_000,
   );
