@@ -5,9 +5,11 @@ import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { compareEntities } from '../../../server/src/revision/compare.ts';
+import { generateLibrary } from '../../bench/generate-library.ts';
+import { templatesOf } from '../../bench/templates.ts';
 import { cut, cutText, engineOf, everything, faultsOfOurs } from '../../support/fuzz.ts';
 import { readSample } from '../../support/samples.ts';
-import { runs } from './runs.ts';
+import { branch, runs } from './runs.ts';
 
 const sample = [...readSample('lanternfield')];
 const some = fc.nat(sample.length - 1);
@@ -54,20 +56,19 @@ describe('whatever is written', () => {
   }, 3_600_000);
 });
 
-/** A thousand in the long trial. */
-const mostFiles = Math.min(1000, runs(200));
-
 describe('[R09] a branch switch', () => {
-  it('hundreds of files that change at once, and change back, leave what was there', () => {
-    const texts = new Map(sample);
-    for (let copy = 0; texts.size < mostFiles; copy++)
-      for (const [file, text] of sample)
-        texts.set(fileId(`copy${copy}/${file}`), text.replace(/^id: (.*)$/m, `id: $1-c${copy}`));
+  it('files that change at once, go, and come back leave nothing behind and what was there', () => {
+    const generated = generateLibrary(templatesOf(readSample('lanternfield-corrected')), branch.files);
+    const texts = new Map([...generated].map(([path, text]) => [fileId(path), text] as const));
     const engine = engineOf(texts);
     const before = everything(engine);
-    for (const [file, text] of texts) engine.set(file, text.replace(/\d+ min/g, '1 min'));
+    const others = new Map([...texts].filter((_, index) => index % branch.everyOther === 0));
+    for (const [file, text] of others) engine.set(file, text.replace(/\d+ min/g, '1 min'));
     expect(faultsOfOurs(engine)).toEqual([]);
-    for (const [file, text] of texts) engine.set(file, text);
+    for (const file of others.keys()) engine.delete(file);
+    const rest = new Map([...texts].filter(([file]) => !others.has(file)));
+    expect(everything(engine)).toEqual(everything(engineOf(rest)));
+    for (const [file, text] of others) engine.set(file, text);
     expect(everything(engine)).toEqual(before);
   }, 3_600_000);
 });

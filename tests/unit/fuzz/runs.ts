@@ -4,6 +4,9 @@ export function runs(quick: number): number {
   return Math.round(quick * (Number.isFinite(times) && times > 0 ? times : 1));
 }
 
+/** A branch switch: so many files, of which each so-and-so-many-th changes. In the long trial a thousand of ten thousand. */
+export const branch = { files: Math.min(10_000, runs(200)), everyOther: runs(200) < 2_000 ? 2 : 10 };
+
 /** The share of the trials that succeed, so that a trial which never does what it is there for is seen. */
 export function shareOf(trials: number, succeeds: () => boolean): number {
   let succeeded = 0;

@@ -12,10 +12,13 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { generateLibrary } from '../../bench/generate-library.ts';
 import { Seeded } from '../../bench/seeded.ts';
+import { templatesOf } from '../../bench/templates.ts';
 import { Built, root } from '../../support/built.ts';
+import { readSample } from '../../support/samples.ts';
 import { type DiskEvent, ServedLibrary } from '../../support/served-library.ts';
-import { runs } from './runs.ts';
+import { branch, runs } from './runs.ts';
 
 const sample = join(root, 'samples/lanternfield');
 let built: Built;
@@ -140,36 +143,45 @@ describe('two hundred edits a second', () => {
 });
 
 describe('a branch switch', () => {
-  /** A thousand in the long trial. */
-  const mostFiles = Math.min(1000, runs(200));
-
-  it('files that change, come and go by the hundred while somebody types, and back again, leave what was there', async () => {
-    for (let copy = 0; rulePaths().length < mostFiles; copy++) {
-      for (const path of rulePaths().filter((one) => !one.startsWith('copy') && one !== 'library.ifu.yaml')) {
-        const at = join(folder, `copy${copy}`, path);
-        mkdirSync(dirname(at), { recursive: true });
-        writeFileSync(at, textOf(path).replace(/^id: (.*)$/m, `id: $1-c${copy}`));
-      }
-    }
+  it('[R09] files that change, come and go by the hundred while somebody types, and back again, leave what was there', async () => {
+    placeLibrary(branch.files);
     const desk = new Desk(await served());
-    const open = rulePaths().filter((_, index) => index % 40 === 3);
+    const paths = rulePaths().filter((path) => path !== 'library.ifu.yaml');
+    const open = paths.filter((_, index) => index % Math.floor(branch.files / 5) === 3);
     await desk.open(open);
     const before = await desk.server.everything();
-    const texts = new Map(rulePaths().map((path) => [path, textOf(path)]));
-    await desk.server.onDisk(switched([...texts.keys()].slice(1)));
-    for (let key = 0; key < 20; key++) await desk.type(seeded.pick(open));
-    await saysWhatANewOneSays(desk);
-    const now = new Set(rulePaths());
-    for (const [path, text] of texts) writeFileSync(join(folder, path), text);
-    const extra = rulePaths().filter((path) => !texts.has(path));
-    for (const path of extra) rmSync(join(folder, path));
-    await desk.server.onDisk([
-      ...[...texts.keys()].map((path): DiskEvent => ({ path, type: now.has(path) ? 2 : 1 })),
-      ...extra.map((path): DiskEvent => ({ path, type: 3 })),
-    ]);
-    for (const path of open) await desk.putBack(path);
-    expect(await desk.server.everything()).toEqual(before);
+    const thereAndBack = async (there: () => Promise<void>) => {
+      const others = paths.filter((_, index) => index % branch.everyOther === 0);
+      const texts = new Map(others.map((path) => [path, textOf(path)]));
+      const events = switched(others);
+      await desk.server.onDisk(events);
+      for (let key = 0; key < 20; key++) await desk.type(seeded.pick(open));
+      await there();
+      for (const [path, text] of texts) writeFileSync(join(folder, path), text);
+      for (const { path, type } of events) if (type === 1) rmSync(join(folder, path));
+      await desk.server.onDisk(events.map(({ path, type }): DiskEvent => ({ path, type: backwards[type] })));
+      for (const path of open) await desk.putBack(path);
+      expect(await desk.server.everything()).toEqual(before);
+      return { events: events.length, heap: await desk.server.heap() };
+    };
+    const first = await thereAndBack(() => saysWhatANewOneSays(desk));
+    const second = await thereAndBack(async () => void (await desk.server.everything()));
+    process.stdout.write(
+      `${first.events} changes in ${branch.files} files, twice there and back: live objects ${first.heap}, ${second.heap} bytes\n`,
+    );
+    expect(second.heap / first.heap).toBeLessThan(1.1);
   }, 3_600_000);
+
+  /** What came goes, what went comes. */
+  const backwards = { 1: 3, 2: 2, 3: 1 } as const;
+
+  function placeLibrary(files: number): void {
+    for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
+    for (const [path, text] of generateLibrary(templatesOf(readSample('lanternfield-corrected')), files)) {
+      mkdirSync(dirname(join(folder, path)), { recursive: true });
+      writeFileSync(join(folder, path), text);
+    }
+  }
 
   /** Every third file goes, every third is another, and beside it one comes. */
   function switched(paths: readonly string[]): readonly DiskEvent[] {
