@@ -20,6 +20,8 @@ export interface Surroundings {
   readonly workbookPart?: string;
   /** The program that further threads run. */
   readonly helper?: string;
+  /** The most that each of them may have in memory, in megabytes. */
+  readonly helperMemory?: number;
   /** The name of the program's build, for results that are kept. */
   readonly build?: string;
   readonly today?: string;
@@ -28,7 +30,17 @@ export interface Surroundings {
 /** Runs one command line in this process. */
 export async function cli(
   words: readonly string[],
-  { cwd, env = {}, terminal = 'pipe', pdfReader, workbookPart, helper, build, today = '2025-03-03' }: Surroundings,
+  {
+    cwd,
+    env = {},
+    terminal = 'pipe',
+    pdfReader,
+    workbookPart,
+    helper,
+    helperMemory,
+    build,
+    today = '2025-03-03',
+  }: Surroundings,
 ): Promise<Outcome> {
   let out = '';
   let err = '';
@@ -54,6 +66,7 @@ export async function cli(
     ...(build !== undefined && { build }),
     ...(pdfReader !== undefined && { pdfReader }),
     ...(helper !== undefined && { helper }),
+    ...(helperMemory !== undefined && { helperMemory }),
     ...(workbookPart !== undefined && { workbookPart }),
   };
   const code = await run(words, io);

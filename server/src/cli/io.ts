@@ -27,6 +27,8 @@ export interface CommandIo {
   readonly results?: string | undefined;
   /** The program itself, an absolute path, to be run by further threads. Without it, one thread does everything. */
   readonly helper?: string;
+  /** The most that each further thread may have in memory, in megabytes; as much as it needs unless given. */
+  readonly helperMemory?: number;
   /** The part that knows workbooks, an absolute path. Without one, tables are read and written as CSV only. */
   readonly workbookPart?: string;
 }

@@ -8,9 +8,10 @@ export class HelperThread {
   readonly #thread: Worker;
   readonly #answer: Promise<Answer>;
 
-  /** `program`: an absolute path. `words`: what it is started with. */
-  constructor(program: string, words: readonly string[]) {
-    const thread = new Worker(program, { env: {}, argv: [...words], execArgv: [] });
+  /** `program`: an absolute path. `words`: what it is started with. `megabytes`: the most that it may have in memory, where that is limited. */
+  constructor(program: string, words: readonly string[], megabytes?: number) {
+    const resourceLimits = megabytes === undefined ? {} : { maxOldGenerationSizeMb: megabytes };
+    const thread = new Worker(program, { env: {}, argv: [...words], execArgv: [], resourceLimits });
     // Whoever waits for the answer holds the program open, not the thread.
     thread.unref();
     this.#thread = thread;

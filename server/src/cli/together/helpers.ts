@@ -23,13 +23,15 @@ const usualWorkers = 2;
 
 /** Undefined where one thread does everything. */
 export function helpersFor(
-  { helper }: CommandIo,
+  { helper, helperMemory }: CommandIo,
   { values }: Arguments,
   begun: BegunLibrary,
   keeps: Task['keeps'],
 ): Helpers | undefined {
   const workers = workersFor(values.get('workers'), begun.files.length);
-  return helper === undefined || workers < 2 ? undefined : new Helpers(helper, workers, begun, keeps);
+  return helper === undefined || workers < 2
+    ? undefined
+    : new Helpers({ program: helper, workers, memory: helperMemory }, begun, keeps);
 }
 
 /** How many threads judge, the first one counted: as many as were asked for, whatever the size of the library. */
@@ -39,6 +41,14 @@ function workersFor(asked: string | undefined, files: number): number {
 }
 
 const batchLength = 256;
+
+interface Threads {
+  readonly program: string;
+  /** The first one counted. */
+  readonly workers: number;
+  /** In megabytes, for each but the first. */
+  readonly memory: number | undefined;
+}
 
 /** The threads that judge a library beside this one. Whatever one of them leaves undone, this one does when it is asked for it. */
 export class Helpers implements Elsewhere {
@@ -50,12 +60,12 @@ export class Helpers implements Elsewhere {
   readonly #judged = new Map<FileId, { readonly share: JudgedShare; readonly row: number }>();
   readonly #answers: KnownAnswers[] = [];
 
-  constructor(program: string, workers: number, { found, files, engine }: BegunLibrary, keeps: Task['keeps']) {
+  constructor({ program, workers, memory }: Threads, { found, files, engine }: BegunLibrary, keeps: Task['keeps']) {
     this.#files = files.map(({ file }) => file);
     const places = files.flatMap(({ path }, at) => (found.only.length === 0 || isBelow(path, found.only) ? [at] : []));
     this.#asked = Uint32Array.from(places);
     this.#shares = Shares.of(piecesOf(places.length), workers);
-    this.#threads = Array.from({ length: workers - 1 }, () => new HelperThread(program, ['check', helperWord]));
+    this.#threads = Array.from({ length: workers - 1 }, () => new HelperThread(program, ['check', helperWord], memory));
     const task = { today: engine.view().today, files: files.length, asked: this.#asked, shares: this.#shares, keeps };
     for (const [at, thread] of this.#threads.entries())
       tell(thread, { say: 'begin', task: { ...task, worker: at + 1 } });
