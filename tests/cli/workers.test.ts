@@ -161,26 +161,19 @@ parentPort.on('message', ({ say, task }) => { if (say === 'begin') { ${rest} } }
     60_000,
   );
 
-  it.each([
-    ['at its beginning', 12, () => folderWith(Object.fromEntries(readSample('lanternfield')))],
-    ['somewhere on its way', 28, severalDepartments],
-  ])(
-    'for want of memory, %s, costs nothing but time, and what is kept is the same',
-    async (_, helperMemory, library) => {
-      const cwd = library();
-      const kept = async (words: readonly string[], around: Partial<Surroundings>) => {
-        const results = join(folderWith({}), 'results');
-        const outcome = await cli([...json, '--cache', results, ...words], { cwd, build: 'one', ...around });
-        const bytes = readdirSync(results).map((name) => readFileSync(join(results, name)).toString('base64'));
-        return { outcome, bytes };
-      };
-      const alone = await kept(['--workers', '1'], {});
-      const together = await kept(['--workers', '2'], { helper: built.cli, helperMemory });
-      expect(together.outcome.err).toMatch(/ended early \(.*memory limit.*\); the first did its work as well\.\n$/);
-      expect({ ...together, outcome: { ...together.outcome, err: '' } }).toEqual(alone);
-    },
-    240_000,
-  );
+  it('for want of memory costs nothing but time, and what is kept is the same', async () => {
+    const cwd = severalDepartments();
+    const kept = async (words: readonly string[], around: Partial<Surroundings>) => {
+      const results = join(folderWith({}), 'results');
+      const outcome = await cli([...json, '--cache', results, ...words], { cwd, build: 'one', ...around });
+      const bytes = readdirSync(results).map((name) => readFileSync(join(results, name)).toString('base64'));
+      return { outcome, bytes };
+    };
+    const alone = await kept(['--workers', '1'], {});
+    const together = await kept(['--workers', '2'], { helper: built.cli, helperMemory: 20 });
+    expect(together.outcome.err).toMatch(/ended early \(.*memory limit.*\); the first did its work as well\.\n$/);
+    expect({ ...together, outcome: { ...together.outcome, err: '' } }).toEqual(alone);
+  }, 240_000);
 
   it('is told of where its program is not there', async () => {
     const cwd = folderWith(Object.fromEntries(readSample('lanternfield')));
