@@ -175,9 +175,10 @@ async function showEnd(editor: TextEditor, { counts, words, next, version }: Ser
     void window.showInformationMessage(`Traywright: ${words}`);
     return;
   }
-  const [label = '', ...more] = inLines(counts, mostInLine);
+  const [label = '', detail = 'Close this list', ...more] = inLines(counts, mostInLine);
   const items: readonly PieceItem[] = [
-    { label, detail: [...more, 'Close this list'].join(' · ') },
+    { label, detail },
+    ...more.map((line) => ({ label: line })),
     ...next.map((piece) => ({ label: piece.label, detail: piece.detail, piece })),
   ];
   const taken = await window.showQuickPick(items, {

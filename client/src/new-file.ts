@@ -123,8 +123,17 @@ async function askFor(question: Asked, { step, known, back }: AskedAs): Promise<
     pass: 'Leave it open',
     back,
   });
-  if (!isList || answer === undefined || answer === 'back') return answer;
+  if (answer === undefined || answer === 'back') return answer;
+  if (!isList) return answer.map((label) => givenBy(question, label));
   return answer.flatMap((text) => text.split(',').map((part) => part.trim())).filter((part) => part !== '');
+}
+
+/** The id of what was chosen by its name. */
+function givenBy({ choices }: Asked, label: string): string {
+  const chosen = listIn(choices)
+    .map(recordIn)
+    .find((one) => one.label === label);
+  return textIn(chosen?.gives) || label;
 }
 
 /** Not a word that is written in capitals. */

@@ -147,7 +147,7 @@ function offeredFor(
   pass: readonly QuickPickItem[],
 ): { readonly items: readonly QuickPickItem[]; readonly active: QuickPickItem | undefined } {
   if (typed === '') return { items: [...pass, ...items], active: pass[0] ?? items[0] };
-  const exact = items.find(({ label }) => label === typed);
+  const exact = items.find(({ label, description }) => label === typed || description === typed);
   if (exact !== undefined) return { items, active: exact };
   const own = { label: `Take "${typed}" as typed`, description: 'not among those known', alwaysShow: true };
   asTyped.set(own, typed);

@@ -186,7 +186,11 @@ export async function acceptCompletion(editor: EditorWindow, label: string): Pro
       return undefined;
     });
     await editor.page.keyboard.press('Enter');
-    await editor.page.locator('.suggest-widget.visible').waitFor({ state: 'hidden' });
+    // Behind some of them the next list comes up at once.
+    await until(`"${label}" to be taken`, async () => {
+      const isOpen = await editor.page.locator('.suggest-widget.visible').isVisible();
+      return isOpen && (await focused.evaluateAll(labels))[0] === label ? undefined : true;
+    });
   });
 }
 

@@ -81,7 +81,7 @@ describe('the set sheet', () => {
     await tabTo('leave-out/cassivane-camera-head');
     await editor.page.keyboard.press('Space');
     await status('A provisional route only');
-    await page().locator('.imagined', { hasText: 'Only imagined: leave out cassivane-camera-head' }).waitFor();
+    await page().locator('.imagined', { hasText: 'Only imagined: leave out Camera head' }).waitFor();
     await screenshot(editor, 'sheet-imagined');
     await editor.page.keyboard.press('Space');
     await status('No route for the set as built');

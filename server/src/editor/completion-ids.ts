@@ -1,9 +1,11 @@
+import { called } from '../library/called.ts';
 import type { LibraryView, Query } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { Node } from '../model/node.ts';
 import { fieldOf, nodesIn } from '../model/walk.ts';
+import type { AskedChoice } from '../panel/questions.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind } from '../schema/kinds.ts';
 import { statementIn, whereSaid } from './cited.ts';
@@ -74,6 +76,13 @@ export function holds(name: string, typed: string): boolean {
     if (at === 0) return false;
   }
   return true;
+}
+
+/** One of them as an answer to a question: by its name where it has one, the id beside it. */
+export function idAsked(refers: string, { id, detail }: KnownId, view: LibraryView): AskedChoice {
+  if (!isKind(refers)) return { label: id, detail };
+  const label = called(refers, id, view);
+  return label === id ? { label, detail } : { label, detail: id, gives: id };
 }
 
 type NamedIn = 'document-number' | 'cycle' | 'washer-cycle';

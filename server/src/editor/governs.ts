@@ -1,3 +1,4 @@
+import { called } from '../library/called.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { AnyEntity } from '../model/entity.ts';
@@ -43,7 +44,11 @@ export function governsBlocks(entity: AnyEntity, chain: readonly Node[], view: L
   const lines: Block[] = [];
   for (const { set, row } of governsIn(entity, view)) {
     const isHere = row.governedBy.some((one) => one.who === `${kind}/${id}` && here.has(one.at.span.start));
-    if (isHere) lines.push({ block: 'line', text: `Governs in set ${set}: ${row.parameter} ${row.required}.` });
+    if (isHere)
+      lines.push({
+        block: 'line',
+        text: `Governs in the set ${called('set', set, view)}: ${row.parameter} ${row.required}.`,
+      });
   }
   return lines.slice(0, 8);
 }

@@ -1,3 +1,4 @@
+import { called, machineCalled } from '../library/called.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
 import type { Choice, Choices } from '../panel/set-sheet.ts';
@@ -23,8 +24,8 @@ type Offered = Omit<Choice, 'on'>;
 function members(set: EntityOf['set'], view: LibraryView): readonly Offered[] {
   const ids = new Set((set.members?.items ?? []).flatMap(({ device }) => device?.text ?? []));
   return [...ids].map((id) => {
-    const name = view.get('device', id)?.name?.text ?? '';
-    return { key: `leave-out/${id}`, label: id, about: name };
+    const label = called('device', id, view);
+    return { key: `leave-out/${id}`, label, about: label === id ? '' : id };
   });
 }
 
@@ -32,7 +33,10 @@ function packagings(set: EntityOf['set'], view: LibraryView): readonly Offered[]
   const { packagings: all } = view.ask(departmentOf, set.site?.text ?? '');
   return all
     .filter((one) => one.type?.text !== 'case' && idOf(one) !== set.packaging?.text)
-    .map((one) => ({ key: `pack-in/${idOf(one)}`, label: idOf(one), about: one.name?.text ?? '' }));
+    .map((one) => {
+      const label = called('packaging', idOf(one), view);
+      return { key: `pack-in/${idOf(one)}`, label, about: label === idOf(one) ? '' : idOf(one) };
+    });
 }
 
 /** Cycles that are programmed but for which no date speaks today. */
@@ -43,7 +47,7 @@ function cycles(set: EntityOf['set'], view: LibraryView): readonly Offered[] {
     .map(({ id, machine, evidence }) => ({
       key: `qualify/${id}`,
       label: id,
-      about: `${idOf(machine)}, ${evidence.given}`,
+      about: `${machineCalled(idOf(machine), view)}, ${evidence.given}`,
     }));
 }
 

@@ -1,3 +1,4 @@
+import { called, calledWho } from '../library/called.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
@@ -6,7 +7,6 @@ import type { Requirement } from '../model/node.ts';
 import { nodesIn, requirementsIn } from '../model/walk.ts';
 import { governingOfSet } from '../route/explanation.ts';
 import { routeOfSet } from '../route/route.ts';
-import { deviceName } from '../rules/support/device-names.ts';
 import { indexCaution } from './cautions.ts';
 
 /** A few words shown behind a place, without being part of the text. */
@@ -26,13 +26,6 @@ export function inlayHintsOf(entity: AnyEntity, view: LibraryView): readonly Inl
   return [...hints, ...methodHints(entity)];
 }
 
-/** `Take-apart scissors` for `device/duskwell-lap-scissors-takeapart`; what is no device by its id. */
-function calledBy(who: string, view: LibraryView): string {
-  const [kind, id = ''] = [who.slice(0, who.indexOf('/')), who.slice(who.indexOf('/') + 1)];
-  const device = kind === 'device' ? view.get('device', id) : undefined;
-  return device === undefined ? id : deviceName(device);
-}
-
 const methodKeys: ReadonlySet<string | number> = new Set(['modality', 'modalities', 'what', 'methods']);
 
 /** Methods whose word is a code that nobody says aloud. */
@@ -50,13 +43,13 @@ function cycleHint(entity: AnyEntity, view: LibraryView): readonly InlayHint[] {
   const rows = view.ask(governingOfSet, rootOfEntity(entity).id);
   const named = rows.filter(({ parameter }) => ['Drying time', 'Exposure', 'Temperature'].includes(parameter));
   const words = named.map(({ parameter, required, governedBy }) => {
-    const owners = governedBy.map(({ who }) => calledBy(who, view));
+    const owners = governedBy.map(({ who }) => calledWho(who, view));
     return `${parameter} ${required}: ${owners.slice(0, 2).join(' and ')}${owners.length > 2 ? ` and ${owners.length - 2} more` : ''}`;
   });
   const [first] = words.toReversed();
   if (first === undefined) return [];
   const change = view.ask(routeOfSet, rootOfEntity(entity).id)?.packagingChange;
-  const packed = change === undefined ? '' : `if packed in ${change.to}, `;
+  const packed = change === undefined ? '' : `if packed in ${called('packaging', change.to, view)}, `;
   return [
     { at: entity.cycle.at.span.end, text: `${packed}governed by ${first}`, about: [...words, indexCaution].join('\n') },
   ];

@@ -8,7 +8,7 @@ import { quoteScalar } from '../syntax/quote.ts';
 import { asValue } from './bare.ts';
 import { wordsOfRequirement } from './completion-bounds.ts';
 import type { Surroundings } from './completion-ids.ts';
-import { knownIds } from './completion-ids.ts';
+import { idAsked, knownIds } from './completion-ids.ts';
 import type { Written } from './item-written.ts';
 
 /** One question, and what is wrong with an answer to it. */
@@ -68,7 +68,7 @@ export function* askScalars(
   there: ReadonlySet<string> = new Set(),
 ): Asking<Written | undefined> {
   const question = scalarQuestion(item, field, part, about, rest);
-  const choices = question.choices.filter(({ label }) => !there.has(label));
+  const choices = question.choices.filter(({ label, gives = label }) => !there.has(gives));
   const takes = choices.length > 0 ? 'many' : 'text';
   const several = takes === 'text' ? ' Several: put a comma between them.' : '';
   const answer = yield { ...question, choices, takes, asks: `${question.asks}${several}` };
@@ -116,9 +116,9 @@ function choicesOf(shape: Shape, field: Field | undefined, { around, today }: As
         { label: 'no', detail: '', gives: 'false' },
       ];
     case 'reference':
-      return shape.refers
-        .flatMap((refers) => knownIds(refers, around))
-        .map(({ id, detail }) => ({ label: id, detail }));
+      return shape.refers.flatMap((refers) =>
+        knownIds(refers, around).map((known) => idAsked(refers, known, around.view)),
+      );
     case 'citation':
       return knownIds('statement', around).map(({ id, detail }) => ({ label: id, detail: `“${detail}”` }));
     case 'date':

@@ -1,11 +1,12 @@
 import type { LibraryView } from '../library/view.ts';
 import { rootOfEntity } from '../model/entity.ts';
+import type { AskedChoice } from '../panel/questions.ts';
 import { mandatoryStages } from '../rules/support/mandatory-stages.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { Field, RecordShape, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { asValue } from './bare.ts';
-import { knownIds } from './completion-ids.ts';
+import { idAsked, knownIds } from './completion-ids.ts';
 import { firstText } from './target-words.ts';
 import { toDoLine } from './to-do.ts';
 
@@ -23,9 +24,7 @@ export interface NewFileQuestion {
   readonly free: boolean;
 }
 
-export interface Choice {
-  readonly label: string;
-  readonly detail: string;
+export interface Choice extends AskedChoice {
   /** What is known of later questions once this is chosen, by their field: it stands there to be accepted or changed. */
   readonly fills?: Readonly<Record<string, string>>;
 }
@@ -79,7 +78,10 @@ function questionFor(key: string, shape: RecordShape, view: LibraryView): readon
   if (field === undefined) return [];
   const item = field.shape.form === 'list' ? field.shape.item : field.shape;
   const around = { entity: undefined, view, rules: [] };
-  const ids = item.form === 'reference' ? item.refers.flatMap((refers) => knownIds(refers, around)) : [];
+  const ids =
+    item.form === 'reference'
+      ? item.refers.flatMap((refers) => knownIds(refers, around).map((known) => idAsked(refers, known, view)))
+      : [];
   const words = item.form === 'words' ? [...item.words] : [...(field.suggestions ?? item.suggestions ?? [])];
   return [
     {
@@ -90,7 +92,7 @@ function questionFor(key: string, shape: RecordShape, view: LibraryView): readon
       takes: field.shape.form === 'list' ? 'many' : 'one',
       choices: [
         ...words.map(([label, detail]) => ({ label, detail })),
-        ...ids.map(({ id, detail }) => ({ label: id, detail, ...(key === 'doc' && filledBy(id, view)) })),
+        ...ids.map((choice) => ({ ...choice, ...(key === 'doc' && filledBy(choice.label, view)) })),
       ],
       free: item.form !== 'words',
     },

@@ -80,6 +80,13 @@ export function isUntried(quote: string): boolean {
   return untried.test(quote);
 }
 
+const longestQuoted = 200;
+
+/** The sentence, of which a very long one ends between two words. */
+function shortened(quote: string): string {
+  return quote.length <= longestQuoted ? quote : `${quote.slice(0, quote.lastIndexOf(' ', longestQuoted))} …`;
+}
+
 /** The field that the sentence is about, or a step with nothing but what is done, with its words as what is unclear. */
 export function leftUnclear(
   { text, kind }: FileRecord,
@@ -93,7 +100,7 @@ export function leftUnclear(
   // A plain text has no place for what is unclear.
   if (!isItem && !value.startsWith('{')) return undefined;
   if (isItem && (head === undefined || marked.pieces(head).length !== 1)) return undefined;
-  const parts = [...(isItem ? [head] : []), `ambiguous: ${quoteScalar(quote.slice(0, 200))}`, `src: ${asValue(id)}`];
+  const parts = [...(isItem ? [head] : []), `ambiguous: ${quoteScalar(shortened(quote))}`, `src: ${asValue(id)}`];
   const { fields } = intoCleaning(root, [{ path, value: `{${parts.join(', ')}}` }], id);
   const { edits, made } = insertFields(text, root, shapeOf(kind), fields);
   return made.length === 0 ? undefined : edits;

@@ -2,7 +2,6 @@ import type { Bars, Stretch } from '../panel/set-sheet.ts';
 import type { NearMissRow } from '../route/model.ts';
 import { outermost } from '../route/nearness.ts';
 import type { SheetPlaces } from './sheet-places.ts';
-import { idIn } from './sheet-places.ts';
 import { markOf, parameterWords } from './sheet-words.ts';
 
 /** Room to the left and right of the outermost numbers, as a share of what lies between them. */
@@ -14,7 +13,7 @@ export function nearMissBars(rows: readonly NearMissRow[], places: SheetPlaces):
     const scale = scaleOf(row);
     const band = row.allowed === undefined ? undefined : scale?.(row.allowed);
     return {
-      title: `${idIn(row.who)}: ${parameterWords(row.parameter)}`,
+      title: `${places.called(row.who)}: ${parameterWords(row.parameter)}`,
       required: row.required,
       place: places.said(row.says, row.at),
       ...(band && { band }),

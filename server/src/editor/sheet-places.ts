@@ -1,4 +1,5 @@
 import { focusOf } from '../check/finding.ts';
+import { calledWho, machineCalled } from '../library/called.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { Place } from '../model/node.ts';
 import { rootOf } from '../model/node.ts';
@@ -38,6 +39,15 @@ export class SheetPlaces {
     return this.at(says[0]?.at ?? demand);
   }
 
+  /** What people call `packaging/P3`. */
+  called(who: string): string {
+    return calledWho(who, this.#view);
+  }
+
+  machine(id: string): string {
+    return machineCalled(id, this.#view);
+  }
+
   /** Where the entity under this name begins: `device/pale-forceps`. */
   entity(kind: string, id: string): Place | undefined {
     return isKind(kind) ? this.#view.get(kind, id)?.id?.at : undefined;
@@ -46,9 +56,4 @@ export class SheetPlaces {
   cycle(id: string): Place | undefined {
     return this.#view.sterilizerCycle(id)?.cycle.id?.at ?? this.#view.washerCycle(id)?.cycle.id?.at;
   }
-}
-
-/** `pale-forceps` of `device/pale-forceps`. */
-export function idIn(who: string): string {
-  return who.slice(who.indexOf('/') + 1);
 }

@@ -18,11 +18,12 @@ export function routeSection(route: SetRoute, places: SheetPlaces): readonly She
   const { chosen, status, alternatives } = route;
   const rows = chosen === undefined ? [] : chosenRows(chosen, route, places);
   const washing = route.washing.baskets.map(({ machine, cycle, devices, outcome }): Row => {
-    const words = `${cycle} on ${machine}: ${devices.join(', ')}`;
+    const words = `${cycle} on ${places.machine(machine)}: ${devices.map((id) => places.called(`device/${id}`)).join(', ')}`;
     return rowOf('Wash', { ...places.cell(words, places.cycle(cycle)), mark: markOf[outcome] });
   });
+  const called = (who: string): string => places.called(who);
   const further = alternatives.slice(0, furtherWays).map((option): Row => {
-    const words = `${packWords(option)} on ${option.cycle}`;
+    const words = `${packWords(option, called)} on ${option.cycle}`;
     return rowOf('Also possible', { ...places.cell(words, places.cycle(option.cycle)), mark: markOf[option.outcome] });
   });
   const all = [...rows, ...washing, ...further];
@@ -40,13 +41,22 @@ function rowOf(step: string, how: Cell): Row {
 
 function chosenRows(chosen: SterilizationFit, route: SetRoute, places: SheetPlaces): readonly Row[] {
   const { packagingChange: change, machines } = route;
-  const packed = places.cell(packWords(chosen), places.entity('packaging', chosen.packaging));
-  const cycle = places.cell(`${chosen.cycle} on ${chosen.machine}`, places.cycle(chosen.cycle));
+  const packed = places.cell(
+    packWords(chosen, (who) => places.called(who)),
+    places.entity('packaging', chosen.packaging),
+  );
+  const cycle = places.cell(`${chosen.cycle} on ${places.machine(chosen.machine)}`, places.cycle(chosen.cycle));
   const rows: Row[] = [rowOf('Pack', packed), rowOf('Sterilize', { ...cycle, mark: markOf[chosen.outcome] })];
   if (change !== undefined)
-    rows.push(rowOf('Instead of', { text: `${change.from}, as the file names it: packed there it fails` }));
+    rows.push(
+      rowOf('Instead of', {
+        text: `${places.called(`packaging/${change.from}`)}, as the file names it: packed there it fails`,
+      }),
+    );
   if (machines.length === 1)
-    rows.push(rowOf('Take care', { text: `Only ${machines[0]} can do it: one fault stops the set` }));
+    rows.push(
+      rowOf('Take care', { text: `Only ${places.machine(machines[0] ?? '')} can do it: one fault stops the set` }),
+    );
   rows.push(rowOf('Chosen by', { text: chosen.choice.map(({ words }) => words).join('; ') }));
   return rows;
 }
@@ -59,11 +69,11 @@ export function cleaningSection({ members }: SetRoute, places: SheetPlaces): rea
 function cleaningRow({ device, quantity, at, cleaning }: MemberRoute, places: SheetPlaces): Row {
   const stages =
     cleaning?.stages.map(({ stage, machine, means }) =>
-      [stage, means || machine].filter((word) => word !== '').join(' '),
+      [stage, means || places.machine(machine)].filter((word) => word !== '').join(' '),
     ) ?? [];
   const outcome = cleaning?.outcome ?? 'meets';
   return [
-    [places.cell(device, at)],
+    [places.cell(places.called(`device/${device}`), at)],
     [{ text: String(quantity) }],
     [{ text: cleaning?.alternative ?? '' }],
     [{ text: stages.join(', then ') }],

@@ -4,7 +4,6 @@ import type { RouteExplanation } from '../route/explanation.ts';
 import type { Clash, GoverningRow, Governor, MakerLetter, NotOffered, Repair, SetRoute } from '../route/model.ts';
 import { nearMissBars } from './sheet-bars.ts';
 import type { SheetPlaces } from './sheet-places.ts';
-import { idIn } from './sheet-places.ts';
 import { cardSection, cleaningSection, routeSection } from './sheet-route.ts';
 import { effectMark, effectWords } from './sheet-words.ts';
 
@@ -71,7 +70,7 @@ function unknownBlocks({ members }: SetRoute, places: SheetPlaces): readonly She
   return list(
     members.flatMap(({ device, unknown }) =>
       unknown.map(({ words, at }) => ({
-        text: `${device}: ${words}`,
+        text: `${places.called(`device/${device}`)}: ${words}`,
         mark: 'asks' as const,
         place: places.at(at),
         details: [],
@@ -115,7 +114,7 @@ const governorsShown = 4;
 function governorCells(governors: readonly Governor[], places: SheetPlaces): readonly Cell[] {
   const cells = governors.slice(0, governorsShown).map(({ who, says, at }): Cell => {
     const citation = citationWords(says);
-    return { text: `${idIn(who)}${citation === '' ? '' : ` (${citation})`}`, place: places.said(says, at) };
+    return { text: `${places.called(who)}${citation === '' ? '' : ` (${citation})`}`, place: places.said(says, at) };
   });
   const left = governors.length - governorsShown;
   return left > 0 ? [...cells, { text: `and ${left} more` }] : cells;

@@ -45,9 +45,13 @@ const spokenParameters: Partial<Readonly<Record<Parameter, string>>> = {
   'ethylene-oxide': 'gas cycle',
 };
 
-/** `in P3-rigid-container with case-SK-9`. */
-export function packWords({ packaging, namedCase }: Pick<RouteOption, 'packaging' | 'namedCase'>): string {
-  return `${packaging === '' ? 'unwrapped' : `in ${packaging}`}${namedCase === undefined ? '' : ` with ${namedCase}`}`;
+/** `in Kestrelow container with Skerrow bracket case`. */
+export function packWords(
+  { packaging, namedCase }: Pick<RouteOption, 'packaging' | 'namedCase'>,
+  called: (who: string) => string,
+): string {
+  const pack = packaging === '' ? 'unwrapped' : `in ${called(`packaging/${packaging}`)}`;
+  return namedCase === undefined ? pack : `${pack} with ${called(`packaging/${namedCase}`)}`;
 }
 
 /** Printed under every sheet. */

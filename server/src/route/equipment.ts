@@ -120,3 +120,10 @@ export function idOf(entity: { readonly id?: Text }): string {
 export function byId<One extends Rec & { readonly id?: Text }>(entities: readonly One[]): readonly One[] {
   return [...entities].sort((a, b) => (idOf(a) < idOf(b) ? -1 : idOf(a) > idOf(b) ? 1 : 0));
 }
+
+/** What people call a packaging of the department: its name, with the id in brackets where two share one. */
+export function packagingCalled({ packagings }: Pick<Department, 'packagings'>, id: string): string {
+  const name = packagings.find((one) => idOf(one) === id)?.name?.text;
+  if (name === undefined) return id;
+  return packagings.some((one) => idOf(one) !== id && one.name?.text === name) ? `${name} (${id})` : name;
+}

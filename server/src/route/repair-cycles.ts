@@ -30,7 +30,7 @@ export function qualifyRepairs(before: Derivation): readonly Repair[] {
         : `with it: ${after.route.status} ${routeWords(after)}`,
     ];
     const words = {
-      words: `Qualify ${means.id} on ${idOf(means.machine)}.`,
+      words: `Qualify ${means.id} on ${means.machine.name?.text ?? idOf(means.machine)}.`,
       verified,
       leaves: stillOpen(after),
       about: [means.id],

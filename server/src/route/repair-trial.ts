@@ -1,4 +1,5 @@
 import { clashesOf } from './clash.ts';
+import { packagingCalled } from './equipment.ts';
 import type { Repair, RepairKind, RepairTrial, RouteStatus } from './model.ts';
 import { repairTable } from './repair-table.ts';
 import type { Derivation } from './route.ts';
@@ -38,13 +39,13 @@ export function stillOpen(after: Derivation): readonly string[] {
   return clashesOf(after).map(({ atoms }) => atoms.map(({ words }) => words).join('; against '));
 }
 
-/** `in P3-rigid-container on S1-pv132-4-30`. */
-export function routeWords({ route }: Derivation): string {
+/** `in Kestrelow container on S1-pv132-4-30`. */
+export function routeWords({ route, department }: Derivation): string {
   const { chosen } = route;
   if (chosen === undefined) return 'without sterilization';
   const pack = [
-    chosen.packaging === '' ? 'unwrapped' : `in ${chosen.packaging}`,
-    chosen.namedCase === undefined ? '' : `with ${chosen.namedCase}`,
+    chosen.packaging === '' ? 'unwrapped' : `in ${packagingCalled(department, chosen.packaging)}`,
+    chosen.namedCase === undefined ? '' : `with ${packagingCalled(department, chosen.namedCase)}`,
   ];
   return `${pack.filter((part) => part !== '').join(' ')} on ${chosen.cycle}`;
 }

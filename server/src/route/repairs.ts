@@ -1,3 +1,4 @@
+import { packagingCalled } from './equipment.ts';
 import type { Repair } from './model.ts';
 import { openJudgements, questionKey } from './questions.ts';
 import { chemistryRepairs } from './repair-cleaning.ts';
@@ -57,11 +58,11 @@ function inOrder(repairs: readonly Repair[]): readonly Repair[] {
 
 const effects: readonly Repair['effect'][] = ['route', 'provisional', 'part', 'unverified'];
 
-function packagingRepair({ route }: Derivation): readonly Repair[] {
+function packagingRepair({ route, department }: Derivation): readonly Repair[] {
   const { packagingChange: change, chosen, status } = route;
   if (change === undefined || chosen === undefined || status === 'none') return [];
   const words = {
-    words: `Pack the set in ${change.to} instead of ${change.from}.`,
+    words: `Pack the set in ${packagingCalled(department, change.to)} instead of ${packagingCalled(department, change.from)}.`,
     verified: [`mass, drying, lumens and every page: ${status} on ${chosen.cycle}`],
     leaves: ['indicators, cooling and the card change with the packaging'],
     about: [chosen.packaging],
@@ -89,7 +90,7 @@ function basketRepair({ route }: Derivation): readonly Repair[] {
   ];
 }
 
-function askRepair({ route }: Derivation): readonly Repair[] {
+function askRepair({ route, department }: Derivation): readonly Repair[] {
   const open = openJudgements(route);
   const keys = [...new Set(open.map(questionKey))];
   if (keys.length === 0) return [];
@@ -99,7 +100,7 @@ function askRepair({ route }: Derivation): readonly Repair[] {
   const words = {
     words: `Ask: ${open.map(({ demandedBy, required, given }) => `${demandedBy.slice(demandedBy.indexOf('/') + 1)} (page: ${required}; here: ${given === '' ? 'not known' : given})`).join('; ')}.`,
     verified: [
-      `these are the only open questions of the route ${route.chosen?.packaging ?? ''} on ${route.chosen?.cycle ?? ''}`,
+      `these are the only open questions of the route ${packagingCalled(department, route.chosen?.packaging ?? '')} on ${route.chosen?.cycle ?? ''}`,
     ],
     leaves: unknown,
     about: [...new Set(open.map(({ demandedBy }) => demandedBy))],

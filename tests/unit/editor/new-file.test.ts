@@ -30,9 +30,11 @@ describe('a new file', () => {
     expect(questions[0]?.choices.map(({ label }) => label)).toContain('DW-REP-077');
     expect(questions.find(({ key }) => key === 'class')).toMatchObject({ takes: 'one', free: false });
     expect(questions.find(({ key }) => key === 'traits')).toMatchObject({ takes: 'many', free: false });
-    expect(newFileQuestions('set', view).find(({ key }) => key === 'packaging')?.choices[0]?.label).toBe(
-      'P1-wrap-light',
-    );
+    expect(newFileQuestions('set', view).find(({ key }) => key === 'packaging')?.choices[0]).toEqual({
+      label: 'Pindlecote light wrap',
+      detail: 'P1-wrap-light',
+      gives: 'P1-wrap-light',
+    });
   });
 
   it('knows revision and maker of a document that is chosen', () => {

@@ -64,9 +64,9 @@ describe('the sheet of LAP-CHOLE-B', () => {
       ['Drying time'],
       ['at least 30 min'],
       [
-        'P3-rigid-container (KL-3, rev C, p. 11)',
-        'duskwell-lap-scissors-takeapart (DW-REP-077, rev D, p. 8)',
-        'yarrowby-bipolar-forceps (YB-66, rev B, p. 8)',
+        'Kestrelow container (KL-3, rev C, p. 11)',
+        'Take-apart scissors (DW-REP-077, rev D, p. 8)',
+        'Bipolar forceps (YB-66, rev B, p. 8)',
       ],
       ['20 min'],
       ['10 min outside'],
@@ -79,7 +79,7 @@ describe('the sheet of LAP-CHOLE-B', () => {
   });
 
   it('draws how far each cycle is from what is required, on one scale', () => {
-    const drying = bars(made).find(({ title }) => title === 'P3-rigid-container: drying time');
+    const drying = bars(made).find(({ title }) => title === 'Kestrelow container: drying time');
     expect(drying?.required).toBe('at least 30 min');
     const row = (name: string) => drying?.rows.find((one) => one.name === name);
     expect(row('S1-pv132-4-20')).toMatchObject({ given: '20 min', gap: '10 min short', mark: 'fails' });
@@ -104,20 +104,18 @@ describe('what is only imagined', () => {
   it('leaves a member out: the status is another, the files are the same', () => {
     const before = engine.library.files().map((file) => engine.library.record(file));
     const made = sheet('LAP-CHOLE-B', 'leave-out/cassivane-camera-head');
-    expect(made).toMatchObject({ mark: 'asks', imagined: ['leave out cassivane-camera-head'], problems: [] });
+    expect(made).toMatchObject({ mark: 'asks', imagined: ['leave out Camera head'], problems: [] });
     expect(items(made, 'Smallest clash')).toEqual([]);
-    expect(made.choices[0]?.options.filter(({ on }) => on).map(({ label }) => label)).toEqual([
-      'cassivane-camera-head',
-    ]);
+    expect(made.choices[0]?.options.filter(({ on }) => on).map(({ label }) => label)).toEqual(['Camera head']);
     expect(engine.library.files().map((file) => engine.library.record(file))).toEqual(before);
     expect(sheet('LAP-CHOLE-B').mark).toBe('fails');
   });
 
   it('swaps the packaging', () => {
     const made = sheet('EYE-D', 'pack-in/P1-wrap-light');
-    expect(made.imagined).toEqual(['pack in P1-wrap-light']);
+    expect(made.imagined).toEqual(['pack in Pindlecote light wrap']);
     const packed = rows(made, 'Route').find(([step]) => step?.[0]?.text === 'Pack');
-    expect(packed?.[1]?.[0]?.text).toContain('P1-wrap-light');
+    expect(packed?.[1]?.[0]?.text).toContain('Pindlecote light wrap');
     expect(rows(made, 'Route').some(([step]) => step?.[0]?.text === 'Instead of')).toBe(false);
   });
 

@@ -36,7 +36,7 @@ describe('the six sets of the demonstration department', () => {
     const [first] = repairsFor(derived(view, 'LAP-CHOLE-B'));
     expect(first?.effect).toBe('route');
     expect(first?.words).toBe(
-      'Take Camera head out of the set, and process it alone in P5-polyolefin-pouch on S3:surface; the rest goes in P3-rigid-container on S1-pv132-4-30.',
+      'Take Camera head out of the set, and process it alone in Pindlecote polyolefin pouch on S3:surface; the rest goes in Kestrelow container on S1-pv132-4-30.',
     );
     const dry = governingTable(derived(view, 'LAP-CHOLE-B')).find(({ parameter }) => parameter === 'Drying time');
     expect(dry?.required).toBe('at least 30 min');
@@ -82,7 +82,7 @@ describe('the six sets of the demonstration department', () => {
     ]);
     const [first] = repairsFor(derived(view, 'EYE-D'));
     expect(first?.words).toBe(
-      'Take Irrigating tip out of the set, and process it alone in P1-wrap-light on S2-pv134-4-30; the rest goes in P1-wrap-light on S1-pv132-4-30.',
+      'Take Irrigating tip out of the set, and process it alone in Pindlecote light wrap on S2-pv134-4-30; the rest goes in Pindlecote light wrap on S1-pv132-4-30.',
     );
     expect(repairNames(derived(view, 'EYE-D'))).toContain('route ask-maker device/quillmark-ringed-forceps');
   });
@@ -95,7 +95,7 @@ describe('the six sets of the demonstration department', () => {
     ]);
     const [first] = repairsFor(clashes);
     expect(first?.words).toBe(
-      'Take Bone clamp out of the set, and process it alone in P1-wrap-light on S2-gr121-30-30; the rest goes in P2-wrap-heavy on S1-pv132-4-30.',
+      'Take Bone clamp out of the set, and process it alone in Pindlecote light wrap on S2-gr121-30-30; the rest goes in Pindlecote heavy wrap on S1-pv132-4-30.',
     );
     expect(first?.effect).toBe('route');
   });

@@ -1,3 +1,4 @@
+import { called } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
@@ -175,13 +176,13 @@ function judge(
       at: where.at,
       message: message.wrong(
         shown,
-        wrong.map(({ packaging, decision }) => message.right(rootOfEntity(packaging).id, decision)),
+        wrong.map(({ packaging, decision }) => message.right(calledHere(packaging, view), decision)),
       ),
       says: wrong.flatMap(({ decision }) => decision.says),
       does: message.does(shown),
       related: wrong.map(({ packaging, decision }) => ({
         at: decision.at,
-        note: `where it goes in ${rootOfEntity(packaging).id}`,
+        note: `where it goes in ${calledHere(packaging, view)}`,
       })),
       fixes: fixesFor(places, packages, view.site()),
     });
@@ -189,9 +190,13 @@ function judge(
   }
   const unknown = packages
     .filter((packaging) => indicatorPlaces(packaging, view.site()) === undefined)
-    .map((packaging) => rootOfEntity(packaging).id);
+    .map((packaging) => calledHere(packaging, view));
   if (unknown.length > 0)
     report({ at: where.at, severity: 'advice', message: message.unjudged(listed(unknown)), does: message.does(shown) });
+}
+
+function calledHere(packaging: Packaging, view: LibraryView): string {
+  return called('packaging', rootOfEntity(packaging).id, view);
 }
 
 function wrongIn(packaging: Packaging, places: readonly Text[], site: Site | undefined) {

@@ -30,8 +30,8 @@ export const rule = defineRule({
       const words = forbidden.length > 0 ? message.forbidden : message.open;
       report({
         at: accessory.at,
-        message: words(accessory.text, whoDemands(once(named))),
-        ...evidenceOfAll(named),
+        message: words(accessory.text, whoDemands(once(named), view)),
+        ...evidenceOfAll(named, view),
         ...(forbidden.length > 0 && { severity: 'error' as const }),
       });
     }

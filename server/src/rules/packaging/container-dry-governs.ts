@@ -25,9 +25,9 @@ export const rule = defineRule({
       );
       report({
         at: use.name.at,
-        message: message.short(use.name.text, first.given, whoDemands(perPackaging), insteadOf(use)),
+        message: message.short(use.name.text, first.given, whoDemands(perPackaging, view), insteadOf(use, view)),
         does: doesOf(use, first.given),
-        ...evidenceOfAll(failures),
+        ...evidenceOfAll(failures, view),
       });
     }
   },

@@ -1,3 +1,4 @@
+import { called } from '../../library/called.ts';
 import { defineRule } from '../rule.ts';
 import { asPacked } from '../support/cycle-uses.ts';
 import { evidenceOfAll } from '../support/use-reports.ts';
@@ -25,10 +26,10 @@ export const rule = defineRule({
     report({
       at: set.packaging.at,
       message: message.outside(
-        set.packaging.text,
+        called('packaging', set.packaging.text, view),
         failures.map(({ reason, given, required }) => message.which(reason, given, required)).join(' '),
       ),
-      ...evidenceOfAll(failures),
+      ...evidenceOfAll(failures, view),
     });
   },
   examples: {

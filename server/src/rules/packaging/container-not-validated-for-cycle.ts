@@ -1,12 +1,13 @@
 import type { Judgement } from '../../judge/outcome.ts';
 import { judgePackaging } from '../../judge/packaging.ts';
+import { demanderCalled } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
 import { cycleUses } from '../support/cycle-uses.ts';
 import { settingFor } from '../support/judging.ts';
 import { listed } from '../support/lists.ts';
-import { commonWith, evidenceOfAll, insteadOf, nameIn } from '../support/use-reports.ts';
+import { commonWith, evidenceOfAll, insteadOf } from '../support/use-reports.ts';
 
 const message = {
   uncovered: (packaging: string, cycle: string, reasons: string, others: string, instead: string) =>
@@ -32,14 +33,14 @@ export const rule = defineRule({
       report({
         at: (set.packaging ?? use.name).at,
         message: message.uncovered(
-          nameIn(first.demandedBy),
+          demanderCalled(first.demandedBy, view),
           use.name.text,
           failures.map(({ reason }) => reason).join(' '),
           others.length === 0 ? '' : message.others(listed(others)),
-          insteadOf(use),
+          insteadOf(use, view),
         ),
         does: message.does(use.name.text, first.given),
-        ...evidenceOfAll(failures),
+        ...evidenceOfAll(failures, view),
       });
     }
   },

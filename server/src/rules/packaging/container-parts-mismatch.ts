@@ -1,6 +1,7 @@
+import { demanderCalled } from '../../library/called.ts';
 import { defineRule } from '../rule.ts';
 import { asPacked } from '../support/cycle-uses.ts';
-import { evidenceOfAll, nameIn } from '../support/use-reports.ts';
+import { evidenceOfAll } from '../support/use-reports.ts';
 
 const message = {
   other: (given: string, packaging: string, required: string) =>
@@ -22,8 +23,8 @@ export const rule = defineRule({
       if (parameter !== 'filter' || outcome !== 'fails' || factAt === undefined) continue;
       report({
         at: factAt,
-        message: message.other(given, nameIn(demandedBy), required),
-        ...evidenceOfAll([judgement]),
+        message: message.other(given, demanderCalled(demandedBy, view), required),
+        ...evidenceOfAll([judgement], view),
       });
     }
   },

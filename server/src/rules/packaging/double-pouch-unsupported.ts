@@ -1,6 +1,7 @@
+import { demanderCalled } from '../../library/called.ts';
 import { defineRule } from '../rule.ts';
 import { asPacked } from '../support/cycle-uses.ts';
-import { evidenceOfAll, nameIn } from '../support/use-reports.ts';
+import { evidenceOfAll } from '../support/use-reports.ts';
 
 const message = {
   open: (pouch: string) =>
@@ -23,12 +24,12 @@ export const rule = defineRule({
       ({ parameter, factAt }) => parameter === 'packaging' && factAt === double.at,
     );
     if (about === undefined) return;
-    const pouch = nameIn(about.demandedBy);
+    const pouch = demanderCalled(about.demandedBy, view);
     const isForbidden = about.outcome === 'fails';
     report({
       at: double.at,
       message: isForbidden ? message.forbidden(pouch) : message.open(pouch),
-      ...evidenceOfAll([about]),
+      ...evidenceOfAll([about], view),
       ...(isForbidden && { severity: 'error' as const }),
     });
   },

@@ -1,3 +1,6 @@
+import { called } from '../../library/called.ts';
+import type { LibraryView } from '../../library/view.ts';
+import type { EntityOf } from '../../model/entities.generated.ts';
 import type { Place } from '../../model/node.ts';
 import { defineRule } from '../rule.ts';
 import { asPacked } from '../support/cycle-uses.ts';
@@ -25,9 +28,13 @@ export const rule = defineRule({
     if (packaging === undefined || use === undefined || !view.exists('packaging', packaging.text)) return;
     const outside = membersWith('fails', use, isAbout('packaging'));
     const open = membersWith('needs-answer', use, (one) => isAbout('packaging')(one) && !isAskedByRoute(one, use));
-    if (outside.length > 0) report(reportOf(packaging.at, outside, message.outside));
+    if (outside.length > 0) report(reportOf(packaging.at, packed(set, view), outside, message.outside));
     else if (open.length > 0)
-      report({ ...reportOf(packaging.at, open, message.open), severity: 'warning', settledBy: 'manufacturer' });
+      report({
+        ...reportOf(packaging.at, packed(set, view), open, message.open),
+        severity: 'warning',
+        settledBy: 'manufacturer',
+      });
   },
   examples: {
     bad: [
@@ -216,7 +223,12 @@ cycles:
   },
 });
 
-function reportOf(at: Place, failures: readonly Failure[], words: typeof message.outside) {
-  const given = failures[0]?.judgement.given ?? '';
+/** `Kestrelow container in Skerrow bracket case`. */
+function packed({ packaging, case: box }: EntityOf['set'], view: LibraryView): string {
+  const all = [packaging, box].flatMap((one) => (one === undefined ? [] : [called('packaging', one.text, view)]));
+  return all.join(' in ');
+}
+
+function reportOf(at: Place, given: string, failures: readonly Failure[], words: typeof message.outside) {
   return { at, message: words(given, whoAsks(failures)), ...evidenceOf(failures) };
 }

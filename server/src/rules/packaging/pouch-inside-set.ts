@@ -30,7 +30,7 @@ export const rule = defineRule({
       report({
         at: name.at,
         message: isForbidden ? message.forbidden(name.text) : message.open(name.text),
-        ...evidenceOfAll([about]),
+        ...evidenceOfAll([about], view),
         ...(isForbidden && { severity: 'error' as const }),
       });
     }

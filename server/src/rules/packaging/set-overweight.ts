@@ -169,8 +169,8 @@ function checkSet(set: EntityOf['set'], { view, report }: RuleContext): void {
   const split = levels !== undefined && levels.value > 1 ? message.split(levels.text) : '';
   report({
     at: set.mass.at,
-    message: message.heavy(shown(set.mass), whoDemands(exceeded), split),
-    ...evidenceOfAll(exceeded),
+    message: message.heavy(shown(set.mass), whoDemands(exceeded, view), split),
+    ...evidenceOfAll(exceeded, view),
   });
 }
 

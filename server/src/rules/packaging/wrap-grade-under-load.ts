@@ -1,4 +1,5 @@
 import type { Judgement } from '../../judge/outcome.ts';
+import { demanderCalled } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
 import { rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
@@ -30,11 +31,11 @@ export const rule = defineRule({
       at: set.mass.at,
       message: message.weak(
         shown(set.mass),
-        nameIn(weak.demandedBy),
+        demanderCalled(weak.demandedBy, view),
         weak.required,
         others.length === 0 ? '' : message.others(listed(others)),
       ),
-      ...evidenceOfAll([weak]),
+      ...evidenceOfAll([weak], view),
     });
   },
   examples: {

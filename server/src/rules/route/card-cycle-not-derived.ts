@@ -1,3 +1,5 @@
+import { called, demanderCalled } from '../../library/called.ts';
+import type { LibraryView } from '../../library/view.ts';
 import type { CardCycle, SetRoute } from '../../route/model.ts';
 import { routeOfSet } from '../../route/route.ts';
 import { defineRule } from '../rule.ts';
@@ -27,10 +29,13 @@ export const rule = defineRule({
     const failing = cycle.judgements.filter(({ outcome }) => outcome === cycle.outcome);
     report({
       at: cycle.at,
-      message: message.not(cycle.id, cycle.outcome === 'fails' ? message.fails : message.asks, insteadOf(route)),
+      message: message.not(cycle.id, cycle.outcome === 'fails' ? message.fails : message.asks, insteadOf(route, view)),
       does: failing.map(({ reason }) => reason).join(' '),
       says: quotesOf(failing.map(({ says }) => says)),
-      related: failing.map(({ demandAt, demandedBy }) => ({ at: demandAt, note: `what ${demandedBy} demands` })),
+      related: failing.map(({ demandAt, demandedBy }) => ({
+        at: demandAt,
+        note: `what ${demanderCalled(demandedBy, view)} demands`,
+      })),
     });
   },
   examples: {
@@ -163,8 +168,9 @@ function contradicts({ known, derived, outcome }: CardCycle, { status }: SetRout
   return outcome === 'fails' || (status === 'route' && outcome === 'needs-answer');
 }
 
-function insteadOf({ chosen, status }: SetRoute): string {
+function insteadOf({ chosen, status }: SetRoute, view: LibraryView): string {
   if (chosen === undefined) return '';
-  const { packaging, cycle } = chosen;
+  const { cycle } = chosen;
+  const packaging = called('packaging', chosen.packaging, view);
   return status === 'route' ? message.instead(packaging, cycle) : message.open(packaging, cycle);
 }

@@ -1,4 +1,5 @@
 import type { Judgement } from '../../judge/outcome.ts';
+import { called, demanderCalled } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
 import { pathOf, rootOf } from '../../model/node.ts';
 import { openJudgements, questionKey, questionWords } from '../../route/questions.ts';
@@ -30,7 +31,7 @@ export const rule = defineRule({
     const [first, ...others] = open.values();
     if (first === undefined) return;
     const { chosen } = route;
-    const way = chosen === undefined ? '' : message.way(chosen.packaging, chosen.cycle);
+    const way = chosen === undefined ? '' : message.way(called('packaging', chosen.packaging, view), chosen.cycle);
     const questions = [first, ...others].map((one) => `${questionWords(one)}${askedWords(one, view)}`);
     report({
       at: route.at,
@@ -40,7 +41,10 @@ export const rule = defineRule({
           : message.many(way, questions.map((one, index) => `(${index + 1}) ${one}`).join(' '), questions.length),
       says: quotesOf([first, ...others].map(({ says }) => says)),
       settledBy: first.settledBy,
-      related: [first, ...others].map(({ demandAt, demandedBy }) => ({ at: demandAt, note: `asked of ${demandedBy}` })),
+      related: [first, ...others].map(({ demandAt, demandedBy }) => ({
+        at: demandAt,
+        note: `asked of ${demanderCalled(demandedBy, view)}`,
+      })),
     });
   },
   examples: {

@@ -128,7 +128,7 @@ statements:
   },
 });
 
-function checkUse(use: CycleUse, { report }: RuleContext): void {
+function checkUse(use: CycleUse, { view, report }: RuleContext): void {
   const longer: Failure[] = [];
   for (const { device, option, judgements } of use.members) {
     const judgement = judgements.find(
@@ -140,7 +140,7 @@ function checkUse(use: CycleUse, { report }: RuleContext): void {
   if (first === undefined) return;
   report({
     at: use.name.at,
-    message: message.longer(use.name.text, first.judgement.given, whoAsks(longer), insteadOf(use)),
+    message: message.longer(use.name.text, first.judgement.given, whoAsks(longer), insteadOf(use, view)),
     ...membersEvidence(use, longer),
   });
 }

@@ -23,7 +23,7 @@ export const rule = defineRule({
       if (first === undefined) continue;
       report({
         at: use.name.at,
-        message: message.short(use.name.text, first.judgement.given, whoAsks(failures), insteadOf(use)),
+        message: message.short(use.name.text, first.judgement.given, whoAsks(failures), insteadOf(use, view)),
         ...membersEvidence(use, failures),
       });
     }

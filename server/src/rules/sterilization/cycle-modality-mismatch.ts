@@ -29,7 +29,7 @@ export const rule = defineRule({
       if (first === undefined) continue;
       report({
         at: use.name.at,
-        message: message.other(use.name.text, first.judgement.given, offersOf(failures), insteadOf(use)),
+        message: message.other(use.name.text, first.judgement.given, offersOf(failures), insteadOf(use, view)),
         ...membersEvidence(use, failures),
       });
     }

@@ -1,3 +1,4 @@
+import type { LibraryView } from '../../library/view.ts';
 import { defineRule } from '../rule.ts';
 import type { CycleUse } from '../support/cycle-uses.ts';
 import { cycleUses } from '../support/cycle-uses.ts';
@@ -24,9 +25,9 @@ export const rule = defineRule({
     for (const use of cycleUses(entity, view)) {
       const outside = membersWith('fails', use, isTemperature);
       const open = membersWith('needs-answer', use, (one) => isTemperature(one) && !isAskedByRoute(one, use));
-      if (outside[0] !== undefined) report(reportOf(use, outside, message.outside));
+      if (outside[0] !== undefined) report(reportOf(use, outside, message.outside, view));
       else if (open[0] !== undefined)
-        report({ ...reportOf(use, open, message.open), severity: 'warning', settledBy: 'manufacturer' });
+        report({ ...reportOf(use, open, message.open, view), severity: 'warning', settledBy: 'manufacturer' });
     }
   },
   examples: {
@@ -172,11 +173,11 @@ cycles:
 
 const isTemperature = isAbout('steam-temperature', 'control-band', 'heat-limit');
 
-function reportOf(use: CycleUse, failures: readonly Failure[], words: typeof message.outside) {
+function reportOf(use: CycleUse, failures: readonly Failure[], words: typeof message.outside, view: LibraryView) {
   const given = failures[0]?.judgement.given ?? '';
   return {
     at: use.name.at,
-    message: words(use.name.text, given, whoAsks(failures), insteadOf(use)),
+    message: words(use.name.text, given, whoAsks(failures), insteadOf(use, view)),
     ...membersEvidence(use, failures),
   };
 }

@@ -27,7 +27,7 @@ export const rule = defineRule({
       if (first === undefined) continue;
       report({
         at: use.name.at,
-        message: message.assumed(use.name.text, first.judgement.given, whoAsks(failures), insteadOf(use)),
+        message: message.assumed(use.name.text, first.judgement.given, whoAsks(failures), insteadOf(use, view)),
         ...membersEvidence(use, failures),
       });
     }

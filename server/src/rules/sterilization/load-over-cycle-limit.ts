@@ -22,9 +22,9 @@ export const rule = defineRule({
       if (over === undefined) continue;
       report({
         at: (set.mass ?? use.name).at,
-        message: message.over(over.given, use.name.text, over.required, insteadOf(use)),
+        message: message.over(over.given, use.name.text, over.required, insteadOf(use, view)),
         does: message.does(use.name.text),
-        ...evidenceOfAll([over]),
+        ...evidenceOfAll([over], view),
       });
     }
   },

@@ -24,7 +24,7 @@ export const rule = defineRule({
       const who = named(failures.map(({ device }) => device));
       report({
         at: use.name.at,
-        message: message.forbidden(use.name.text, first.judgement.given, who, insteadOf(use)),
+        message: message.forbidden(use.name.text, first.judgement.given, who, insteadOf(use, view)),
         ...membersEvidence(use, failures),
       });
     }

@@ -22,7 +22,7 @@ export const rule = defineRule({
       if (failures.length === 0) continue;
       report({
         at: use.name.at,
-        message: message.unlisted(use.name.text, whoAsks(failures), insteadOf(use)),
+        message: message.unlisted(use.name.text, whoAsks(failures), insteadOf(use, view)),
         ...membersEvidence(use, failures),
       });
     }

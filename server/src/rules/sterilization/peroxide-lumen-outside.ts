@@ -27,9 +27,12 @@ export const rule = defineRule({
       if (first === undefined) continue;
       report({
         at: use.name.at,
-        message: message.outside(use.name.text, first.judgement.reason, whoAsks(failures), insteadOf(use)),
+        message: message.outside(use.name.text, first.judgement.reason, whoAsks(failures), insteadOf(use, view)),
         does: doesOf(use, first.judgement.given),
-        ...evidenceOfAll(failures.map(({ judgement }) => judgement)),
+        ...evidenceOfAll(
+          failures.map(({ judgement }) => judgement),
+          view,
+        ),
       });
     }
   },

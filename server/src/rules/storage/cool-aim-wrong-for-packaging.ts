@@ -1,3 +1,4 @@
+import { called } from '../../library/called.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
@@ -129,7 +130,7 @@ function checkPoster(poster: EntityOf['poster'], context: RuleContext): void {
 
 function judge(aim: Text, packages: readonly Packaging[], { view, report }: RuleContext): void {
   const decided = packages.map((packaging) => ({
-    id: rootOfEntity(packaging).id,
+    id: called('packaging', rootOfEntity(packaging).id, view),
     decision: coolAim(packaging, view.site()),
   }));
   const wrong = decided.flatMap(({ id, decision }) =>

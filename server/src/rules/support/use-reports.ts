@@ -1,5 +1,7 @@
 import { saysOf } from '../../judge/judgement.ts';
 import type { Judgement, Outcome, Parameter } from '../../judge/outcome.ts';
+import { called, demanderCalled } from '../../library/called.ts';
+import type { LibraryView } from '../../library/view.ts';
 import type { Place } from '../../model/node.ts';
 import type { Report } from '../rule.ts';
 import type { CycleUse, MemberUse } from './cycle-uses.ts';
@@ -53,10 +55,10 @@ export function commonWith(outcome: Outcome, use: CycleUse, wanted: Wanted): rea
 }
 
 /** ` What the instructions do allow: ...`, where the set has another way that leaves nothing open. */
-export function insteadOf({ name, route }: CycleUse): string {
+export function insteadOf({ name, route }: CycleUse, view: LibraryView): string {
   const { chosen, status } = route ?? {};
   if (chosen === undefined || status !== 'route' || chosen.cycle === name.text) return '';
-  return words.instead(chosen.packaging, chosen.cycle);
+  return words.instead(called('packaging', chosen.packaging, view), chosen.cycle);
 }
 
 /** Quotes, gap and places of members, with what the cycle gives. */
@@ -73,18 +75,24 @@ export function doesOf({ name }: CycleUse, given: string | undefined): string {
 }
 
 /** Quotes, gap and places of judgements that no member makes. */
-export function evidenceOfAll(judgements: readonly Judgement[]): Pick<Report, 'says' | 'gap' | 'related'> {
+export function evidenceOfAll(
+  judgements: readonly Judgement[],
+  view: LibraryView,
+): Pick<Report, 'says' | 'gap' | 'related'> {
   const gap = judgements.map((one) => one.gap).find((one) => one !== undefined);
   return {
     says: quotesOf(judgements.map(({ says }) => says)),
-    related: judgements.map(({ demandAt, demandedBy }) => ({ at: demandAt, note: words.demanded(nameIn(demandedBy)) })),
+    related: judgements.map(({ demandAt, demandedBy }) => ({
+      at: demandAt,
+      note: words.demanded(demanderCalled(demandedBy, view)),
+    })),
     ...(gap !== undefined && { gap }),
   };
 }
 
 /** `"P3" (at least 30 min) and "lanternfield" (at most 11.3 kg)`. */
-export function whoDemands(judgements: readonly Judgement[]): string {
-  return listed(judgements.map(({ demandedBy, required }) => words.asks(nameIn(demandedBy), required)));
+export function whoDemands(judgements: readonly Judgement[], view: LibraryView): string {
+  return listed(judgements.map(({ demandedBy, required }) => words.asks(demanderCalled(demandedBy, view), required)));
 }
 
 /** `P3` of `packaging/P3`. */

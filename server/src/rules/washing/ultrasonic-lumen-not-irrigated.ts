@@ -159,7 +159,7 @@ function checkSet(set: EntityOf['set'], { view, report }: RuleContext): void {
     report({
       at: line.at,
       message: message.member(device, failing.given),
-      ...evidenceOfAll([failing]),
+      ...evidenceOfAll([failing], view),
     });
   }
 }

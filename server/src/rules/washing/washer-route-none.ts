@@ -34,7 +34,10 @@ export const rule = defineRule({
       report({
         at: member.at,
         message: message.none(member.device, near.length === 0 ? '' : message.nearest(listed(near))),
-        ...evidenceOfAll(stage.judgements.filter(({ outcome }) => outcome === 'fails')),
+        ...evidenceOfAll(
+          stage.judgements.filter(({ outcome }) => outcome === 'fails'),
+          view,
+        ),
       });
     }
   },
