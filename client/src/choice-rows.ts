@@ -53,7 +53,7 @@ function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly strin
   const rows: ChoiceItem[] = [{ ...head, choice, ...(detail !== undefined && { detail }) }];
   for (let at = 0; at < rest.length; at += 2) {
     const [label = '', below] = rest.slice(at, at + 2);
-    rows.push({ label, choice, goesOn: true, ...(below !== undefined && { detail: below }) });
+    rows.push({ label: `… ${label}`, choice, goesOn: true, ...(below !== undefined && { detail: below }) });
   }
   return rows;
 }

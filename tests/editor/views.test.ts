@@ -166,7 +166,16 @@ describe('looks', () => {
   it('at 200 %, every part is still in reach', async () => {
     await editor.page.setViewportSize({ width: 640, height: 800 });
     await openSheet();
-    await page().locator('h2', { hasText: 'Who governs' }).scrollIntoViewIfNeeded();
+    // The sheet is drawn anew when something comes in late: the heading is looked for again then.
+    await until('the heading in view', () =>
+      page()
+        .locator('h2', { hasText: 'Who governs' })
+        .scrollIntoViewIfNeeded({ timeout: 3_000 })
+        .then(
+          () => true,
+          () => undefined,
+        ),
+    );
     const overflow = await page()
       .locator('body')
       .evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth');

@@ -10,6 +10,7 @@ import { wordsOfRequirement } from './completion-bounds.ts';
 import type { Surroundings } from './completion-ids.ts';
 import { idAsked, knownIds } from './completion-ids.ts';
 import type { Written } from './item-written.ts';
+import { plainName } from './plain-words.ts';
 
 /** One question, and what is wrong with an answer to it. */
 export interface Question extends AskedQuestion {
@@ -109,7 +110,7 @@ function typicalOf(examples: readonly string[]): string {
 function choicesOf(shape: Shape, field: Field | undefined, { around, today }: AskingAbout): readonly AskedChoice[] {
   switch (shape.form) {
     case 'words':
-      return [...shape.words].map(([label, detail]) => ({ label, detail }));
+      return [...shape.words].map(wordAsked);
     case 'flag':
       return [
         { label: 'yes', detail: '', gives: 'true' },
@@ -124,8 +125,14 @@ function choicesOf(shape: Shape, field: Field | undefined, { around, today }: As
     case 'date':
       return shape.mayBeMonth === true ? [] : [{ label: today, detail: 'today' }];
     default:
-      return [...(field?.suggestions ?? shape.suggestions ?? [])].map(([label, detail]) => ({ label, detail }));
+      return [...(field?.suggestions ?? shape.suggestions ?? [])].map(wordAsked);
   }
+}
+
+/** A word of a list as people say it, found by the word of the file too. */
+export function wordAsked([word, meaning]: readonly [string, string]): AskedChoice {
+  const label = plainName(word);
+  return label === word ? { label, detail: meaning } : { label, detail: `${meaning} Written as ${word}.`, gives: word };
 }
 
 function checkOf(shape: Shape): Pick<Question, 'check'> {

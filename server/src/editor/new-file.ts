@@ -7,6 +7,7 @@ import type { Field, RecordShape, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { asValue } from './bare.ts';
 import { idAsked, knownIds } from './completion-ids.ts';
+import { wordAsked } from './item-questions.ts';
 import { firstText } from './target-words.ts';
 import { toDoLine } from './to-do.ts';
 
@@ -91,7 +92,7 @@ function questionFor(key: string, shape: RecordShape, view: LibraryView): readon
       typical: typicalOf(field),
       takes: field.shape.form === 'list' ? 'many' : 'one',
       choices: [
-        ...words.map(([label, detail]) => ({ label, detail })),
+        ...words.map(wordAsked),
         ...ids.map((choice) => ({ ...choice, ...(key === 'doc' && filledBy(choice.label, view)) })),
       ],
       free: item.form !== 'words',

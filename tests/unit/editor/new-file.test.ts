@@ -123,7 +123,7 @@ describe('a new file', () => {
     const answers = Object.fromEntries(
       newFileQuestions(kind, view)
         .filter(({ key }) => key !== 'id')
-        .map(({ key, choices }) => [key, [choices[0]?.label ?? formed[key] ?? 'No. 5: a # b']]),
+        .map(({ key, choices }) => [key, [choices[0]?.gives ?? choices[0]?.label ?? formed[key] ?? 'No. 5: a # b']]),
     );
     const text = newFileText(kind, 'x-1', answers);
     const faults = readRuleFile(fileId('x.ifu.yaml'), text).problems.filter(
