@@ -96,7 +96,7 @@ function cardItem(cycle: CardCycle, places: SheetPlaces): Extract<SheetBlock, { 
     .filter(({ outcome }) => outcome === 'fails')
     .map(({ demandedBy, required, given, gap }) => {
       const short = gap === undefined ? '' : ` (${gap})`;
-      return `${demandedBy.slice(demandedBy.indexOf('/') + 1)}: ${required}; here ${given === '' ? 'nothing known' : given}${short}`;
+      return `${places.called(demandedBy)}: ${required}; here ${given === '' ? 'nothing known' : given}${short}`;
     });
   const derived = cycle.derived ? 'among the derived ways' : 'not among the derived ways without open question';
   const text = `${cycle.id}: as filed it ${outcomeWords[cycle.outcome]}; ${derived}`;
