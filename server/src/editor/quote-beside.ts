@@ -1,8 +1,9 @@
 import { neverQuenched, neverTouched, noFan } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { NewField } from './insert-fields.ts';
-import { doneAtUse } from './quote-facts.ts';
+import { doneAtUse, dryingMethods, useChoice } from './quote-facts.ts';
 import { metalsApart } from './quote-forbidden.ts';
+import { oiling } from './quote-lubrication.ts';
 import type { Matched } from './quote-match.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
@@ -32,13 +33,33 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
     // `Keep it moist and begin within 60 minutes`.
     case 'point_of_use':
       return alone(doneAtUse(reading, src, section));
+    case 'drying':
+    case 'drying.air':
+      return alone(reading.negations.length === 0 ? driedBy(reading) : []);
     case 'cooling':
       return alone(unquenched(reading, src));
+    case 'lubrication':
+      return alone(reading.negations.length === 0 ? oiled(reading, src) : []);
     case 'ultrasonic':
       return alone(metalsApart(reading, src, section));
     default:
       return alone([]);
   }
+}
+
+/** `Dry with a cloth, then blow out with air at no more than 1.5 bar`: with what besides the air, which has its numbers. */
+function driedBy({ quote }: QuoteReading): readonly NewField[] {
+  const named = dryingMethods(quote.toLowerCase());
+  return named.every((method) => method === 'air') ? [] : [{ path: 'drying.method', value: `[${named.join(', ')}]` }];
+}
+
+/** `Put one drop of oil on the hinge`: besides the drops, with what and where. */
+function oiled({ quote }: QuoteReading, src: string): readonly NewField[] {
+  return [
+    { path: 'lubrication.use', value: useChoice('required') },
+    ...oiling(quote).map(([field, value]) => ({ path: `lubrication.${field}`, value })),
+    { path: 'lubrication.src', value: src },
+  ];
 }
 
 export function unquenched({ quote }: QuoteReading, src: string): readonly NewField[] {

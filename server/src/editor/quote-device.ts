@@ -97,9 +97,13 @@ const replaced =
 const replace =
   /^(?:replace|change|renew|exchange|discard)\s(?:the\s|each\s)?((?:[\p{L}-]+\s){0,2}[\p{L}-]+)\s(?:after|every)\b/iu;
 
+/** What is a part by its very name; of any other noun nobody knows whether the device itself is meant. */
+const reused =
+  /^(?:(?:the|each|an?)\s)?((?:[\p{L}-]+\s)?(?:insert|cap|seal|o-?ring|valve|blade|cable|membrane|gasket|filter|cover|plug|sleeve|spring|battery|bulb)s?)\s(?:can|may|must|should|is|are)\b.{0,40}\b(?:(?:re-?)?process(?:ed)?|(?:re-?)?used|sterili[sz]ed|autoclaved|changed|replaced)\b/iu;
+
 /** `The cap is replaced after 20 uses`: the part whose life that is; nothing where the device itself is meant. */
 export function partNamed(quote: string): string | undefined {
-  const name = (replaced.exec(quote) ?? replace.exec(quote))?.[1];
+  const name = (replaced.exec(quote) ?? replace.exec(quote) ?? reused.exec(quote))?.[1];
   return name === undefined || new RegExp(String.raw`(?:^|\s)${whole}$`, 'i').test(name) ? undefined : name;
 }
 
@@ -111,7 +115,7 @@ export function partReplaced(reading: QuoteReading, src: string, taken: Readonly
   const isCounted =
     (uses.units.every(({ dimension }) => dimension === 'count') &&
       /^\s*(?:reprocessing\s|processing\s)?(?:uses|cycles|times)\b/i.test(reading.quote.slice(uses.span.end))) ||
-    /uses|cycles/.test(reading.quote.slice(uses.span.start, uses.span.end));
+    /uses|cycles|times/.test(reading.quote.slice(uses.span.start, uses.span.end));
   if (!isCounted) return [];
   const home: Home = { field: 'uses', dimension: 'count', near: [], counted: 'uses' };
   const group = { path: 'parts[]', stages: [], words: [], fields: [] };

@@ -1,7 +1,5 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
 import { ofPart, sentToService, whenNeeded, wiping } from '../quantity/prose/named/acts.ts';
-import { lubricants } from '../quantity/prose/named/lubricants.ts';
-import { wordFor } from '../quantity/prose/named/named.ts';
 import { untried } from '../quantity/prose/named/untried.ts';
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
@@ -13,6 +11,7 @@ import { detergentIn, gradeIn, waterIn } from './quote-agents.ts';
 import { conditionOf } from './quote-conditions.ts';
 import { methodsAlone } from './quote-forbidden.ts';
 import { lookedFor } from './quote-inspection.ts';
+import { oiling } from './quote-lubrication.ts';
 import type { Section, Way } from './quote-section.ts';
 import { isAtUse, wayOf } from './quote-section.ts';
 
@@ -195,7 +194,7 @@ const beforeInspection =
 
 const uses = ['allowed', 'required', 'recommended', 'forbidden'];
 
-function useChoice(first: 'forbidden' | 'required'): string {
+export function useChoice(first: 'forbidden' | 'required'): string {
   return marked.choice([first, ...uses.filter((use) => use !== first)], 'use');
 }
 
@@ -207,14 +206,8 @@ function onlyWhen(quote: string): readonly string[] {
 
 function detailsOf(field: string, quote: string): readonly string[] {
   if (field === 'drying') return dryingIn(quote);
-  if (field === 'lubrication') return lubricantIn(quote);
+  if (field === 'lubrication') return oiling(quote).map(([name, value]) => `${name}: ${value}`);
   return field.endsWith('rinse') ? waterIn(quote).map((water) => `water: {${water}}`) : [];
-}
-
-/** With what it is lubricated, where the sentence names one of the usual words and no choice. */
-function lubricantIn(quote: string): readonly string[] {
-  const named = wordFor(lubricants, quote);
-  return named === undefined || /\b(?:or|oder|ou)\b/.test(quote) ? [] : [`agent: ${named}`];
 }
 
 /** The water of the last rinse has a place of its own, by hand as in a washer. */
@@ -233,8 +226,13 @@ const methods: readonly (readonly [string, readonly string[]])[] = [
   ['cabinet', ['cabinet', 'schrank', 'armoire']],
 ];
 
+/** With what something is dried. For text in small letters. */
+export function dryingMethods(quote: string): readonly string[] {
+  return methods.flatMap(([method, words]) => (words.some((word) => quote.includes(word)) ? [method] : []));
+}
+
 function dryingIn(quote: string): readonly string[] {
-  const named = methods.flatMap(([method, words]) => (words.some((word) => quote.includes(word)) ? [method] : []));
+  const named = dryingMethods(quote);
   const grade = ['medical', 'filtered'].filter((word) => quote.includes(`${word} air`) || quote.includes(`${word}, `));
   return [
     ...(named.length === 0 ? [] : [`method: [${named.join(', ')}]`]),

@@ -176,6 +176,14 @@ const device: readonly Group[] = [
     ],
   },
   {
+    path: 'lubrication',
+    stages: [],
+    words: [],
+    besideStage: 'lubrication',
+    begins: /^(?:then\s)?(?:run|operate)\b|laufen lassen\.?$|^faire (?:tourner|fonctionner)\s/i,
+    fields: [{ field: 'run', dimension: 'time', near: [] }],
+  },
+  {
     path: 'packaging',
     stages: ['packaging', 'container', 'wrap', 'pouch'],
     words: ['weigh', 'wieg', 'gewicht', 'pèse', 'poids'],

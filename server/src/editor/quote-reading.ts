@@ -6,6 +6,7 @@ import type { MapTree } from '../syntax/tree.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { saidBeside, unquenched } from './quote-beside.ts';
+import { dryingOfCycles } from './quote-cycle-drying.ts';
 import { factsOf } from './quote-facts.ts';
 import type { Matched } from './quote-match.ts';
 import { matchNumbers } from './quote-match.ts';
@@ -41,6 +42,8 @@ export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   const together = isTogether(way) ? way : joined?.together;
   if (joined !== undefined)
     return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
+  const dried = kind === 'device' && columns === undefined ? dryingOfCycles(reading, tree, src, section) : [];
+  if (dried.length > 0) return { fields: dried, left: [] };
   const matched = lookedAtAgain(placesOf(reading, around), reading);
   return matched.placed.length === 0 ? inWords(matched, reading, around) : withNumbers(matched, reading, around);
 }

@@ -216,7 +216,7 @@ describe('a quote becomes fields', () => {
 
   it('what is forbidden beside a step does not forbid the step', () => {
     expect(madeFrom('Lubricate the joint with a water-soluble lubricant; do not use silicone oil.')).toBe(
-      'lubrication: {use: required, agent: water-soluble, src: s5}',
+      'lubrication: {use: required, agent: water-soluble, where: the joint, src: s5}',
     );
   });
 

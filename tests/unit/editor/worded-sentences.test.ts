@@ -101,6 +101,13 @@ const rows: readonly (readonly [string, string, string])[] = [
   ['Inspection', 'If soil is visible, repeat the cleaning.', ''],
   [
     'Inspection',
+    'Check that the jaws close fully and that the ratchet holds.',
+    'inspection:\n  function_test: {required: true, src: s5}',
+  ],
+  ['Warnings', 'Do not soak the handle in saline.', 'not:\n  - {what: saline, as_written: saline, src: s5}'],
+  ['Warnings', 'Process the device before its first use.', 'receipt:\n  initial_cleaning: {use: required, src: s5}'],
+  [
+    'Inspection',
     'Inspect for corrosion, cracks and loose screws.',
     'inspection:\n  visual: true\n  criteria:\n    - corrosion\n    - cracks\n    - loose screws\n  src: s5',
   ],

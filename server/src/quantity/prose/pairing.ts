@@ -114,7 +114,9 @@ function isJoinedAsPair(text: ReadingText, a: Group, b: Group, first: NumberDraf
   const from = unitIn(first, dimension);
   const to = unitIn(second, dimension);
   if (from === undefined || to === undefined || isExactRatio(from, to)) return false;
-  return b.first - a.last === 2 && equalSigns.has(opening);
+  // `(max. 38 °C, 100 °F)`
+  const isListed = opening === ',' && tokenText(text, b.last + 1) === ')';
+  return b.first - a.last === 2 && (isListed || equalSigns.has(opening));
 }
 
 /** Only the second unit stands in the brackets: `30 s (1 min for lumens)` is no pair. */

@@ -77,7 +77,7 @@ export const englishPhrases: PhraseList = [
     `once more, once again, not only, not omit, not skip, do not omit, do not skip, never omit, never skip, not be omitted, not be skipped,
     cannot be omitted, not forbidden, not prohibited, no longer visible, no visible, not visible, whether or not, if not, no sooner, not limited to, no
     matter, above mentioned, see above, described above, see below, shown below, described below, not later, no
-    residue, no residues, no soil, rinse aid, clean apart from, cleaned apart from, wash apart from, washed apart from, keep apart
+    residue, no residues, no soil, at once, rinse aid, clean apart from, cleaned apart from, wash apart from, washed apart from, keep apart
     from, kept apart from, process apart from, processed apart from, apart from other instruments, apart from all other
     instruments, apart from the other instruments, apart from general instruments`,
   ],

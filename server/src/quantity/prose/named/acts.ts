@@ -57,11 +57,11 @@ export const handBeforeMachine =
 export const assembledAt: Named = [
   [
     'packaging: true',
-    /^(?:re-?)?assemble\b.{0,60}\bbefore (?:packag|packing|wrapping)|vor (?:der|dem) verpack\p{L}* (?:wieder )?(?:zusammen|montier)|(?:remonter|assembler)\b.{0,40}avant (?:l.emballage|le conditionnement|d.emballer)/u,
+    /^(?:(?:re-?)?assemble|put\b.{3,60}\b(?:back|together)|(?:re-?)?insert|re-?fit|re-?attach|re-?mount)\b.{0,60}\bbefore (?:packag|packing|wrapping)|vor (?:der|dem) verpack\p{L}* (?:wieder )?(?:zusammen|montier)|(?:remonter|assembler)\b.{0,40}avant (?:l.emballage|le conditionnement|d.emballer)/u,
   ],
   [
     'sterilization: false',
-    /sterili[sz]e\p{L}*\b.{0,30}\b(?:disassembled|dismantled|taken apart|unassembled)|zerlegt(?:em zustand)? (?:zu )?sterilisier|stérilise\p{L}*.{0,20}démonté/u,
+    /sterili[sz]e\p{L}*\b.{0,30}\b(?:disassembled|dismantled|taken apart|unassembled|detached|separated)|zerlegt(?:em zustand)? (?:zu )?sterilisier|stérilise\p{L}*.{0,20}démonté/u,
   ],
   [
     'sterilization: true',

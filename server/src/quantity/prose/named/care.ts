@@ -78,7 +78,7 @@ export const tests: Named = [
   ],
   [
     'function_test',
-    /\b(?:check|test|verify|ensure|make sure|confirm)\b.{0,60}\b(?:functions?|functioning|functionality|movement|moves?|operation|operates?|works?|opens? and closes?|slides?|turns?|rotates?|(?:smooth|free|easy) (?:action|motion))\b|\bfunction(?:al)? test\b|(?:funktion|gängig|leichtgäng|beweglich)\p{L}*\b.{0,40}prüf|prüf\p{L}*.{0,40}(?:funktion|gängig|beweglich)|funktionsprüfung|(?:vérifier|contrôler|tester)\b.{0,50}(?:fonctionn|mobilité|mouvement)/u,
+    /\b(?:check|test|verify|ensure|make sure|confirm)\b.{0,60}\b(?:functions?|functioning|functionality|movement|moves?|operation|operates?|works?|opens? and closes?|(?:opens?|closes?|locks?|latch(?:es)?|engages?|holds?|springs? back)(?: (?:fully|properly|correctly|completely|firmly|easily|smoothly|freely|and))|(?:collars?|ratchets?|locks?|latch(?:es)?|catch(?:es)?)\s(?:locks?|holds?|engages?|latches)|slides?|turns?|rotates?|(?:smooth|free|easy) (?:action|motion))\b|\bfunction(?:al)? test\b|(?:funktion|gängig|leichtgäng|beweglich)\p{L}*\b.{0,40}prüf|prüf\p{L}*.{0,40}(?:funktion|gängig|beweglich)|funktionsprüfung|(?:vérifier|contrôler|tester)\b.{0,50}(?:fonctionn|mobilité|mouvement)/u,
   ],
 ];
 

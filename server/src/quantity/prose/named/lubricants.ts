@@ -3,5 +3,24 @@ import type { Named } from './named.ts';
 /** The usual lubricants. */
 export const lubricants: Named = [
   ['instrument-milk', /instrument milk|lubricant milk|instrumentenmilch|lait (?:pour instruments|lubrifiant)/],
+  [
+    'steam-permeable oil',
+    /steam[\s-](?:permeable|penetrable) (?:\p{L}+\s)?(?:oil|lubricant)|dampfdurchlässiges? (?:\p{L}*öl|schmiermittel)|huile (?:\p{L}+\s)?perméable à la vapeur/u,
+  ],
   ['water-soluble', /water[\s-]soluble|wasserlöslich|hydrosoluble/],
 ];
+
+/** Where it is applied, in the words of the page; the group is the place. */
+export const oiledPlaces: readonly RegExp[] = [
+  /\b(?:oil|lubricant|lubricate|milk|drops?|spray|grease)\b[^.;:]{0,60}?\b(?:on|onto|to|into)\s((?:the|each|all|every)\s[\p{L}\s-]{3,60}?)(?=\s(?:before|after|for|with|until|prior)\b|[.,;]|$)/iu,
+  /^(?:lubricate|oil|grease)\s((?:the|each|all|every)\s[\p{L}\s-]{3,60}?)(?=\s(?:before|after|for|with|using|until|prior|if|as|when)\b|[.,;]|$)/iu,
+  /^((?:den|die|das|alle)\s[\p{L}\s-]{3,60}?)\s(?:vor\s[^.;:]{3,40}\s)?(?:mit\s[^.;:]{3,60}\s)(?:ölen|schmieren)/iu,
+  /^(?:lubrifier|huiler)\s((?:le|la|les|l’|l')\s?[\p{L}\s-]{3,60}?)(?=\s(?:avant|après|avec)\s|[.,;]|$)/iu,
+];
+
+export const oiledBefore =
+  /\b(?:before|prior to)\s(?:each\s|every\s)?(?:packag\p{L}*|packing|wrapping|sterili[sz]\p{L}*)|vor (?:jeder |der |dem )?(?:verpack\p{L}*|sterilisation)|avant (?:chaque |la |l.)?(?:stérilisation|emballage|conditionnement)/iu;
+
+/** What is too much is wiped off. */
+export const excess =
+  /\b(?:wipe|remove)\b.{0,20}\bexcess\b|überschüss\p{L}*.{0,30}(?:entfernen|abwischen)|(?:essuyer|retirer)\b.{0,20}excès/iu;

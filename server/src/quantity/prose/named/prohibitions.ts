@@ -1,10 +1,13 @@
 /** How pages say that something is not to be used, in English, German and French: the group is what is meant. For text in small letters. */
 
-const device = String.raw`(?:this|the|these|your)\s(?:device|instrument|product|tube|set)s?`;
+const device = String.raw`(?:this|the|these|your)\s(?:device|instrument|product|tube|set|attachment|handpiece|unit|system)s?`;
+/** What is put into a liquid: the device by whatever name, or a part of it. */
+const lain = String.raw`(?:this|the|these|your)\s(?:[\p{L}-]+\s){1,3}`;
 
 export const keptAway: readonly RegExp[] = [
   new RegExp(
-    String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse|put|lay)\s(?:(?:the\s[a-z]{3,20}|${device}|it)\s)?(?:in|into|with))\s)(.+)$`,
+    String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse|put|lay)\s(?:${lain}|it\s)?(?:in|into|with))\s)(.+)$`,
+    'u',
   ),
   /^(.+?)\s(?:must not|may not|shall not|should not|must never|are not to|is not to|cannot)\sbe\sused$/,
   /^(?:contact with|exposure to|(?:the )?use of)\s(.+?)\s(?:must|should|is to|are to|has to)\sbe\savoided$/,

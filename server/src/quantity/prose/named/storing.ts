@@ -8,7 +8,7 @@ export const places: readonly RegExp[] = [
 
 /** Words at the end of a place that lead on to a number. */
 export const leadingOn =
-  /(?:(?:^|,\s|\s)(?:at|for|up to|below|under|between|from|not above|no more than|a|temperatures?|of|room(?!\stemperature)|entre|de|à|bei|zwischen|von))+$|,$/iu;
+  /(?:(?:^|,\s|\s)(?:at|for|no longer than|not longer than|a maximum of|at most|up to|below|under|between|from|not above|no more than|a|(?<!room\s)temperatures?|of|room(?!\stemperature)|entre|de|à|bei|zwischen|von))+$|,$/iu;
 
 /** A heading or a sentence about keeping: what is dry there is a place, and nothing is dried. */
 export const aboutStoring =

@@ -1,0 +1,17 @@
+import { excess, lubricants, oiledBefore, oiledPlaces } from '../quantity/prose/named/lubricants.ts';
+import { wordFor } from '../quantity/prose/named/named.ts';
+import { asValue } from './bare.ts';
+import { firstOf } from './quote-in-machine.ts';
+
+/** With what, where and when a sentence says to lubricate: fields of the lubrication with their values. */
+export function oiling(quote: string): readonly (readonly [string, string])[] {
+  const text = quote.toLowerCase();
+  const agent = /\b(?:or|oder|ou)\b/.test(text) ? undefined : wordFor(lubricants, text);
+  const place = firstOf(oiledPlaces, quote)?.trim();
+  return [
+    ...(agent === undefined ? [] : [['agent', agent] as const]),
+    ...(place === undefined ? [] : [['where', asValue(place)] as const]),
+    ...(oiledBefore.test(text) ? [['before_packaging', 'true'] as const] : []),
+    ...(excess.test(text) ? [['remove_excess', 'true'] as const] : []),
+  ];
+}
