@@ -1,4 +1,5 @@
-import { excess, lubricants, oiledBefore, oiledPlaces } from '../quantity/prose/named/lubricants.ts';
+import { excessRemoved } from '../quantity/prose/named/acts.ts';
+import { lubricants, oiledBefore, oiledPlaces } from '../quantity/prose/named/lubricants.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
 import { asValue } from './bare.ts';
 import { firstOf } from './quote-in-machine.ts';
@@ -12,6 +13,6 @@ export function oiling(quote: string): readonly (readonly [string, string])[] {
     ...(agent === undefined ? [] : [['agent', agent] as const]),
     ...(place === undefined ? [] : [['where', asValue(place)] as const]),
     ...(oiledBefore.test(text) ? [['before_packaging', 'true'] as const] : []),
-    ...(excess.test(text) ? [['remove_excess', 'true'] as const] : []),
+    ...(excessRemoved.test(quote) ? [['remove_excess', 'true'] as const] : []),
   ];
 }

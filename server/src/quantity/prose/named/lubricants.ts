@@ -20,7 +20,3 @@ export const oiledPlaces: readonly RegExp[] = [
 
 export const oiledBefore =
   /\b(?:before|prior to)\s(?:each\s|every\s)?(?:packag\p{L}*|packing|wrapping|sterili[sz]\p{L}*)|vor (?:jeder |der |dem )?(?:verpack\p{L}*|sterilisation)|avant (?:chaque |la |l.)?(?:stérilisation|emballage|conditionnement)/iu;
-
-/** What is too much is wiped off. */
-export const excess =
-  /\b(?:wipe|remove)\b.{0,20}\bexcess\b|überschüss\p{L}*.{0,30}(?:entfernen|abwischen)|(?:essuyer|retirer)\b.{0,20}excès/iu;
