@@ -9,6 +9,7 @@ import {
   takesApart,
 } from '../quantity/prose/named/apart.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
+import { packedSo } from '../quantity/prose/named/packagings.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
@@ -50,23 +51,23 @@ function together({ quote }: QuoteReading, src: string, { text }: Section): read
       ];
 }
 
-/** `Sterilize assembled but unlocked`: together at that stage, and how it must be then. */
-function assembled({ quote }: QuoteReading, src: string, { stages }: Section): readonly NewField[] {
-  const isPacked = stages.includes('packaging') && putTogether.test(quote);
+/** `Sterilize assembled but unlocked`: together at that stage, and how it must be then. `Leave the jaws open`, under the heading of packing. */
+function assembled({ quote, negations }: QuoteReading, src: string, { stages }: Section): readonly NewField[] {
+  const isOfPacking = stages.includes('packaging') && negations.length === 0;
+  const isPacked = isOfPacking && putTogether.test(quote);
   const said = wordFor(assembledAt, quote.toLowerCase()) ?? (isPacked ? 'packaging: true' : undefined);
+  const position = isOfPacking ? firstOf(packedSo, quote) : undefined;
+  if (said === undefined && position !== undefined) return positioned(position, src);
   if (said === undefined || quote.length > longest) return [];
   const [, how] =
     /^sterili[sz]e\s(assembled\s(?:but|and)\s[\p{L}\s-]{3,40}|assembled, [\p{L}\s-]{3,40})\.?$/iu.exec(quote) ?? [];
   return [
     { path: 'disassembly.assembled_for', value: `{${said}, src: ${src}}` },
-    ...(how === undefined
-      ? []
-      : [
-          {
-            path: 'packaging.configuration[]',
-            value: `{what: ${asValue(how)}, src: ${src}}`,
-            head: `what: ${asValue(how)}`,
-          },
-        ]),
+    ...(how === undefined ? [] : positioned(how, src)),
   ];
+}
+
+function positioned(how: string, src: string): readonly NewField[] {
+  const head = `what: ${asValue(how)}`;
+  return [{ path: 'packaging.configuration[]', value: `{${head}, src: ${src}}`, head }];
 }

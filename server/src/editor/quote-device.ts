@@ -67,7 +67,9 @@ function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
 }
 
 const listOfMaterials =
-  /^(?:\p{L}+\s)?(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)\s*:\s*([^.]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/iu;
+  /^(?:\p{L}+\s)?(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)(?:\sof\s[\p{L}\s-]{3,40})?\s*:\s*([^.]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/iu;
+/** `Handle: PEEK`, where each word is a material. */
+const ofPart = /^(?:the\s)?(?:\p{L}+\s)?\p{L}{3,20}\s*:\s*([^.;:]{3,80})\.?$/iu;
 /** `The guide is made of aluminium with a PEEK handle`. */
 const madeOf =
   /\b(?:is|are)\s(?:made|manufactured)\s(?:of|from)\s|\bconsists? of\s|(?<!\p{L})(?:besteht|bestehen) aus\s|(?<!\p{L})(?:est|sont) (?:fabriquée?s?\s)?en\s/iu;
@@ -78,17 +80,24 @@ export function materialsIn({ quote, negations, numbers }: QuoteReading): {
   readonly unknown: readonly string[];
 } {
   const [, first, second] = listOfMaterials.exec(quote) ?? [];
-  const list = first ?? second ?? (madeOf.test(quote) && numbers.length === 0 ? quote : undefined);
+  const [, alone] = ofPart.exec(quote) ?? [];
+  const isMaterial = alone !== undefined && listed(alone).every((item) => wordFor(materials, item.toLowerCase()));
+  const made = isMaterial ? alone : madeOf.test(quote) && numbers.length === 0 ? quote : undefined;
+  const list = first ?? second ?? made;
   if (list === undefined || negations.length > 0) return { fields: [], unknown: [] };
-  const items = list
-    .split(/\s*(?:[,;]|(?<!\p{L})(?:and|with|und|mit|aus|et|avec)(?!\p{L}))\s*/u)
-    .filter((item) => item !== '');
+  const items = listed(list);
   const known = items.map((item) => ({ item, words: wordFor(materials, item.toLowerCase()) }));
   const words = [...new Set(known.flatMap((one) => (one.words === undefined ? [] : [one.words])))];
   return {
     fields: words.map((what) => ({ path: 'materials[]', value: what })),
     unknown: words.length === 0 ? [] : known.flatMap((one) => (one.words === undefined ? [one.item] : [])),
   };
+}
+
+function listed(text: string): readonly string[] {
+  return text
+    .split(/\s*(?:[,;]|(?<!\p{L})(?:and|with|und|mit|aus|et|avec)(?!\p{L}))\s*/u)
+    .filter((item) => item !== '');
 }
 
 const whole = `(?:device|instrument|product|system|set|it|they|item|unit|tool)s?`;

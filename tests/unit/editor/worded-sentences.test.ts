@@ -99,6 +99,13 @@ const rows: readonly (readonly [string, string, string])[] = [
   ],
   ['Packaging', 'Discard the pouch if the seal is damaged.', ''],
   ['Inspection', 'If soil is visible, repeat the cleaning.', ''],
+  ['Materials', 'Handle: PEEK.', 'materials:\n  - peek'],
+  ['Cleaning by machine', 'Keep the jaws open.', 'mechanical:\n  orientation: jaws open\n  src: s5'],
+  [
+    'Packaging',
+    'Leave the ratchet on the first tooth or open.',
+    'packaging:\n  configuration:\n    - {what: the ratchet on the first tooth or open, src: s5}',
+  ],
   [
     'Inspection',
     'Check that the jaws close fully and that the ratchet holds.',

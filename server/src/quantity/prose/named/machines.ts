@@ -26,6 +26,9 @@ export const racks: readonly RegExp[] = [
 /** How it lies there. */
 export const positions: readonly RegExp[] = [
   /\b(?:place|load|put|lay)\b\s[^.;:]{0,60}?\b(?:washer|machine|rack|basket)[\p{L}-]*,\s((?:[^.;:]{3,80}?\b)?(?:open|opened|disassembled|upright|flat|connected)\b[^.;:]{0,60}?)[.;]?$/iu,
+  /^(?:keep|leave)\s(?:all\s)?(?:the\s)?([^.;:,]{3,60}?\s(?:open|opened|unlocked|upright|flat|apart)(?:\s[^.;:]{3,40})?)[.;]?$/iu,
+  /^((?:\p{L}+\s){1,3}(?:geöffnet|offen))\s(?:lassen|halten)[.;]?$/iu,
+  /^(?:garder|laisser|maintenir)\s(?:les?\s|la\s|l.)([^.;:,]{3,60}?\souverte?s?)[.;]?$/iu,
 ];
 
 /** `must comply with EN ISO 15883`. */

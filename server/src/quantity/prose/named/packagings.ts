@@ -17,6 +17,13 @@ export const packagings: Named = [
   ['pouch', /pouch|klarsichtverpackung|(?:klarsicht|folien|steril)beutel|sachet/],
 ];
 
+/** How it is when packed, in the words of the page; the group is that. */
+export const packedSo: readonly RegExp[] = [
+  /^(?:keep|leave|set)\s(?:all\s)?((?:the\s)?[^.;:,]{3,40}?\s(?:open|opened|unlocked|apart|on the (?:first|last) (?:tooth|notch|ratchet))(?:\s[^.;:]{2,40})?)[.;]?$/iu,
+  /^((?:\p{L}+\s){1,3}(?:geöffnet|offen|in der ersten raste))\s(?:lassen|verpacken)[.;]?$/iu,
+  /^(?:garder|laisser|maintenir)\s((?:les?\s|la\s|l.)[^.;:,]{3,60}?\souverte?s?)[.;]?$/iu,
+];
+
 /** The page says that only these may be used, or that it was tried out with them; otherwise it leaves that open. */
 export const relations: Named = [
   ['validated_with', /\b(?:validated|tested|qualified)\b|validiert|geprüft mit|validée?s? (?:avec|en|dans)/],
