@@ -76,7 +76,9 @@ function isOfHeading(word: string): boolean {
  * The headings among lines that follow each other, by their position. Where sections are numbered, a line with the number before or behind
  * that of a heading is one too, whatever its words, if it stands free above the text of its section.
  */
-export function headingsIn(lines: readonly string[]): ReadonlyMap<number, Heading> {
+export function headingsIn(all: readonly string[]): ReadonlyMap<number, Heading> {
+  // The head of a table names steps and stages too.
+  const lines = all.map((line) => (hasColumns.test(line) && columnsIn(line) !== undefined ? tableHead : line));
   const found = new Map<number, Heading>();
   for (const [at, line] of lines.entries()) {
     const heading = isUnfinished(lines[at - 1] ?? '') ? undefined : topicIn(line);
@@ -93,6 +95,10 @@ export function headingsIn(lines: readonly string[]): ReadonlyMap<number, Headin
       if (at > top && !found.has(at) && isTitle(lines, at)) found.set(at, titleOf(lines, at));
   return found;
 }
+
+const hasColumns = /\S(?:\s{3,}|\t|\s*\|)/;
+/** Stands for a line that is no heading and goes on in none. */
+const tableHead = '-.';
 
 function titleOf(lines: readonly string[], at: number): Heading {
   return { text: withoutNumber(lines[at] ?? ''), says: '' };
@@ -137,7 +143,8 @@ function isFree(lines: readonly string[], at: number, found: ReadonlyMap<number,
   const below = [at + 1, at + 2].find((one) => (lines[one] ?? '').trim() !== '');
   if (!isTitle || below === undefined || found.has(below)) return false;
   const next = lines[below] ?? '';
-  return /^\s*[\p{Lu}\W]/u.test(next) && !numbered.test(next) && !measures(line);
+  const isText = /^\s*[\p{Lu}\W]/u.test(next) && !numbered.test(next);
+  return (isText || numberOf(next).startsWith(`${numberOf(line)}.`)) && !measures(line);
 }
 
 function measures(line: string): boolean {

@@ -8,9 +8,9 @@ export interface PageMark {
   readonly of: number | undefined;
 }
 
-/** A mark with what else stands in its line and belongs to the text; or a line that only repeats the name of the document. */
+/** A mark with what else stands in its line: a sentence that belongs to the text, or words that are left out; or a line that only repeats the name of the document. */
 export type PageLine =
-  | ({ readonly is: 'page'; readonly sentence: string } & PageMark)
+  | ({ readonly is: 'page'; readonly sentence: string; readonly beside: string } & PageMark)
   | { readonly is: 'running head' };
 
 /** What a line may be, before the other lines have been looked at. */
@@ -77,7 +77,8 @@ export function pageLinesIn(lines: readonly string[], document: string): Readonl
     const isHead = isRepeated(one) || (document !== '' && rest.includes(document));
     const isMark = of === undefined && !one.named ? isHead && isRepeated(one) : one.named || isHead || rest === '';
     if (!isMark || (!isHead && of === undefined && isSentence(rest))) continue;
-    found.set(at, { is: 'page', page, of, sentence: !isHead && isSentence(rest) ? rest : '' });
+    const sentence = !isHead && isSentence(rest) ? rest : '';
+    found.set(at, { is: 'page', page, of, sentence, beside: sentence === '' ? rest : '' });
   }
   for (const at of runningHeads(lines, found, document)) found.set(at, { is: 'running head' });
   return found;

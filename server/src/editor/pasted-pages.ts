@@ -42,13 +42,14 @@ function putIn({ edits }: MadeStatements, label: string, detail = ''): WalkChoic
 }
 
 function whatIsMade(made: MadeStatements): Question {
-  const { sentences, headings, marks } = made;
+  const { sentences, headings, marks, leftOut } = made;
   const open = sentences.filter(({ page }) => page === undefined).length;
   const heads = sentences.filter(({ isTableHead }) => isTableHead).length;
   const parts = [
     marks === 0 ? '' : `${counted(marks, 'page mark')} for the pages`,
     headings === 0 ? '' : `${counted(headings, 'heading')} for the sections`,
     heads === 0 ? '' : `${counted(heads, 'table head')} noted as such`,
+    leftOut.length === 0 ? '' : `left out: ${leftOut.map((words) => `“${words}”`).join(', ')}`,
     open === 0 ? '' : 'the page is asked for next',
   ].filter((part) => part !== '');
   const choice = open === 0 ? putIn(made, make(made), parts.join(', ')) : pages(make(made), [], parts.join(', '));

@@ -1,4 +1,4 @@
-import { type Column, columnsIn } from '../quantity/prose/column-titles.ts';
+import { columnsIn } from '../quantity/prose/column-titles.ts';
 import { sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
@@ -13,7 +13,7 @@ import { matchNumbers } from './quote-match.ts';
 import { inRows } from './quote-rows.ts';
 import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
 import type { Section } from './quote-section.ts';
-import { inColumns, underColumns } from './quote-tables.ts';
+import { inColumns, type TableAbove, underColumns } from './quote-tables.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
 import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
 import { wordedOf } from './quote-worded.ts';
@@ -23,8 +23,8 @@ export interface Around {
   readonly section: Section;
   readonly src: string;
   readonly tree: MapTree;
-  /** Of the table that the sentence is a row of. */
-  readonly columns: readonly Column[] | undefined;
+  /** That the sentence is a row of. */
+  readonly table: TableAbove | undefined;
   readonly way: string | undefined;
 }
 
@@ -35,8 +35,8 @@ interface Read {
 
 /** The fields that the words of one sentence make, and what the reader is told of the rest. */
 export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
-  const { kind, section, src, tree, columns, way } = around;
-  const reading = columns === undefined ? sentence : underColumns(sentence, columns);
+  const { kind, section, src, tree, table, way } = around;
+  const reading = table === undefined ? sentence : underColumns(sentence, table.columns);
   if (columnsIn(reading.quote) !== undefined || sentToService.test(reading.quote)) return { fields: [], left: [] };
   const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
   const together = isTogether(way) ? way : joined?.together;
@@ -48,9 +48,9 @@ export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   return matched.placed.length === 0 ? inWords(matched, reading, around) : withNumbers(matched, reading, around);
 }
 
-function placesOf(reading: QuoteReading, { kind, columns, section }: Around): Matched {
+function placesOf(reading: QuoteReading, { kind, table, section }: Around): Matched {
   return (
-    (columns === undefined ? undefined : inColumns(reading, kind, columns, section)) ??
+    (table === undefined ? undefined : inColumns(reading, kind, table.columns, section)) ??
     inRows(reading, kind, section) ??
     matchNumbers(reading, kind, section)
   );

@@ -1,6 +1,6 @@
-import { type Column, captionBound, columnsIn } from '../quantity/prose/column-titles.ts';
+import type { Column } from '../quantity/prose/column-titles.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
-import { asValue } from '../quantity/prose/ratio.ts';
+import { columnsByCell, hasCells, headNote, headOver, withColumns } from '../quantity/prose/table-rows.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
@@ -13,20 +13,20 @@ import type { Section } from './quote-section.ts';
 
 /** Rows of a table that was pasted as lines: the heading above says what each number is, and which bound it has. */
 
-const farthestHead = 12;
-
-/** The columns of the heading above a statement, over rows of the same table. */
-export function columnsAbove(tree: MapTree, statement: string): readonly Column[] | undefined {
+/** The head above a statement, over rows of the same table, with the statement right above it. */
+export function tableAbove(tree: MapTree, statement: string): TableAbove | undefined {
   const all = sentencesOf(tree);
-  const own = all.findIndex(({ id }) => id === statement);
-  for (let at = own - 1; at >= 0 && at >= own - farthestHead; at--) {
-    const one = all[at];
-    if (one === undefined || one.section !== all[own]?.section) return undefined;
-    const columns = columnsIn(one.quote, isNotedHead(one) ? 'known as a head' : 'unknown');
-    if (columns !== undefined) return underCaption(columns, all[at - 1]?.quote ?? '');
-    if (/[.!?:]\s*$/.test(one.quote) && !one.quote.includes('|')) return undefined;
-  }
-  return undefined;
+  const lines = all.map((one) => ({ quote: one.quote, section: one.section, isNotedHead: isNotedHead(one) }));
+  const head = headOver(
+    lines,
+    all.findIndex(({ id }) => id === statement),
+  );
+  return head === undefined ? undefined : { columns: head.columns, caption: all[head.caption] };
+}
+
+export interface TableAbove {
+  readonly columns: readonly Column[];
+  readonly caption: Sentence | undefined;
 }
 
 /** A head whose gaps were lost when it was put into the file still says there what it is. */
@@ -34,51 +34,21 @@ function isNotedHead({ node }: Sentence): boolean {
   const noted = valueUnder(node, 'not_needed');
   const [first] = noted?.node === 'list' ? noted.items : [];
   const reason = first?.node === 'map' ? valueUnder(first, 'reason') : undefined;
-  return reason?.node === 'scalar' && reason.text === 'heading of a table';
-}
-
-/** `Cycle parameters (minimum):` above the heading holds for every column that has no bound of its own. */
-function underCaption(columns: readonly Column[], caption: string): readonly Column[] {
-  const bound = /\d/.test(caption) ? undefined : captionBound(caption.toLowerCase().replace(/\s*:\s*$/, ''));
-  return bound === undefined ? columns : columns.map((column) => ({ ...column, bound: column.bound ?? bound }));
+  return reason?.node === 'scalar' && reason.text === headNote;
 }
 
 /** The row with what its heading says of each number: the bound, and the unit where the cells print none. */
 export function underColumns(reading: QuoteReading, columns: readonly Column[]): QuoteReading {
-  const of = columnsOf(reading, columns);
-  if (of.size === 0) return reading;
-  const numbers = reading.numbers.map((mention) => {
-    const owner = mention.pair === undefined ? mention : (reading.numbers[mention.pair] ?? mention);
-    const column = of.get(mention) ?? of.get(owner);
-    return column === undefined ? mention : under(mention, column);
-  });
-  const { quote, language, stages, negations, joins, flags } = reading;
-  return { quote, language, numbers, stages, negations, joins, flags };
-}
-
-function under(mention: NumberMention, { bound, isBoundOrUnit, units }: Column): NumberMention {
-  const [printed] = mention.readings;
-  const isBare = mention.units.length === 0;
-  const measured =
-    isBare && units.length > 0 && printed !== undefined
-      ? { ...mention, units, quantities: units.map((unit) => asValue(printed, unit)) }
-      : mention;
-  const isBound = bound !== undefined && mention.bound === 'none' && !(isBoundOrUnit && isBare);
-  return isBound ? { ...measured, bound } : measured;
+  return withColumns(reading, columnsOf(reading, columns));
 }
 
 /** Which column each number stands in: by its cell, else by the order of what measures the same. */
 function columnsOf(reading: QuoteReading, columns: readonly Column[]): ReadonlyMap<NumberMention, Column> {
   const all = reading.numbers.filter((one, at) => isOwnValue(one, at, reading));
   const own = all.filter((one) => !isAside(one, all, reading));
+  if (hasCells(reading.quote))
+    return new Map([...columnsByCell(reading, columns)].filter(([mention]) => own.includes(mention)));
   const found = new Map<NumberMention, Column>();
-  if (reading.quote.includes('|')) {
-    for (const mention of own) {
-      const column = columns[reading.quote.slice(0, mention.span.start).split('|').length - 1];
-      if (column?.dimension !== undefined && fits(mention, column)) found.set(mention, column);
-    }
-    return found;
-  }
   for (const dimension of new Set(columns.map((one) => one.dimension))) {
     const inOrder = columns.filter((one) => one.dimension === dimension);
     const measured = own.filter((one) => one.quantities.some((quantity) => quantity.dimension === dimension));
@@ -89,11 +59,6 @@ function columnsOf(reading: QuoteReading, columns: readonly Column[]): ReadonlyM
     }
   }
   return found;
-}
-
-function fits({ units, quantities }: NumberMention, { dimension, units: own }: Column): boolean {
-  if (units.length === 0) return own.length > 0 || dimension === 'ph' || dimension === 'a0';
-  return quantities.some((quantity) => quantity.dimension === dimension);
 }
 
 const fieldsOfCycle: Readonly<Partial<Record<Column['title'], string>>> = {

@@ -4,9 +4,14 @@ import { endsInEmptyCell, type Heading, headingsIn, isUnfinished } from './headi
 import { type PageLine, type PageMark, pageLinesIn } from './page-marks.ts';
 
 /** Lines that follow each other and are no statements. */
-export interface RawRun {
+export interface RawRun extends Passages {
   readonly span: Span;
+}
+
+interface Passages {
   readonly passages: readonly Passage[];
+  /** Words at the heads and feet of pages that become no statement. */
+  readonly leftOut: readonly string[];
 }
 
 /** A paragraph with its lines as they stand, the heading of a section, or the number of a page. */
@@ -106,7 +111,7 @@ function runsOf(lines: readonly Line[], written: ReadonlySet<Line>, document: st
     if (first !== undefined && end !== undefined && kept.some(({ text }) => /\p{L}\s+\S/u.test(text)))
       runs.push({
         span: span(first.start, end.start + end.text.length),
-        passages: passagesOf(
+        ...passagesOf(
           kept.map((line) => line.text),
           document,
         ),
@@ -127,7 +132,7 @@ const bullet = /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L})|\(?[a-z]\)\s+
 /** Words with a colon behind them at the beginning of a line: `Materials: steel`. */
 const labelled = /^\s*\p{Lu}[\p{L}\s-]{2,40}:\s+\S/u;
 
-function passagesOf(lines: readonly string[], document: string): readonly Passage[] {
+function passagesOf(lines: readonly string[], document: string): Passages {
   const marks = pageLinesIn(lines, document);
   const headings = headingsIn(lines.map((line, at) => (marks.has(at) ? '' : line)));
   const passages: Passage[] = [];
@@ -143,7 +148,11 @@ function passagesOf(lines: readonly string[], document: string): readonly Passag
       else addToParagraph(passages, text);
     before = own !== undefined || text.trim() === '' ? undefined : text;
   }
-  return passages;
+  return { passages, leftOut: [...marks].map(([at, mark]) => leftOutOf(mark, lines[at] ?? '')) };
+}
+
+function leftOutOf(mark: PageLine, line: string): string {
+  return mark.is === 'page' ? mark.beside : line;
 }
 
 function ownPassages(mark: PageLine | undefined, heading: Heading | undefined): readonly Passage[] | undefined {

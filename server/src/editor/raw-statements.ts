@@ -3,6 +3,7 @@ import type { Span } from '../base/span.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
 import { columnsIn } from '../quantity/prose/column-titles.ts';
 import { numberSentences } from '../quantity/prose/sentences.ts';
+import { hasCells, headNote } from '../quantity/prose/table-rows.ts';
 import { tokenize } from '../quantity/prose/token.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { shapeOf } from '../schema/shapes.ts';
@@ -27,6 +28,8 @@ export interface MadeStatements {
   readonly marks: number;
   /** A mark stands there, but nothing shows whether at the head or the foot of its page. */
   readonly unclear: boolean;
+  /** Words of the paste that stand in no statement: heads and feet of pages, headings with no text below. Each once. */
+  readonly leftOut: readonly string[];
   readonly edits: readonly Edit[];
 }
 
@@ -45,15 +48,23 @@ export function statementsFromRaw(
   let next = freeNumber(text, block);
   const all: Quoted[] = [];
   const edits: Edit[] = block.mark === undefined ? [] : [{ span: block.mark, text: '' }];
+  const leftOut = block.runs.flatMap((run) => run.leftOut);
   for (const { span, passages } of block.runs) {
-    const quoted = quotedIn(passages, told).map((one, at) => withPage(one, all.length + at, told));
+    const inRun = quotedIn(passages, told);
+    leftOut.push(...inRun.leftOut);
+    const quoted = inRun.found.map((one, at) => withPage(one, all.length + at, told));
     all.push(...quoted);
     edits.push({ span, text: quoted.map((one) => `${indent}s${next++}: {${source}, ${written(one)}}`).join(lineEnd) });
   }
   const passages = block.runs.flatMap((run) => run.passages);
   const count = (wanted: Passage['is']): number => passages.filter(({ is }) => is === wanted).length;
   const unclear = block.runs.some((run) => placeIn(run.passages, told) === 'unclear');
-  return { span: block.span, sentences: all, headings: count('heading'), marks: count('page'), unclear, edits };
+  const [headings, marks] = [count('heading'), count('page')];
+  return { span: block.span, sentences: all, headings, marks, unclear, leftOut: eachOnce(leftOut), edits };
+}
+
+function eachOnce(words: readonly string[]): readonly string[] {
+  return [...new Set(words.map((one) => one.replace(/\s+/g, ' ').trim()))].filter((one) => /[\p{L}\p{N}]/u.test(one));
 }
 
 /** What a person said of pages that no mark tells. */
@@ -74,7 +85,7 @@ function withPage(quoted: Quoted, at: number, { first, begins }: PagesTold): Quo
 
 function written({ page, section, sentence, isTableHead }: Quoted): string {
   const place = `page: ${page ?? ''}${section === '' ? '' : `, section: ${asValue(section)}`}`;
-  const note = isTableHead ? `, not_needed: [{text: ${doubleQuoted(sentence)}, reason: heading of a table}]` : '';
+  const note = isTableHead ? `, not_needed: [{text: ${doubleQuoted(sentence)}, reason: ${headNote}}]` : '';
   return `${place}, quote: ${doubleQuoted(sentence)}${note}`;
 }
 
@@ -116,27 +127,42 @@ export interface Quoted {
   readonly isTableHead: boolean;
 }
 
+interface QuotedRun {
+  readonly found: readonly Quoted[];
+  readonly leftOut: readonly string[];
+}
+
 /** Each sentence with its page and section. Headings that follow each other at once are one: `Cleaning` and `By hand`. */
-function quotedIn(passages: readonly Passage[], told: PagesTold): readonly Quoted[] {
+function quotedIn(passages: readonly Passage[], told: PagesTold): QuotedRun {
   const found: Quoted[] = [];
+  const leftOut: string[] = [];
   const pages = pagesOf(passages, told);
-  let section = '';
-  let before: Passage | undefined;
+  let [section, hasText, isTable] = ['', true, false];
   for (const [at, passage] of passages.entries()) {
-    if (passage.is === 'heading')
-      section = before?.is === 'heading' ? `${section}: ${passage.text}`.slice(-longestSection) : passage.text;
-    else if (passage.is === 'paragraph') {
+    if (passage.is === 'heading') {
+      const whole = hasText ? passage.text : `${section}: ${passage.text}`;
+      if (whole.length > longestSection && !hasText) leftOut.push(section);
+      [section, hasText, isTable] = [whole.length > longestSection ? passage.text : whole, false, false];
+    } else if (passage.is === 'paragraph') {
       const below = passages[at + 1];
       const isTableHead = columnsIn(passage.text) !== undefined && below?.is === 'paragraph' && /\d/.test(below.text);
-      for (const sentence of sentencesOf(passage.text))
+      [hasText, isTable] = [true, (isTable || isTableHead) && hasCells(passage.text)];
+      for (const sentence of isTable ? [rowOf(passage.text)] : sentencesOf(passage.text))
         found.push({ page: pages[at], isFound: pages[at] !== undefined, section, sentence, isTableHead });
     }
-    before = passage;
   }
-  return found;
+  if (!hasText) leftOut.push(section);
+  return { found, leftOut };
 }
 
 const longestSection = 120;
+
+/** A row is one statement, whatever its cells say, and the gaps between them stay: they tell which column a number stands in. */
+function rowOf(paragraph: string): string {
+  return cleanPaste(paragraph)
+    .text.trim()
+    .replace(/\s+/g, (gap) => (/\t| {3}/.test(gap) && !gap.includes('\n') ? '   ' : ' '));
+}
 
 /**
  * The page of each passage. Where marks stand at the head, what comes before a first head of page 2 stands on page 1. What follows the last
@@ -196,7 +222,10 @@ function sentencesOf(paragraph: string): readonly string[] {
     if ((!ends || isCall(clean.slice(from, token.end))) && at + 1 < tokens.length) continue;
     const end = at + 1 < tokens.length ? token.end : clean.length;
     const sentence = clean.slice(from, end).trim();
-    if (/\p{L}/u.test(sentence)) found.push(sentence);
+    const last = found.at(-1);
+    // What has no word is no sentence of its own, and is lost neither: `110 -`.
+    if (/\p{L}/u.test(sentence) || (last === undefined && /\p{N}/u.test(sentence))) found.push(sentence);
+    else if (last !== undefined) found[found.length - 1] = `${last} ${sentence}`.trim();
     from = end;
   }
   return found;

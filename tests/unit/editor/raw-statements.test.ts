@@ -73,7 +73,7 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
   [
     'the head of a table, its rows and what begins below them stay apart; a row goes on behind a word that wants it',
     'statements:\n             Temperature   Time     Drying\nPre-vacuum   134 °C        3 min    25 min\nGravity: not permitted.\n\nDry it at\n60   °C.\n',
-    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Temperature Time Drying", not_needed: [{text: "Temperature Time Drying", reason: heading of a table}]}\n  s2: {doc: D-1, rev: "02", page: , quote: "Pre-vacuum 134 °C 3 min 25 min"}\n  s3: {doc: D-1, rev: "02", page: , quote: "Gravity: not permitted."}\n  s4: {doc: D-1, rev: "02", page: , quote: "Dry it at 60 °C."}\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Temperature   Time   Drying", not_needed: [{text: "Temperature   Time   Drying", reason: heading of a table}]}\n  s2: {doc: D-1, rev: "02", page: , quote: "Pre-vacuum   134 °C   3 min   25 min"}\n  s3: {doc: D-1, rev: "02", page: , quote: "Gravity: not permitted."}\n  s4: {doc: D-1, rev: "02", page: , quote: "Dry it at 60 °C."}\n',
   ],
   [
     'a page mark behind or before a long running head, and marks without the word',
@@ -109,6 +109,16 @@ const rows: readonly (readonly [string, string, string | undefined])[] = [
     'a row that ends in an empty cell, the head of a table without gaps, and a label after a title',
     'statements:\nNeedle holder, 5 mm\nMaterials: steel.\n\nStep Temperature Time Agent\nPre-wash cold 2 min -\nWash 55 °C 5 min -\nSoak it for 5 -\n10 min.\n',
     'statements:\n  s1: {doc: D-1, rev: "02", page: , quote: "Needle holder, 5 mm"}\n  s2: {doc: D-1, rev: "02", page: , quote: "Materials: steel."}\n  s3: {doc: D-1, rev: "02", page: , quote: "Step Temperature Time Agent", not_needed: [{text: "Step Temperature Time Agent", reason: heading of a table}]}\n  s4: {doc: D-1, rev: "02", page: , quote: "Pre-wash cold 2 min -"}\n  s5: {doc: D-1, rev: "02", page: , quote: "Wash 55 °C 5 min -"}\n  s6: {doc: D-1, rev: "02", page: , quote: "Soak it for 5 - 10 min."}\n',
+  ],
+  [
+    'a row is one statement whatever its cells say, and a head of columns is no heading; a number behind a number ends nothing',
+    'statements:\n1 Cleaning\n1.1 Rinse it.\n\nStep              Time (min)      Temp. (°C)      Agent\nPre-wash          2               < 40            cold tap water\nDry               20              max. 110        -\n\nSteam, 20 max. 110 - as told.\n\nRegion            Exposure                        Drying\nUSA               4 minutes at 132 °C             at least 30 minutes\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "1.1 Rinse it."}\n  s2: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Step   Time (min)   Temp. (°C)   Agent", not_needed: [{text: "Step   Time (min)   Temp. (°C)   Agent", reason: heading of a table}]}\n  s3: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Pre-wash   2   < 40   cold tap water"}\n  s4: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Dry   20   max. 110   -"}\n  s5: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Steam, 20 max. 110 - as told."}\n  s6: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "Region   Exposure   Drying", not_needed: [{text: "Region   Exposure   Drying", reason: heading of a table}]}\n  s7: {doc: D-1, rev: "02", page: , section: Cleaning, quote: "USA   4 minutes at 132 °C   at least 30 minutes"}\n',
+  ],
+  [
+    'a heading without a topic right above its first step; a heading without text stays part of the next',
+    'statements:\n2 At the point of use\nWipe it.\n\n3 Taking apart\n3.1 Open the jaws.\n3.2 Press the button.\n\n4 Cleaning\n- 1 -\nBy hand:\nRinse it.\n- 2 -\n',
+    'statements:\n  s1: {doc: D-1, rev: "02", page: 1, section: At the point of use, quote: "Wipe it."}\n  s2: {doc: D-1, rev: "02", page: 1, section: Taking apart, quote: "3.1 Open the jaws."}\n  s3: {doc: D-1, rev: "02", page: 1, section: Taking apart, quote: "3.2 Press the button."}\n  s4: {doc: D-1, rev: "02", page: 2, section: Cleaning, quote: "By hand: Rinse it."}\n',
   ],
   ['nothing pasted', 'statements:\n  s1: {doc: D-1, rev: "02", page: 3, quote: "A b."}\n\n# done\n', undefined],
   ['a statement whose fields stand too far left', 'statements:\n  s1:\n  doc: D-1\n  quote: "A b."\n', undefined],

@@ -82,6 +82,7 @@ function endsAfterWord(text: ReadingText, hit: Hit): boolean {
   if (tokenText(text, next) === '.') next++;
   return (
     next >= text.tokens.length ||
+    isGap(text, next - 1, next) ||
     afterTrailingWord.has(tokenText(text, next)) ||
     text.sentences[next] !== text.sentences[hit.last]
   );
@@ -97,7 +98,7 @@ function numberJustBefore(
   for (let index = drafts.length - 1; index >= 0; index--) {
     const draft = drafts[index];
     if (draft === undefined || draft.last >= hit.first || draft.isReference) continue;
-    if (draft.sentence !== text.sentences[hit.first]) return undefined;
+    if (draft.sentence !== text.sentences[hit.first] || isGap(text, hit.first - 1, hit.first)) return undefined;
     if (fits !== undefined) {
       if (hasDimension(draft, fits)) return draft;
       if (draft.units.length > 0) continue;
@@ -111,6 +112,13 @@ function numberJustBefore(
 function mainOf(drafts: readonly NumberDraft[], draft: NumberDraft): NumberDraft {
   const owner = draft.tolerance?.of;
   return owner === undefined ? draft : (drafts[owner] ?? draft);
+}
+
+/** A wide gap or an upright line between the cells of a row: `20   max. 110`. */
+function isGap({ quote, tokens }: ReadingText, before: number, behind: number): boolean {
+  const [left, right] = [tokens[before], tokens[behind]];
+  if (left === undefined || right === undefined) return false;
+  return left.text === '|' || right.text === '|' || /\t|\s{3}/.test(quote.slice(left.end, right.start));
 }
 
 function hasDimension(draft: NumberDraft, dimension: Dimension): boolean {

@@ -27,14 +27,16 @@ function endsSentence(tokens: readonly Token[], at: number, quote: string): bool
   if (next === undefined) return true;
   if (!next.spaced) return false;
   const before = tokens[at - 1];
-  if (before?.kind === 'word' && abbreviations.has(before.text) && !endsUnit(tokens, at - 1)) return false;
+  if (before?.kind === 'word' && abbreviations.has(before.text) && !endsUnit(tokens, at - 1, next)) return false;
   return startsSentence(next, quote);
 }
 
-/** `4 min.` may end a sentence; `min. 4` does not. */
-function endsUnit(tokens: readonly Token[], at: number): boolean {
-  return tokens[at - 1]?.kind === 'number';
+/** `4 min.` may end a sentence; `min. 4` and the `max. 110` behind another number do not. */
+function endsUnit(tokens: readonly Token[], at: number, next: Token): boolean {
+  return tokens[at - 1]?.kind === 'number' && !(next.kind === 'number' && boundWords.has(tokens[at]?.text ?? ''));
 }
+
+const boundWords: ReadonlySet<string> = new Set(['max', 'maxi', 'mind', 'mini', 'env', 'ca', 'approx']);
 
 function startsSentence(next: Token, quote: string): boolean {
   // `pH` begins one too.

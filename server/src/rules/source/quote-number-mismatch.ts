@@ -56,6 +56,18 @@ export const rule = defineRule({
     bad: [
       `
 kind: device
+id: needle-holder
+statements:
+  s1: {doc: NH-1, rev: A, page: 1, section: Machine, quote: "Step   Time (min)   Temp. (°C)   Agent"}
+  s2: {doc: NH-1, rev: A, page: 1, section: Machine, quote: "Pre-wash   2   < 40   tap water"}
+cleaning:
+  all_of:
+    - stage: mechanical
+      prewash: {time: {stated: 40 min, src: s2}, temp: {at_most: 40 °C, src: s2}, water: {grade: utility, src: s2}}
+                               ^^^^^^ The page does not say 40 min for "time". It says "2".
+`,
+      `
+kind: device
 id: lens-injector
 statements:
   s1: {doc: LI-4, rev: A, page: 9, quote: "Pre-vacuum steam: 134 °C, at least 4 minutes, dry at least 20 minutes."}
@@ -114,6 +126,21 @@ cycles:
 `,
     ],
     good: [
+      `
+kind: device
+id: needle-holder
+statements:
+  s1: {doc: NH-1, rev: A, page: 1, section: Machine, quote: "Step   Time (min)   Temp. (°C)   Agent"}
+  s2: {doc: NH-1, rev: A, page: 1, section: Machine, quote: "Pre-wash   2   < 40   tap water"}
+  s3: {doc: NH-1, rev: A, page: 1, section: Machine, quote: "Wash   min. 5   55   alkaline"}
+  s4: {doc: NH-1, rev: A, page: 1, section: Machine, quote: "Dry   20   max. 110   -"}
+cleaning:
+  all_of:
+    - stage: mechanical
+      prewash: {time: {stated: 2 min, src: s2}, temp: {at_most: 40 °C, src: s2}, water: {grade: utility, src: s2}}
+      wash: {time: {at_least: 5 min, src: s3}, temp: {stated: 55 °C, src: s3}}
+      dry: {time: {stated: 20 min, src: s4}, temp: {at_most: 110 °C, src: s4}}
+`,
       `
 kind: sterilizer
 id: S3

@@ -5,7 +5,9 @@ import { rowOf } from '../../model/walk.ts';
 import type { Claim, NumberClaim, QuoteFaultName } from '../../quantity/prose/claims.ts';
 import { compareQuote, readerLanguage } from '../../quantity/prose/compare.ts';
 import { matchNumber } from '../../quantity/prose/match.ts';
+import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { readQuote } from '../../quantity/prose/read-quote.ts';
+import { hasCells, headNote, headOver, inCells, type Line } from '../../quantity/prose/table-rows.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import { isAnswered } from './answered-faults.ts';
 import type { FieldClaim, FieldClaims } from './field-claim.ts';
@@ -45,7 +47,21 @@ export function readStatement(entity: Transcribed, id: string): Omit<QuotedState
   const quote = statement?.quote;
   if (statement === undefined || quote === undefined) return undefined;
   const language = readerLanguage(statement.lang?.text ?? entity.lang?.text);
-  return { id, statement, quote, reading: readQuote(quote.text, language) };
+  const reading = readQuote(quote.text, language);
+  return { id, statement, quote, reading: hasCells(quote.text) ? underHead(entity, id, reading) : reading };
+}
+
+/** The units and bounds of a row that stand in the head of its table. */
+function underHead({ statements }: Transcribed, id: string, reading: QuoteReading): QuoteReading {
+  const ids = [...(statements?.rows.keys() ?? [])];
+  const lines = ids.map((one) => lineOf(rowOf(statements, one)));
+  const head = headOver(lines, ids.indexOf(id));
+  return head === undefined ? reading : inCells(reading, head.columns);
+}
+
+function lineOf(statement: Statement | undefined): Line {
+  const isNotedHead = statement?.not_needed?.items[0]?.reason?.text === headNote;
+  return { quote: statement?.quote?.text ?? '', section: statement?.section?.text ?? '', isNotedHead };
 }
 
 function faultsOf(entity: Transcribed, statements: Table<Statement>): readonly TranscriptionFault[] {
