@@ -42,7 +42,7 @@ export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   const together = isTogether(way) ? way : joined?.together;
   if (joined !== undefined)
     return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
-  const dried = kind === 'device' && columns === undefined ? dryingOfCycles(reading, tree, src, section) : [];
+  const dried = kind === 'device' && table === undefined ? dryingOfCycles(reading, tree, src, section) : [];
   if (dried.length > 0) return { fields: dried, left: [] };
   const matched = lookedAtAgain(placesOf(reading, around), reading);
   return matched.placed.length === 0 ? inWords(matched, reading, around) : withNumbers(matched, reading, around);
