@@ -3,6 +3,7 @@ import { valueUnder } from '../syntax/value-under.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { entriesOf, type Keyed } from './nested-flow.ts';
+import { sentencesOf } from './open-sentences.ts';
 
 export interface IntoCleaning {
   readonly fields: readonly NewField[];
@@ -23,8 +24,11 @@ export function intoCleaning(root: MapTree, fields: readonly NewField[], stateme
   const placed: NewField[] = [];
   const left: string[] = [];
   for (const [head, group] of byHead(fields)) {
-    const places =
-      stages.includes(head) && isEmpty(valueUnder(root, head)) ? placesFor(head, cleaning, statement) : 'own';
+    const found =
+      stages.includes(head) && isEmpty(valueUnder(root, head)) ? placesFor(head, cleaning, root, statement) : 'own';
+    // Of steps before and behind a bath, those before it are what a machine is preceded by.
+    const isOfRow = Array.isArray(found) && found.every((place) => /^cleaning\.all_of\.\d+$/.test(place));
+    const places = isOfRow && group.every(isNeeded) ? found.slice(0, 1) : found;
     if (places === 'own' || (places === 'new' && group.every(forbids))) placed.push(...group);
     else if (places === 'new')
       placed.push({ path: 'cleaning.all_of[]', ...stageOf(head, group), holds: group.map(({ path }) => path) });
@@ -48,6 +52,10 @@ function forbids({ value }: NewField): boolean {
   return marked.plain(value).startsWith('{use: forbidden');
 }
 
+function isNeeded({ path }: NewField): boolean {
+  return path === 'manual.needed' || path === 'manual.src';
+}
+
 function byHead(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
   const groups = new Map<string, NewField[]>();
   for (const field of fields) {
@@ -58,14 +66,50 @@ function byHead(fields: readonly NewField[]): ReadonlyMap<string, NewField[]> {
 }
 
 /** Ways from the top to each stage of the sort; `new` where one is to be added, `own` where the file keeps no list of stages. */
-function placesFor(head: string, cleaning: Tree, statement: string): readonly string[] | 'new' | 'own' {
+function placesFor(head: string, cleaning: Tree, root: MapTree, statement: string): readonly string[] | 'new' | 'own' {
   const found = stagesIn(cleaning, 'cleaning').filter(({ stage }) => stage === head);
   const citing = found.filter(({ node }) => cites(node, statement));
+  const after = head === 'manual' && citing.length === 0 ? afterBath(found, cleaning, root, statement) : undefined;
+  if (after !== undefined) return after;
   const chosen = citing.length === 1 ? citing : found;
   if (chosen.length > 0) return chosen.map(({ path }) => path);
   if (head === 'disinfection') return 'own';
   const isList = cleaning.node === 'map' && valueUnder(cleaning, 'all_of')?.node === 'list';
   return isList || cleaning.node === 'empty' ? 'new' : 'own';
+}
+
+/**
+ * Steps by hand that the page names behind a bath, under the same heading, are done behind it: the stages of one way keep the order of the
+ * page. Undefined where the bath is no part of that way.
+ */
+function afterBath(
+  found: readonly Stage[],
+  cleaning: Tree,
+  root: MapTree,
+  statement: string,
+): readonly string[] | 'new' | undefined {
+  const list = cleaning.node === 'map' ? valueUnder(cleaning, 'all_of') : undefined;
+  const inOrder = list?.node === 'list' ? stagesIn(list, 'cleaning.all_of') : [];
+  const [bath, last] = inOrder.slice(-2);
+  const isOwn = (stage: Stage | undefined): boolean =>
+    stage?.stage === 'ultrasonic' && isOfSection(stage.node, root, statement);
+  if (found.length > 0 && isOwn(last)) return 'new';
+  return found.length > 1 && last?.stage === 'manual' && isOwn(bath) ? [last.path] : undefined;
+}
+
+/** Something in it cites a sentence of the same section as the statement, and before it. */
+function isOfSection(node: MapTree, root: MapTree, statement: string): boolean {
+  const all = sentencesOf(root);
+  const own = all.find(({ id }) => id === statement);
+  const before = all.slice(0, own === undefined ? 0 : all.indexOf(own));
+  return before.some(({ id, section }) => section !== '' && section === own?.section && citesInside(node, id));
+}
+
+function citesInside(tree: Tree, statement: string): boolean {
+  if (tree.node === 'list') return tree.items.some((item) => citesInside(item, statement));
+  return (
+    tree.node === 'map' && (cites(tree, statement) || tree.entries.some(({ value }) => citesInside(value, statement)))
+  );
 }
 
 interface Stage {

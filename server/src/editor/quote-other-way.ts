@@ -2,10 +2,10 @@ import type { Edit } from '../base/problem.ts';
 import { span } from '../base/span.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { fileForm } from '../syntax/edits.ts';
-import { columnOf, lineStartOf } from '../syntax/repairs.ts';
-import type { ListTree, MapTree } from '../syntax/tree.ts';
+import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import { insertFields, type NewField } from './insert-fields.ts';
+import { linesOfList } from './list-lines.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import type { FieldsFromQuote, Into } from './quote-to-fields.ts';
 import { insertionOf } from './quote-to-fields.ts';
@@ -42,16 +42,4 @@ function besideAll(text: string, tree: MapTree, { value, lines = [value] }: NewF
     span: span(entry.key.span.start, own.end),
     text: ['any_of:', ...before, ...added].join(lineEnd),
   };
-}
-
-/** The lines of a list with dashes; undefined for one between brackets or without an item. */
-function linesOfList(
-  text: string,
-  list: ListTree,
-): { lines: readonly string[]; column: number; end: number } | undefined {
-  const { start } = list.span;
-  if (text[start] !== '-' || list.items.length === 0) return undefined;
-  const from = lineStartOf(text, start);
-  const block = text.slice(from, list.span.end).trimEnd();
-  return { lines: block.split(/\r?\n/), column: columnOf(text, start), end: from + block.length };
 }

@@ -6,6 +6,7 @@ import type { MapTree } from '../syntax/tree.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { saidBeside, unquenched } from './quote-beside.ts';
+import { underMethod, withCaption } from './quote-caption.ts';
 import { dryingOfCycles } from './quote-cycle-drying.ts';
 import { factsOf } from './quote-facts.ts';
 import type { Matched } from './quote-match.ts';
@@ -13,7 +14,7 @@ import { matchNumbers } from './quote-match.ts';
 import { inRows } from './quote-rows.ts';
 import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
 import type { Section } from './quote-section.ts';
-import { inColumns, type TableAbove, underColumns } from './quote-tables.ts';
+import { inColumns, isOfCycles, type TableAbove, underColumns } from './quote-tables.ts';
 import { fieldsFor, idsIn } from './quote-values.ts';
 import { fieldsOfWays, isTogether, waysJoined } from './quote-ways.ts';
 import { wordedOf } from './quote-worded.ts';
@@ -36,7 +37,7 @@ interface Read {
 /** The fields that the words of one sentence make, and what the reader is told of the rest. */
 export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   const { kind, section, src, tree, table, way } = around;
-  const reading = table === undefined ? sentence : underColumns(sentence, table.columns);
+  const reading = table === undefined ? sentence : inTable(sentence, table, section);
   if (columnsIn(reading.quote) !== undefined || sentToService.test(reading.quote)) return { fields: [], left: [] };
   const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
   const together = isTogether(way) ? way : joined?.together;
@@ -46,6 +47,11 @@ export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   if (dried.length > 0) return { fields: dried, left: [] };
   const matched = lookedAtAgain(placesOf(reading, around), reading);
   return matched.placed.length === 0 ? inWords(matched, reading, around) : withNumbers(matched, reading, around);
+}
+
+function inTable(sentence: QuoteReading, table: TableAbove, section: Section): QuoteReading {
+  const row = underColumns(sentence, table.columns);
+  return isOfCycles(table.columns, section) ? underMethod(row, table) : row;
 }
 
 function placesOf(reading: QuoteReading, { kind, table, section }: Around): Matched {
@@ -73,10 +79,12 @@ function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, 
 
 const moist = 'point_of_use.keep_moist';
 
-function withNumbers(matched: Matched, reading: QuoteReading, { kind, section, src, tree }: Around): Read {
+function withNumbers(matched: Matched, reading: QuoteReading, around: Around): Read {
+  const { kind, section, src, tree, table } = around;
   const beside = kind === 'device' ? saidBeside(matched, reading, { src, section }) : { fields: [], left: [] };
   const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree), section });
-  const fields = [...own, ...beside.fields];
+  const cycles = table === undefined ? own : withCaption(own, reading, table);
+  const fields = [...cycles, ...beside.fields];
   return { fields, left: [...beside.left, ...told(matched, reading, fields)] };
 }
 

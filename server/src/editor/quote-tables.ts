@@ -1,13 +1,14 @@
-import type { Column } from '../quantity/prose/column-titles.ts';
+import { type Column, columnsIn } from '../quantity/prose/column-titles.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { columnsByCell, hasCells, headNote, headOver, withColumns } from '../quantity/prose/table-rows.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
+import type { Group } from './home.ts';
 import { type Sentence, sentencesOf } from './open-sentences.ts';
 import { isAside } from './quote-clauses.ts';
 import { homesOf } from './quote-homes.ts';
-import type { Matched } from './quote-match.ts';
+import type { Matched, Placed } from './quote-match.ts';
 import { isOwnValue, partnerOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
 
@@ -22,6 +23,14 @@ export function tableAbove(tree: MapTree, statement: string): TableAbove | undef
     all.findIndex(({ id }) => id === statement),
   );
   return head === undefined ? undefined : { columns: head.columns, caption: all[head.caption] };
+}
+
+/** A table of cycles begins right below the statement: its rows take what the statement says of all of them. */
+export function isAboveCycles(tree: MapTree, statement: string, section: Section): boolean {
+  const all = sentencesOf(tree);
+  const below = all[all.findIndex(({ id }) => id === statement) + 1];
+  const columns = below === undefined || !isNotedHead(below) ? undefined : columnsIn(below.quote, 'known as a head');
+  return columns !== undefined && isOfCycles(columns, section);
 }
 
 export interface TableAbove {
@@ -61,6 +70,16 @@ function columnsOf(reading: QuoteReading, columns: readonly Column[]): ReadonlyM
   return found;
 }
 
+/** `4 minutes at 132 °C` under one title: the temperature has no column of its own. */
+function beside(own: readonly NumberMention[], columns: readonly Column[], group: Group): readonly Placed[] {
+  const home = group.fields.find(({ field }) => field === 'temp');
+  const [first, ...more] = own.filter((one) => one.quantities.some(({ dimension }) => dimension === 'temperature'));
+  const isNamed = columns.some(({ title }) => title === 'temp');
+  return isNamed || home === undefined || first === undefined || more.length > 0
+    ? []
+    : [{ group, home, mentions: [first] }];
+}
+
 const fieldsOfCycle: Readonly<Partial<Record<Column['title'], string>>> = {
   exposure: 'exposure',
   time: 'exposure',
@@ -70,8 +89,9 @@ const fieldsOfCycle: Readonly<Partial<Record<Column['title'], string>>> = {
 };
 
 /** The table is one of cycles: it has a column of exposure, or stands under a heading of sterilizing. */
-function isOfCycles(columns: readonly Column[], { text, stages }: Section): boolean {
+export function isOfCycles(columns: readonly Column[], { text, stages }: Section): boolean {
   if (stages.includes('mechanical') || stages.includes('manual')) return false;
+  if (columns.some(({ title }) => title === 'exposure') && /steril|stéril/.test(text)) return true;
   const isNamed = columns.some(({ title }) => title === 'exposure' || title === 'dry');
   return columns.some(({ title }) => title === 'temp') && (isNamed || text === '' || /steril|stéril/.test(text));
 }
@@ -91,7 +111,7 @@ export function inColumns(
   const of = columnsOf(reading, columns);
   const all = reading.numbers.filter((one, at) => isOwnValue(one, at, reading));
   const own = all.filter((one) => !isAside(one, all, reading));
-  const placed = [...new Set(of.values())].flatMap((column) => {
+  const placed: Placed[] = [...new Set(of.values())].flatMap((column) => {
     const home = group.fields.find(({ field }) => field === fieldsOfCycle[column.title]);
     const [first, second, more] = own.filter((one) => of.get(one) === column);
     if (home === undefined || first === undefined || more !== undefined) return [];
@@ -102,6 +122,7 @@ export function inColumns(
   );
   const home = group.fields.find(({ field }) => field === 'pulses');
   if (home !== undefined && pulses.length === 1) placed.push({ group, home, mentions: pulses });
+  placed.push(...beside(own, columns, group));
   const taken = new Set(placed.flatMap(({ mentions }) => mentions));
   const wanted = columns.filter(({ title, dimension }) => dimension !== undefined && title in fieldsOfCycle);
   const isWhole = wanted.every((column) => placed.some(({ home }) => home.field === fieldsOfCycle[column.title]));

@@ -9,11 +9,12 @@ import { asValue } from './bare.ts';
 import { insertFields, type NewField } from './insert-fields.ts';
 import { marked, numbered } from './marked.ts';
 import type { Piece } from './offer.ts';
+import { twoWays } from './quote-before-machine.ts';
 import { intoCleaning } from './quote-into-cleaning.ts';
 import { languageOf } from './quote-language.ts';
 import { fieldsOfReading } from './quote-reading.ts';
 import { sectionOf, toldSection } from './quote-section.ts';
-import { tableAbove } from './quote-tables.ts';
+import { isAboveCycles, tableAbove } from './quote-tables.ts';
 import { stepsMeant } from './quote-things.ts';
 import { isTogether } from './quote-ways.ts';
 import { titlesOf } from './told-fields.ts';
@@ -38,6 +39,8 @@ export interface FieldsFromQuote {
   readonly there: readonly NewField[];
   /** The field that the sentence is about first, as its own words have it. */
   readonly first: NewField | undefined;
+  /** What is done, where the fields alone do not tell it. */
+  readonly label?: string;
 }
 
 /** The statement at `offset`: its id and its quote. */
@@ -81,6 +84,15 @@ export function quoteToFields(
   const table = tableAbove(tree, statement.id.text);
   const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree, table, way });
   const found = put({ record, kind, tree }, statement.id.text, fields, left);
+  const ways = fields.some(({ path }) => path === 'manual.needed')
+    ? twoWays(record.text, tree, statement.quote, src)
+    : undefined;
+  if (ways !== undefined) return { ...found, insertions: [insertionOf(ways.edit)], left: [], label: ways.label };
+  if (found.made.length === 0 && isAboveCycles(tree, statement.id.text, section))
+    return {
+      ...found,
+      left: ['what it says holds for the cycles of the table below: their rows take it and cite it too'],
+    };
   const nothing = `nothing in this quote becomes a field by itself; write the field where its step stands, and name the sentence there: src: ${src}`;
   return found.made.length === 0 && found.left.length === 0 ? { ...found, left: [nothing] } : found;
 }

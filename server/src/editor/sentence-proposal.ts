@@ -32,7 +32,7 @@ interface Proposed {
 export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, proposed: Proposed): Question {
   const { reading, told, found } = proposed;
   const first = {
-    label: record.kind === undefined ? '' : toldFields(record.kind, found.fields, told.words),
+    label: found.label ?? (record.kind === undefined ? '' : toldFields(record.kind, found.fields, told.words)),
     detail: isFurtherStage(found, tree) ? 'a further stage that is done as well as those before' : '',
     does: 'fields',
     edits: [...editsOf(found, told.words, fileForm(record.text).lineEnd), ...notedWhere(record, sentence, found)],
@@ -66,11 +66,17 @@ export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, 
 /** Fields without a place for their sentence: the sentence itself says where it went. */
 function notedWhere(record: FileRecord, sentence: Sentence, { fields }: FieldsFromQuote): readonly Edit[] {
   const src = asValue(sentence.id);
-  const isCited = fields.some(({ path, value }) => path.endsWith('src') || value.includes(`src: ${src}`));
+  const isCited = fields.some(({ path, value }) => path.endsWith('src') || citedIn(value).includes(src));
   const [first] = fields;
   return isCited || first === undefined
     ? []
     : (noted(record, sentence, `in words under ${first.path.replace('[]', '')}`) ?? []);
+}
+
+function citedIn(value: string): readonly string[] {
+  return [...value.matchAll(/src: (?:\[([^\]]*)\]|([^,{}[\]]+))/g)].flatMap(([, list, one = '']) =>
+    list === undefined ? [one] : list.split(', '),
+  );
 }
 
 /** A new stage beside those that are there: the first choice does it as well, this one instead of them. */

@@ -16,7 +16,7 @@ export interface Column {
   readonly units: readonly Unit[];
 }
 
-export type ColumnTitle = 'exposure' | 'dry' | 'time' | 'temp' | 'pulses' | 'ph' | 'a0' | 'name' | 'other';
+export type ColumnTitle = 'exposure' | 'dry' | 'time' | 'temp' | 'pulses' | 'ph' | 'a0' | 'name' | 'region' | 'other';
 
 /** The longest of a kind first. */
 const nouns: readonly (readonly [ColumnTitle, Dimension | undefined, RegExp])[] = [
@@ -43,6 +43,11 @@ const nouns: readonly (readonly [ColumnTitle, Dimension | undefined, RegExp])[] 
     'name',
     undefined,
     /^(?:type of cycle|cycle type|cycle|(?:process |cleaning )?(?:step|phase|stage)s?|method|program(?:me)?|parameters?|process|sterili[sz]er(?: type)?|schritt|verfahren|zyklus|programm|phase|étape|méthode|cycle|programme)(?!\p{L})/u,
+  ],
+  [
+    'region',
+    undefined,
+    /^(?:(?:geographic(?:al)? )?(?:regions?|areas?)|countr(?:y|ies)|markets?|land|länder|gebiet|markt|régions?|pays|marchés?)(?!\p{L})/u,
   ],
   [
     'other',

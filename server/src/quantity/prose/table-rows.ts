@@ -48,6 +48,13 @@ function underCaption(columns: readonly Column[], caption: string): readonly Col
   return bound === undefined ? columns : columns.map((column) => ({ ...column, bound: column.bound ?? bound }));
 }
 
+/** What stands in the cell of a row under a title. */
+export function cellUnder(row: string, columns: readonly Column[], title: Column['title']): string | undefined {
+  const at = columns.findIndex((column) => column.title === title);
+  const cells = row.trim().split(gap);
+  return at < 0 || cells.length !== columns.length ? undefined : cells[at];
+}
+
 /** The row with what its head says of the numbers in its cells. */
 export function inCells(reading: QuoteReading, columns: readonly Column[]): QuoteReading {
   return withColumns(reading, columnsByCell(reading, columns));

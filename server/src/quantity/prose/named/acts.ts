@@ -51,7 +51,7 @@ export const eventRelated = /\bevent[\s-]related\b|ereignisbezogen|liée?s? (?:a
 
 /** Before the machine it is cleaned by hand, in any case. */
 export const handBeforeMachine =
-  /\b(?:only )?after\b.{0,40}\bmanual|\bmanual\b.{0,60}\b(?:must (?:be|have been) (?:completed|done|carried out|performed)|first\b|is required (?:before|prior))|(?:erst|nur) nach\b.{0,40}manuell|manuelle \p{L}*reinigung.{0,40}(?:voraus|zuvor|vorher)|^pre-?clean\b.{0,40}\bmanually|(?:après|à la suite de).{0,20}nettoyage manuel|nettoyage manuel.{0,40}(?:préalable|au préalable)/iu;
+  /\b(?:only )?after\b.{0,40}\bmanual|\bmanual\b.{0,60}\b(?:must (?:be|have been) (?:completed|done|carried out|performed)|first\b|(?:is|are) (?:always )?(?:required|necessary|needed|mandatory) (?:before|prior))|(?:erst|nur) nach\b.{0,40}manuell|manuelle \p{L}*reinigung.{0,40}(?:voraus|zuvor|vorher)|^pre-?clean\b.{0,40}\bmanually|\bmanuelle\p{L}* (?:\p{L}*schritte?|reinigungsschritte?)\b.{0,60}\bvor der maschinell|(?:die )?schritte? \d.{0,60}\bvor der maschinell|(?:les )?étapes? (?:manuelles? )?\d?.{0,60}\bavant le (?:nettoyage|lavage) (?:automatique|automatisé|en machine|mécanique)|(?:après|à la suite de).{0,20}nettoyage manuel|nettoyage manuel.{0,40}(?:préalable|au préalable)/iu;
 
 /** `assembled_for`: the state in which it is at a stage. */
 export const assembledAt: Named = [
