@@ -1,4 +1,6 @@
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
+import { readQuote } from '../quantity/prose/read-quote.ts';
+import type { Language } from '../quantity/prose/token.ts';
 
 /** What follows a word that only describes a thing: a dry place is no drying, a flush port no flushing. */
 const described: Readonly<
@@ -42,3 +44,13 @@ export function stepsMeant(reading: QuoteReading): QuoteReading {
   const { language, numbers, negations, joins, flags } = reading;
   return { quote: reading.quote, language, numbers, negations, stages, joins, flags };
 }
+
+/** A sentence read without the number of its step: `3.2 Press the button` begins with what is done. A value (`2.5 Liter`) stays. */
+export function readStep(quote: string, language: Language | undefined): QuoteReading {
+  const reading = readQuote(quote, language);
+  const [first] = reading.numbers;
+  const isValue = first?.span.start === 0 && first.units.length > 0;
+  return isValue || !stepNumber.test(quote) ? reading : readQuote(quote.replace(stepNumber, ''), language);
+}
+
+const stepNumber = /^\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+(?=\p{Lu}\p{Ll})/u;

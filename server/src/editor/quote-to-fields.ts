@@ -1,7 +1,6 @@
 import type { Edit } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { FileRecord } from '../library/file-record.ts';
-import { readQuote } from '../quantity/prose/read-quote.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree, ScalarTree } from '../syntax/tree.ts';
@@ -15,7 +14,7 @@ import { languageOf } from './quote-language.ts';
 import { fieldsOfReading } from './quote-reading.ts';
 import { sectionOf, toldSection } from './quote-section.ts';
 import { isAboveCycles, tableAbove } from './quote-tables.ts';
-import { stepsMeant } from './quote-things.ts';
+import { readStep, stepsMeant } from './quote-things.ts';
 import { isTogether } from './quote-ways.ts';
 import { titlesOf } from './told-fields.ts';
 
@@ -77,7 +76,7 @@ export function quoteToFields(
   const { kind } = record;
   if (statement === undefined || kind === undefined || statement.quote === '') return undefined;
   const lang = languageOf(tree, statement);
-  const reading = stepsMeant(readQuote(statement.quote, lang));
+  const reading = stepsMeant(readStep(statement.quote, lang));
   const told = isTogether(way) ? undefined : way;
   const section = told === undefined ? sectionOf(statement.section, lang) : toldSection(told);
   const src = asValue(statement.id.text);

@@ -99,6 +99,11 @@ const rows: readonly (readonly [string, string, string])[] = [
   ],
   ['Packaging', 'Discard the pouch if the seal is damaged.', ''],
   ['Inspection', 'If soil is visible, repeat the cleaning.', ''],
+  [
+    'Taking apart',
+    '3.2 Press the button and pull the insert out of the shaft.',
+    'disassembly:\n  steps:\n    - {do: Press the button and pull the insert out of the shaft, src: s5}',
+  ],
   ['Materials', 'Handle: PEEK.', 'materials:\n  - peek'],
   ['Cleaning by machine', 'Keep the jaws open.', 'mechanical:\n  orientation: jaws open\n  src: s5'],
   [
