@@ -115,6 +115,8 @@ export function inColumns(
     const home = group.fields.find(({ field }) => field === fieldsOfCycle[column.title]);
     const [first, second, more] = own.filter((one) => of.get(one) === column);
     if (home === undefined || first === undefined || more !== undefined) return [];
+    // `5 min, max. 20 min` are two ends; of other two numbers none is surer.
+    if (second !== undefined && (first.range !== undefined || second.bound === 'none')) return [];
     return [{ group, home, mentions: [first, ...(second === undefined ? partnerOf(first, reading) : [second])] }];
   });
   const pulses = own.filter(

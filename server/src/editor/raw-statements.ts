@@ -145,7 +145,8 @@ function quotedIn(passages: readonly Passage[], told: PagesTold): QuotedRun {
       [section, hasText, isTable] = [whole.length > longestSection ? passage.text : whole, false, false];
     } else if (passage.is === 'paragraph') {
       const below = passages[at + 1];
-      const isTableHead = columnsIn(passage.text) !== undefined && below?.is === 'paragraph' && /\d/.test(below.text);
+      const line = hasCells(passage.text) ? rowOf(passage.text) : passage.text;
+      const isTableHead = columnsIn(line) !== undefined && below?.is === 'paragraph' && /\d/.test(below.text);
       [hasText, isTable] = [true, (isTable || isTableHead) && hasCells(passage.text)];
       for (const sentence of isTable ? [rowOf(passage.text)] : sentencesOf(passage.text))
         found.push({ page: pages[at], isFound: pages[at] !== undefined, section, sentence, isTableHead });
@@ -157,11 +158,14 @@ function quotedIn(passages: readonly Passage[], told: PagesTold): QuotedRun {
 
 const longestSection = 120;
 
-/** A row is one statement, whatever its cells say, and the gaps between them stay: they tell which column a number stands in. */
+/**
+ * A row is one statement, whatever its cells say, and the gaps between them stay: they tell which column a number stands in. Beside wide gaps
+ * two blanks are a gap too: a long cell leaves no more before the next.
+ */
 function rowOf(paragraph: string): string {
-  return cleanPaste(paragraph)
-    .text.trim()
-    .replace(/\s+/g, (gap) => (/\t| {3}/.test(gap) && !gap.includes('\n') ? '   ' : ' '));
+  const row = cleanPaste(paragraph).text.trim();
+  if (row.includes('|')) return row.replace(/\s+/g, ' ');
+  return row.replace(/\s+/g, (gap) => (/\t| {2}/.test(gap) && !gap.includes('\n') ? '   ' : ' '));
 }
 
 /**
