@@ -4,6 +4,7 @@ import {
   aboutPreparing,
   leftTogether,
   noPart,
+  openedFirst,
   partsFrom,
   putTogether,
   takesApart,
@@ -31,7 +32,8 @@ function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { 
     (aboutApart.test(text) && takesApart.test(quote)) ||
     ((aboutApart.test(text) || aboutPreparing.test(text)) && partsFrom.test(quote));
   const isPlain = numbers.every(({ units }) => units.length === 0) && negations.length === 0 && quote.length <= longest;
-  if (!isMeant || !isPlain || noPart.test(quote)) return [];
+  // What is only opened has a list of its own.
+  if (!isMeant || !isPlain || noPart.test(quote) || openedIn(quote) !== undefined) return [];
   const words = quote.replace(/\s*[.!]\s*$/, '');
   if (/[.;]\s|\b(?:if|unless|when|wenn|falls|si)\b|\bbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/iu.test(words)) return [];
   const head = `do: ${asValue(words)}`;
@@ -70,4 +72,10 @@ function assembled({ quote, negations }: QuoteReading, src: string, { stages }: 
 function positioned(how: string, src: string): readonly NewField[] {
   const head = `what: ${asValue(how)}`;
   return [{ path: 'packaging.configuration[]', value: `{${head}, src: ${src}}`, head }];
+}
+
+/** `Open all stopcocks`: what is opened before cleaning. */
+export function openedIn(quote: string): string | undefined {
+  const what = openedFirst.exec(quote)?.[1]?.trim();
+  return what === undefined || /\b(?:clos|pack|pouch|door|lid|and)/i.test(what) ? undefined : what;
 }

@@ -3,7 +3,7 @@ import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
-import { takenApartIn } from './quote-apart.ts';
+import { openedIn, takenApartIn } from './quote-apart.ts';
 import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
 import { firstOf, inMachine } from './quote-in-machine.ts';
@@ -119,13 +119,11 @@ function carried({ quote }: QuoteReading, src: string): readonly NewField[] {
       ];
 }
 
-/** `Open all stopcocks`: what is opened before cleaning. */
 function opened({ quote, numbers }: QuoteReading, src: string): readonly NewField[] {
-  const [, what] =
-    /^(?:always )?open\s(?:the\s)?(\p{L}+(?:[\s-]\p{L}+){0,4}?)(?:\sbefore\scleaning)?[.!]?$/iu.exec(quote) ?? [];
-  if (what === undefined || numbers.length > 0 || /\b(?:clos|pack|pouch|door|lid|and)/i.test(what)) return [];
+  const what = openedIn(quote);
+  if (what === undefined || numbers.length > 0) return [];
   return [
-    { path: 'disassembly.open[]', value: asValue(what.trim()) },
+    { path: 'disassembly.open[]', value: asValue(what) },
     { path: 'disassembly.src', value: src },
   ];
 }

@@ -45,7 +45,7 @@ export const noFan =
   /(?:do not|never|no|not)\b.{0,50}\bfans?\b|kein\p{L}* (?:ventilator|gebläse)|(?:pas|sans) de ventilateur/iu;
 
 export const excessRemoved =
-  /\b(?:wipe|remove)\b.{0,20}\b(?:surplus|excess)\b.{0,20}(?:oil|lubricant)|überschüssige[sn]? (?:öl|schmier|pflege)|(?:essuyer|enlever|éliminer).{0,20}excès/iu;
+  /\b(?:wipe|remove)\b.{0,20}\b(?:surplus|excess)(?:\b.{0,20}(?:oil|lubricant)|[.;,]|$)|überschüssige[sn]? (?:öl|schmier|pflege)|(?:essuyer|enlever|éliminer).{0,20}excès/iu;
 
 export const eventRelated = /\bevent[\s-]related\b|ereignisbezogen|liée?s? (?:aux|à des) événements/iu;
 

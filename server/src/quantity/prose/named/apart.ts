@@ -8,6 +8,9 @@ export const takesApart =
 export const partsFrom =
   /^(?:press|push|pull|unscrew|detach|withdraw|slide|lift|unclip|disengage|remove)\b.{2,80}\s(?:off|out of|from|apart|by unscrewing)(?!\p{L})|^(?:remove|take out|detach|unscrew|disconnect)\s(?:the\s|all\s)?[\p{L}-]+(?:\s[\p{L}-]+)?\.?$|^(?:dévisser|démonter|déclipser)\s|(?:abschrauben|abziehen|herausziehen|herausdrehen|aushängen)\.?$/iu;
 
+/** `Open all stopcocks`; the group is what. */
+export const openedFirst = /^(?:always )?open\s(?:the\s)?(\p{L}+(?:[\s-]\p{L}+){0,4}?)(?:\sbefore\scleaning)?[.!]?$/iu;
+
 /** What is taken off before cleaning and is no part. */
 export const noPart =
   /(?<!\p{L})(?:soil|blood|debris|residues?|tissue|matter|cement|contamina\p{L}*|dirt|fluids?|labels?|packag\p{L}*|wrap|gloves?|plug|schmutz|blut|rückst\p{L}*|gewebe|verschmutz\p{L}*|souillures?|sang|résidus?)(?!\p{L})/iu;
