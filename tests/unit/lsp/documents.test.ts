@@ -15,6 +15,9 @@ import { builtPdfReader } from '../../support/pdf-reader.ts';
 const reader = new PdfReader(builtPdfReader());
 afterAll(() => reader.end());
 
+/** Documents are read in a thread of its own, which has to start: on a busy computer that takes a while. */
+const within = 15_000;
+
 const text = (words: string) => Buffer.from(pdfOf([{ lines: [words] }])).toString('latin1');
 
 describe('documents that a library in the editor keeps', () => {
@@ -45,25 +48,25 @@ describe('documents that a library in the editor keeps', () => {
 
   it('are read once, and again when they change, go and come', async () => {
     const said = (file: string) => client.saidOf(folder.uri(file));
-    await eventually('the slip', () => said('d.ifu.yaml').length === 1);
+    await eventually('the slip', () => said('d.ifu.yaml').length === 1, within);
     expect(said('d.ifu.yaml')).toEqual(['Page 1 of pf.pdf reads differently, in its numbers: "Dry for 30 minutes."']);
     expect(read).toEqual(['doc/pf.pdf']);
     folder.write('doc/pf.pdf', text('Dry for 20 minutes.'));
     await client.onDisk([{ uri: folder.uri('doc/pf.pdf'), type: 2 }]);
-    await eventually('the new page', () => said('d.ifu.yaml').length === 0);
+    await eventually('the new page', () => said('d.ifu.yaml').length === 0, within);
     folder.delete('doc/pf.pdf');
     await client.onDisk([{ uri: folder.uri('doc/pf.pdf'), type: 3 }]);
-    await eventually('the loss', () => said('doc/pf.ifu.yaml').length === 1);
+    await eventually('the loss', () => said('doc/pf.ifu.yaml').length === 1, within);
     folder.write('doc/pf.pdf', text('Dry for 20 minutes.'));
     await client.onDisk([{ uri: folder.uri('doc/pf.pdf'), type: 1 }]);
-    await eventually('the return', () => said('doc/pf.ifu.yaml').length === 0);
+    await eventually('the return', () => said('doc/pf.ifu.yaml').length === 0, within);
     expect(read.length).toBe(4);
   });
 
   it('are not read again for what is typed elsewhere', async () => {
-    await eventually('the slip', () => client.saidOf(folder.uri('d.ifu.yaml')).length === 1);
+    await eventually('the slip', () => client.saidOf(folder.uri('d.ifu.yaml')).length === 1, within);
     await client.open(folder.uri('d.ifu.yaml'), 'kind: device\nid: d\n');
-    await eventually('the typing', () => client.saidOf(folder.uri('d.ifu.yaml')).length === 0);
+    await eventually('the typing', () => client.saidOf(folder.uri('d.ifu.yaml')).length === 0, within);
     expect(read).toEqual(['doc/pf.pdf']);
   });
 });
@@ -89,7 +92,7 @@ describe('a file that is not where its document says', () => {
         disk: { ...nodeDisk, keptFile },
       });
       const uri = folder.uri('doc/pf.ifu.yaml');
-      await eventually('the loss', () => client.saidOf(uri).length === 1);
+      await eventually('the loss', () => client.saidOf(uri).length === 1, within);
       const place = { line: 4, character: line.length };
       const offered: readonly CodeAction[] = await client.connection.sendRequest('textDocument/codeAction', {
         textDocument: { uri },
