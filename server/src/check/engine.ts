@@ -92,7 +92,7 @@ export class Engine {
 
   /**
    * Works out what is not known yet of these files, each rule for all of a kind before the next: what a processor fetches to run a rule is
-   * still at hand for all but the first. In eights it takes a fifth less than file by file, and gives the same.
+   * still at hand for all but the first. It gives the same as file by file, in less time.
    */
   judgeTogether(files: readonly FileId[]): void {
     const judgings: Judging[] = [];
