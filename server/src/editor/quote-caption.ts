@@ -1,3 +1,5 @@
+import { wordsFor } from '../quantity/prose/named/named.ts';
+import { regions } from '../quantity/prose/named/regions.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { readQuote } from '../quantity/prose/read-quote.ts';
 import { cellUnder } from '../quantity/prose/table-rows.ts';
@@ -8,7 +10,7 @@ import { requirement } from './quote-values.ts';
 
 /**
  * What a row of cycles takes from around it: the line right above its head, `Pre-vacuum, minimum 3 pulses`, says the method and the pulses of
- * every row; the region for which a row holds has no field and stands as a note.
+ * every row; a row for one region holds for the markets there.
  */
 
 interface Caption {
@@ -56,11 +58,18 @@ export function withCaption(
     if (src === '') return field;
     const further = [
       ...(pulses === undefined ? [] : [`pulses: ${pulses}`]),
-      ...(region === undefined ? [] : [`note: ${asValue(region)}`]),
+      ...forRegion(region),
       above === undefined ? `src: ${src}` : `src: [${asValue(above.id)}, ${src}]`,
     ];
     return { ...field, value: `${own}, ${further.join(', ')}}` };
   });
+}
+
+/** Markets that the files have a word for; of any other region the words stand as a note, which is not judged. */
+function forRegion(region: string | undefined): readonly string[] {
+  if (region === undefined) return [];
+  const markets = wordsFor(regions, region.toLowerCase());
+  return [markets.length === 0 ? `note: ${asValue(region)}` : `market: [${markets.join(', ')}]`];
 }
 
 function pulsesIn(reading: QuoteReading | undefined): string | undefined {

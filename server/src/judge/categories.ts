@@ -25,6 +25,7 @@ export const categoryRows = {
       ),
       'evidence-only': fails('a half cycle or test figure is never run', 'manufacturer'),
       'other-market': asks('the instruction is for other markets'),
+      'cycle-of-other-market': fails('the page gives this cycle for other markets than ours', 'manufacturer'),
       'not-sterilized': fails('the page forbids to sterilize it', 'manufacturer'),
       coupled: asks('this is valid only together with another choice, which must be checked', 'educator'),
       unclear: asks('the page cannot be carried out as written'),

@@ -80,15 +80,37 @@ function identity({ device, option, setting }: SterilizationQuestion): readonly 
       }),
     );
   }
-  const markets = device.market?.items ?? [];
   const here = setting.site?.jurisdiction?.text;
-  if (here !== undefined && markets.length > 0 && !markets.some((one) => one.text === here)) {
-    const required = markets.map((one) => one.text).join(', ');
+  if (here !== undefined && isForOthers(device.market, here)) {
+    const required = named(device.market);
     judgements.push(
       judgeCase('identity', 'other-market', { by: device, required, given: here, at: device.market?.at ?? at }),
     );
   }
+  if (here !== undefined && isForOthers(option.market, here)) {
+    const required = named(option.market);
+    judgements.push(
+      judgeCase('identity', 'cycle-of-other-market', {
+        by: device,
+        required,
+        given: here,
+        at: option.market?.at ?? at,
+        src: option.src,
+      }),
+    );
+  }
   return judgements;
+}
+
+type Markets = SterilizationQuestion['option']['market'];
+
+function isForOthers(markets: Markets, here: string): boolean {
+  const all = markets?.items ?? [];
+  return all.length > 0 && !all.some((one) => one.text === here);
+}
+
+function named(markets: Markets): string {
+  return (markets?.items ?? []).map((one) => one.text).join(', ');
 }
 
 function modality({ device, option, machine, cycle }: SterilizationQuestion): Judgement {

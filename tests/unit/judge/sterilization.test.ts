@@ -211,6 +211,10 @@ describe('gates', () => {
     expect(sterilized(only(`${steam}, evidence: true`), 'S1-pv132-4-20')).toEqual(['fails identity']);
     expect(sterilized(only(steam, 'market: [EU]'), 'S1-pv132-4-20')).toEqual(['needs-answer identity']);
   });
+  test('a cycle that the page gives for other markets is none for ours; one for ours is judged as any other', () => {
+    expect(sterilized(only(`${steam}, market: [EU]`), 'S1-pv132-4-20')).toEqual(['fails identity']);
+    expect(sterilized(only(`${steam}, market: [US, CA]`), 'S1-pv132-4-20')).toEqual([]);
+  });
   test('pressure never is a demand', () => {
     expect(sterilized(only(`${steam}, pressure: {at_least: 15 psi}`), 'S1-pv132-4-20')).toEqual([
       'meets-with-note pressure',

@@ -84,6 +84,8 @@ export interface SterilizationOption extends Rec {
   readonly max_temp?: Requirement;
   /** How the device must be. All of these. */
   readonly configuration?: List<Configuration>;
+  /** Markets for which the page gives this cycle, where it gives others for others. */
+  readonly market?: List<Text>;
   /** Another choice with which alone this option is valid. */
   readonly couples?: Text;
   /** Which of the alternatives in the document this is. */
