@@ -35,17 +35,22 @@ const mostWords = 8;
 
 /**
  * The words of a heading, without its number; undefined for anything else. Every word must be one of those that headings are made of: a
- * bare `Do not autoclave` in a frame is a sentence, and none may be lost. A remark in parentheses at its end may say anything.
+ * bare `Do not autoclave` in a frame is a sentence, and none may be lost. A remark in parentheses at its end may say anything, and so may the
+ * standard that something follows.
  */
 function topicIn(line: string): Heading | undefined {
   const whole = withoutNumber(line);
-  const [, text = whole, remark = ''] = /^(.*\S)\s*\(([^()]*)\)$/.exec(whole) ?? [];
+  const [, text = whole, remark = ''] = /^(.*\S)\s*\(([^()]*)\)$/.exec(whole) ?? standardBehind.exec(whole) ?? [];
   if (text.length > 80 || !/^\p{Lu}/u.test(text)) return undefined;
   const words = wordsOf(text);
   if (words.length > mostWords || !words.some((word) => topicWords.has(word)) || !words.every(isOfHeading))
     return undefined;
   return wordsOf(remark).every(isOfHeading) ? { text: whole, says: '' } : { text, says: whole };
 }
+
+/** `Automated cleaning according to ISO 15883`. */
+const standardBehind =
+  /^(.*?\S)\s((?:according to|in accordance with|conforming to|to|per|nach|gemäß|selon)\s(?:(?:ANSI|AAMI|DIN|EN|NF|BS)[\s/])*(?:EN|ISO|ST|DIN)[\s/]?\d{2,5}(?:-\d{1,2})?)$/u;
 
 export interface Heading {
   readonly text: string;

@@ -15,10 +15,14 @@ export type Way = (typeof ways)[number];
 /** The stages that a heading names; under that of a machine, drying and disinfection are phases of the machine. */
 export function sectionOf(text: string, language: 'en' | 'de' | 'fr' | undefined): Section {
   if (text === '') return { text: '', stages: [] };
+  if (afterTheCycle.test(text)) return { text: 'cooling and storage', stages: [] };
   const named = new Set(readQuote(text.toLowerCase(), language).stages.map(({ stage }) => stage));
   const stages: readonly StageWord[] = named.has('mechanical') ? ['mechanical'] : [...named];
   return { text: text.toLowerCase(), stages };
 }
+
+/** `After sterilization` speaks of what follows the cycle, and of none. */
+const afterTheCycle = /^(?:after|following|nach|après)\s(?:\p{L}+\s){0,2}(?:steril|stéril)/iu;
 
 /** The one way of cleaning that the heading names. */
 export function wayOf({ stages }: Section): Way | undefined {

@@ -104,6 +104,11 @@ const rows: readonly (readonly [string, string, string])[] = [
     '3.2 Press the button and pull the insert out of the shaft.',
     'disassembly:\n  steps:\n    - {do: Press the button and pull the insert out of the shaft, src: s5}',
   ],
+  [
+    'After sterilization',
+    'Store dry, protected from sunlight.',
+    'storage:\n  place: "dry, protected from sunlight"\n  src: s5',
+  ],
   ['Materials', 'Handle: PEEK.', 'materials:\n  - peek'],
   ['Cleaning by machine', 'Keep the jaws open.', 'mechanical:\n  orientation: jaws open\n  src: s5'],
   [

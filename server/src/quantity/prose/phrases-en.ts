@@ -150,7 +150,10 @@ export const englishPhrases: PhraseList = [
   ],
   [{ role: 'stage', stage: 'dry' }, 'dry, dried, drying, dries'],
   [{ role: 'stage', stage: 'inspection' }, 'inspect*'],
-  [{ role: 'stage', stage: 'lubrication' }, 'lubricat*, lubricant*, oil, oils, oiled, oiling, instrument milk'],
+  [
+    { role: 'stage', stage: 'lubrication' },
+    'lubricat*, lubricant*, oil, oils, oiled, oiling, grease the, greased, instrument milk',
+  ],
   [{ role: 'stage', stage: 'packaging' }, 'pack, packed, packag*, packing'],
   [{ role: 'stage', stage: 'steam' }, 'steam*, autoclav*, moist heat'],
   [{ role: 'stage', stage: 'gravity' }, 'gravity*'],

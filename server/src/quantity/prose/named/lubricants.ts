@@ -4,8 +4,8 @@ import type { Named } from './named.ts';
 export const lubricants: Named = [
   ['instrument-milk', /instrument milk|lubricant milk|instrumentenmilch|lait (?:pour instruments|lubrifiant)/],
   [
-    'steam-permeable oil',
-    /steam[\s-](?:permeable|penetrable) (?:\p{L}+\s)?(?:oil|lubricant)|dampfdurchlässiges? (?:\p{L}*öl|schmiermittel)|huile (?:\p{L}+\s)?perméable à la vapeur/u,
+    'steam-permeable lubricant',
+    /steam[\s-](?:permeable|penetrable) (?:\p{L}+\s)?(?:oil|grease|lubricant)|dampfdurchlässiges? (?:\p{L}*öl|schmiermittel)|huile (?:\p{L}+\s)?perméable à la vapeur/u,
   ],
   ['water-soluble', /water[\s-]soluble|wasserlöslich|hydrosoluble/],
 ];
