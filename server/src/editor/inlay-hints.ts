@@ -1,10 +1,13 @@
+import { isHighestIfBare } from '../judge/value.ts';
 import { called, calledWho } from '../library/called.ts';
 import type { LibraryView } from '../library/view.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../model/entity.ts';
 import { spokenMethod } from '../model/method-names.ts';
 import type { Requirement } from '../model/node.ts';
+import { pathOf } from '../model/node.ts';
 import { nodesIn, requirementsIn } from '../model/walk.ts';
+import { parameterOf } from '../revision/parameter-of.ts';
 import { governingOfSet } from '../route/explanation.ts';
 import { routeOfSet } from '../route/route.ts';
 import { indexCaution } from './cautions.ts';
@@ -62,9 +65,17 @@ const policyWords: Readonly<Record<string, string>> = {
   'needs-answer': 'needs an answer',
 };
 
-/** The site's own words for bare numbers. Where the site has none, nothing is shown. */
+/** How a bare number counts: as the most where it is a limit, else in the site’s own words. Where the site has none, nothing is shown. */
 function statedHint({ stated, at, dimension }: Requirement, view: LibraryView): InlayHint | undefined {
   if (stated === undefined) return undefined;
+  const parameter = parameterOf(pathOf(at), dimension);
+  if (parameter !== undefined && isHighestIfBare(parameter))
+    return {
+      at: stated.at.span.end,
+      text: 'judged as a maximum',
+      about:
+        'The page gives this limit without a bound word. More than a limit is never right, whatever the site says of bare numbers.',
+    };
   const policies = view.site()?.policies;
   const key = policyKey(String(at.key), dimension);
   const policy = key === undefined ? undefined : policies?.[key]?.text;

@@ -40,6 +40,12 @@ export function rowFor(parameter: Parameter): NumberRow {
   return row;
 }
 
+/** A bare number of this parameter is its highest value, whatever a site says of bare numbers: `may be processed 200 times`. */
+export function isHighestIfBare(parameter: Parameter): boolean {
+  const row = rows.get(parameter);
+  return row?.aboveBareMinimum.outcome === 'fails' && row.belowBare.outcome === 'meets';
+}
+
 /** The worst answer of all bound words on the requirement; the words that are no number where there is none. */
 export function judgeValue(question: ValueQuestion): ValueAnswer {
   const { requirement } = question;

@@ -3,6 +3,7 @@ import type { Judgement } from '../judge/outcome.ts';
 import { bareReading } from '../judge/policies.ts';
 import type { Setting } from '../judge/setting.ts';
 import { unitNamed } from '../judge/unit-named.ts';
+import { isHighestIfBare } from '../judge/value.ts';
 import type { Node, Place } from '../model/node.ts';
 import { isRequirement, nodesIn } from '../model/walk.ts';
 import type { Bound } from '../quantity/bound.ts';
@@ -47,7 +48,7 @@ function fromThreshold(node: Node): Allowed | undefined {
   return { interval, unit: unitNamed(quantity.dimension, quantity.unit) };
 }
 
-/** A bare number counts as the site says; "approximately" is no limit. */
+/** A bare number counts as the site says, and as the most where it is a limit; "approximately" is no limit. */
 function intervalFor(
   bound: Bound,
   { parameter }: Judgement,
@@ -55,6 +56,8 @@ function intervalFor(
   dimension: Parameters<typeof bareReading>[2],
 ): Interval {
   if (bound.bound === 'about') return everything;
+  if (bound.bound === 'stated' && isHighestIfBare(parameter))
+    return { low: Number.NEGATIVE_INFINITY, high: bound.value };
   if (bound.bound === 'stated' && bareReading(setting.site?.policies, parameter, dimension) === 'treat-as-minimum') {
     return { low: bound.value, high: Number.POSITIVE_INFINITY };
   }

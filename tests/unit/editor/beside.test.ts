@@ -87,6 +87,13 @@ describe('hints and lenses', () => {
     expect(hints.map(({ text }) => text)).toContain('judged as a setpoint');
   });
 
+  it('behind a bare limit that it is the most, though the site counts bare numbers of uses as the least', () => {
+    const text = 'kind: device\nid: a\nlimits: {uses: {stated: 200 uses, src: s1}, temp: {stated: 137 C, src: s1}}\n';
+    const { entity } = readRuleFile(fileId('here.ifu.yaml'), text);
+    if (entity === undefined) throw new Error(text);
+    expect(inlayHintsOf(entity, view).map((hint) => hint.text)).toEqual(['judged as a maximum', 'judged as a maximum']);
+  });
+
   it('behind a code word what people say for it', () => {
     const hints = inlayHintsOf(entityOf('devices/lintrel-pressure-probe.ifu.yaml'), view);
     expect(hints.map(({ text }) => text)).toContain('vaporised hydrogen peroxide');
