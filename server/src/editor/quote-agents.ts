@@ -1,9 +1,20 @@
+import { bristles, softBrush } from '../quantity/prose/named/brushes.ts';
 import { cleaners, detergentClasses } from '../quantity/prose/named/detergents.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
 import { waterGrades, watersIn } from '../quantity/prose/named/water.ts';
 import { marked } from './marked.ts';
+import { firstOf } from './quote-in-machine.ts';
 
-/** What a sentence does its step with: the water and the detergent that it names, in the words of our lists. */
+/** What a sentence does its step with: the water, the detergent and the brush that it names, in the words of our lists. */
+
+/** `a soft nylon brush`: what the brush is like. */
+export function brushWords(quote: string): readonly (readonly [string, string])[] {
+  const material = firstOf(bristles, quote);
+  return [
+    ...(material === undefined ? [] : [['material', material.toLowerCase()] as const]),
+    ...(softBrush.test(quote) ? [['soft', 'true'] as const] : []),
+  ];
+}
 
 /** `grade: critical`, as the page names the water. Where it names another water, the grade is left for the reader to choose. */
 export function waterIn(quote: string): readonly string[] {

@@ -1,13 +1,15 @@
 import { neverQuenched, neverTouched, noFan } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { NewField } from './insert-fields.ts';
-import { doneAtUse, dryingMethods, useChoice } from './quote-facts.ts';
+import { doneAtUse } from './quote-at-use.ts';
+import { dryingMethods } from './quote-drying.ts';
 import { metalsApart } from './quote-forbidden.ts';
 import { oiling } from './quote-lubrication.ts';
 import type { Matched } from './quote-match.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
 import { stored } from './quote-storage.ts';
+import { useChoice } from './quote-uses.ts';
 
 interface Citing {
   readonly src: string;

@@ -5,6 +5,7 @@ import { asValue } from './bare.ts';
 import type { Home } from './home.ts';
 import type { NewField } from './insert-fields.ts';
 import { amountOf, isOwnValue } from './quote-own-values.ts';
+import type { Section } from './quote-section.ts';
 import { requirement } from './quote-values.ts';
 
 /** What a sentence says of the device itself: its lumens, what it is made of, parts that are replaced. */
@@ -13,29 +14,41 @@ const aLumen =
   /^(?:the\s|one\s|single\s|with\s(?:an?\s|one\s)?|der\s|le\s|la\s|(?:innen)?durchmesser des\s|länge des\s|(?:diamètre|longueur)(?:\sintérieure?)? (?:du|de la)\s)*((?:\p{L}+\s)?(?:lumen|channel|cannulation|\p{L}*kanal|canal|lumière))s?(?!\p{L})/iu;
 /** `The cannula has one channel, 4.2 mm in diameter`. */
 const hasLumen =
-  /(?:\bhas|\bwith|(?<!\p{L})hat|(?<!\p{L})mit|possède|(?<!\p{L})avec)\s(?:an?|one|a single|einen|einem|un|une)\s((?:working\s|arbeits)?(?:lumen|channel|cannulation|\p{L}*kanal|canal|lumière))(?!\p{L})/iu;
+  /(?:\bhas|\bwith|(?<!\p{L})hat|(?<!\p{L})mit|possède|(?<!\p{L})avec)\s(?:an?|one|a single|einen|einem|un|une)\s(?:[\d.,]+\s?mm\s)?((?:working\s|instrument\s|suction\s|arbeits)?(?:lumen|channel|cannulation|\p{L}*kanal|canal|lumière))(?!\p{L})/iu;
 const isLong = {
   before: /(?<!\p{L})(?:length|länge|longueur)(?:\sof|\sdu canal|\sdes \p{L}*kanals)?\s?:?\s*$/iu,
   after: /^\s*(?:long\b|in length|length\b|lang\b|de long)/i,
 };
 const isBore = {
   before:
-    /(?:(?:inner|inside|internal)\s(?:diameter|ø)|\bbore|(?<!outer\s)(?<!outside\s)\bdiameter|\bID|Ø|innendurchmesser|lichte weite|diamètre(?:\sintérieur)?)(?:\sof|\sdu canal|\sdes \p{L}*kanals)?\s?:?\s*$/iu,
-  after: /^\s*(?:(?:inner|inside|internal|in)\s)?(?:diameter\b|bore\b|ID\b|wide\b)/,
+    /(?:(?:inner|inside|internal)\s(?:diameter|ø)|\bbore|(?<!outer\s)(?<!outside\s)(?<!external\s)\bdiameter|\b(?:lumen|channel)(?= of)|\bID|Ø|innendurchmesser|lichte weite|diamètre(?:\sintérieur)?)(?:\sof|\sdu canal|\sdes \p{L}*kanals)?\s?:?\s*$/iu,
+  after:
+    /^\s*(?:(?:inner|inside|internal|in)\s)?(?:diameter\b|bore\b|ID\b|wide\b|(?:working\s|instrument\s)?(?:channel|lumen)\b)/,
 };
+/** `3 mm × 250 mm`: what stands behind the bore is the length. */
+const behindBore = /^\s*[×x]\s*$/;
+const outer =
+  /(?:outer|outside|external)\s(?:diameter|Ø)\s?:?\s*$|außendurchmesser\s?:?\s*$|diamètre extérieur\s?:?\s*$/iu;
+/** A lumen by what is told of it, without its name. */
+const onlyMeasured = /(?:inner|internal|inside)\s(?:diameter|ø)|innendurchmesser|diamètre intérieur/iu;
+/** `Each stopcock has a bore of 2 mm`. */
+const ofPartSaid =
+  /^(?:each|every|the)\s((?:[\p{L}-]+\s)?[\p{L}-]+)\shas\s(?:an?\s)?(?:bore|lumen|inner diameter|internal diameter)\sof\s/iu;
 const length: Home = { field: 'length', dimension: 'length', near: [] };
 
 /** `Lumen 330 mm long, 2.0 mm inner diameter`: a lumen with its bore and its length. Of several lumens nothing is made. */
 export function lumenIn(reading: QuoteReading, src: string, taken: ReadonlySet<string>): readonly NewField[] {
   const { quote, numbers, stages, negations } = reading;
-  const [, name] = aLumen.exec(quote) ?? hasLumen.exec(quote) ?? [];
-  const own = numbers.filter((one, at) => isOwnValue(one, at, reading));
+  const own = numbers.filter((one, at) => isOwnValue(one, at, reading) && !outer.test(quote.slice(0, one.span.start)));
+  const name = lumenNamed(quote);
   const isAll = own.every(
     ({ quantities, bound }) => bound === 'none' && quantities.some((one) => one.dimension === 'length'),
   );
   if (name === undefined || !isAll || stages.length > 0 || negations.length > 0 || quote.length > longest) return [];
   const bores = own.filter((one) => says(isBore, one, quote));
-  const lengths = own.filter((one) => says(isLong, one, quote));
+  const isBehind = ({ span }: NumberMention): boolean =>
+    bores.some((one) => one.span.end <= span.start && behindBore.test(quote.slice(one.span.end, span.start)));
+  const lengths = own.filter((one) => !bores.includes(one) && (says(isLong, one, quote) || isBehind(one)));
   const [bore, otherBore] = bores;
   const [long, otherLong] = lengths;
   if (own.length === 0 || bores.length + lengths.length !== own.length || bore === long) return [];
@@ -53,6 +66,16 @@ export function lumenIn(reading: QuoteReading, src: string, taken: ReadonlySet<s
 
 const longest = 120;
 
+function lumenNamed(quote: string): string | undefined {
+  const named = (ofPartSaid.exec(quote) ?? aLumen.exec(quote) ?? hasLumen.exec(quote))?.[1];
+  return (
+    named ??
+    (onlyMeasured.test(quote) && /^[\p{L}\s]*(?:length|diameter|ø|länge|durchmesser|longueur|diamètre)/iu.test(quote)
+      ? 'lumen'
+      : undefined)
+  );
+}
+
 function says(words: typeof isLong, { span }: NumberMention, quote: string): boolean {
   return words.after.test(quote.slice(span.end)) || words.before.test(quote.slice(0, span.start));
 }
@@ -68,21 +91,28 @@ function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
 
 const listOfMaterials =
   /^(?:\p{L}+\s)?(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)(?:\sof\s[\p{L}\s-]{3,40})?\s*:\s*([^.]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/iu;
-/** `Handle: PEEK`, where each word is a material. */
-const ofPart = /^(?:the\s)?(?:\p{L}+\s)?\p{L}{3,20}\s*:\s*([^.;:]{3,80})\.?$/iu;
+/** `Handle: PEEK, coated`, where no heading speaks of a step. */
+const ofPart = /^(?:the\s)?(?:[\p{L}-]+\s){0,2}[\p{L}-]{3,24}\s*:\s*([^.;:]{3,100})\.?$/iu;
 /** `The guide is made of aluminium with a PEEK handle`. */
 const madeOf =
-  /\b(?:is|are)\s(?:made|manufactured)\s(?:of|from)\s|\bconsists? of\s|(?<!\p{L})(?:besteht|bestehen) aus\s|(?<!\p{L})(?:est|sont) (?:fabriquée?s?\s)?en\s/iu;
+  /\b(?:made|manufactured)\s(?:entirely\s|mainly\s)?(?:of|from)\s|\bconsists? of\s|(?<!\p{L})(?:besteht|bestehen) aus\s|(?<!\p{L})(?:est|sont) (?:fabriquée?s?\s)?en\s/iu;
+/** Things of the work that are made of something too. */
+const noDevice =
+  /\b(?:brush|cloth|wipe|tray|basket|container|pouch|wrap|mat|rack|load|towel|swab|instruments? of other)\p{L}*\b|bürste|tuch|korb|behälter|brosse|panier|conteneur/iu;
 
 /** `Materials: stainless steel, PEEK insulation, silicone seal`. */
-export function materialsIn({ quote, negations, numbers }: QuoteReading): {
+export function materialsIn(
+  { quote, negations, numbers, stages }: QuoteReading,
+  section: Section,
+): {
   readonly fields: readonly NewField[];
   readonly unknown: readonly string[];
 } {
   const [, first, second] = listOfMaterials.exec(quote) ?? [];
-  const [, alone] = ofPart.exec(quote) ?? [];
-  const isMaterial = alone !== undefined && listed(alone).every((item) => wordFor(materials, item.toLowerCase()));
-  const made = isMaterial ? alone : madeOf.test(quote) && numbers.length === 0 ? quote : undefined;
+  const isFree = negations.length === 0 && stages.length === 0 && !noDevice.test(quote);
+  const alone = isFree && section.stages.length === 0 && !quote.includes('|') ? partsIn(quote) : undefined;
+  const isMade = isFree && madeOf.test(quote) && (numbers.length === 0 || /\bmade (?:of|from)\b/i.test(quote));
+  const made = alone ?? (isMade ? quote.slice(quote.search(madeOf)).replace(madeOf, '') : undefined);
   const list = first ?? second ?? made;
   if (list === undefined || negations.length > 0) return { fields: [], unknown: [] };
   const items = listed(list);
@@ -92,6 +122,16 @@ export function materialsIn({ quote, negations, numbers }: QuoteReading): {
     fields: words.map((what) => ({ path: 'materials[]', value: what })),
     unknown: words.length === 0 ? [] : known.flatMap((one) => (one.words === undefined ? [one.item] : [])),
   };
+}
+
+/** What stands behind the names of parts, where the first thing behind each is a material. */
+function partsIn(quote: string): string | undefined {
+  const parts = quote.split(/;\s+/).map((part) => ofPart.exec(part)?.[1]);
+  const isOfMaterials = parts.every((part) => {
+    const [first] = part === undefined ? [] : listed(part);
+    return first !== undefined && wordFor(materials, first.toLowerCase()) !== undefined;
+  });
+  return isOfMaterials ? parts.join(', ') : undefined;
 }
 
 function listed(text: string): readonly string[] {

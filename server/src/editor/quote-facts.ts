@@ -1,19 +1,23 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
-import { ofPart, sentToService, whenNeeded, wiping } from '../quantity/prose/named/acts.ts';
+import { ofPart, sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
 import { untried } from '../quantity/prose/named/untried.ts';
+import { onlyUnder } from '../quantity/prose/named/uses.ts';
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
-import { quoteScalar } from '../syntax/quote.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { detergentIn, gradeIn, waterIn } from './quote-agents.ts';
+import { waterIn } from './quote-agents.ts';
+import { doneAtUse } from './quote-at-use.ts';
 import { conditionOf } from './quote-conditions.ts';
+import { dryingIn } from './quote-drying.ts';
 import { methodsAlone } from './quote-forbidden.ts';
 import { lookedFor } from './quote-inspection.ts';
 import { oiling } from './quote-lubrication.ts';
 import type { Section, Way } from './quote-section.ts';
 import { isAtUse, wayOf } from './quote-section.ts';
+import { stepsInOrder } from './quote-steps.ts';
+import { type UseWord, useChoice, useSaid } from './quote-uses.ts';
 
 /** Stages of a device that a sentence without numbers may be about, with the field that holds what it says. */
 const fieldOfStage: Partial<Record<StageWord, string>> = {
@@ -39,7 +43,7 @@ export interface Fact extends NewField {
 
 /** A phase of a machine for which the word lists have no stage of its own. */
 const neutralised = /(?<!\p{L})neutralis(?:e|ieren|er)\b|(?<!\p{L})neutralize\b/iu;
-const phaseSaid = { stage: 'mechanical', forbidden: false, condition: undefined } as const;
+const phaseSaid = { mentions: [], use: 'required', forbidden: false, condition: undefined } as const;
 
 /** Fields that say whether something is done. */
 const ofUse: ReadonlySet<string> = new Set([
@@ -66,19 +70,7 @@ const ofUse: ReadonlySet<string> = new Set([
 export function factsOf(reading: QuoteReading, kind: Kind, src: string, section: Section): readonly Fact[] {
   if (kind !== 'device' || sentToService.test(reading.quote) || ofPart.test(reading.quote)) return [];
   if (isTitle(reading, section)) return [];
-  const stages = new Map<string, Said>();
-  for (const mention of reading.stages) {
-    const said = saidOf(mention, reading, section);
-    if (said === undefined) continue;
-    const known = stages.get(said.field);
-    stages.set(said.field, {
-      ...said,
-      forbidden: said.forbidden && (known?.forbidden ?? true),
-      condition: said.condition ?? known?.condition,
-    });
-  }
-  if (wayOf(section) === 'mechanical' && neutralised.test(reading.quote) && reading.negations.length === 0)
-    stages.set('mechanical.neutralise', { field: 'mechanical.neutralise', ...phaseSaid });
+  const stages = saidIn(reading, section);
   const all = [...stages.values()];
   const quote = reading.quote.toLowerCase();
   const last = lastRinse([...stages.keys()], quote, src);
@@ -86,9 +78,29 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   const beside = [...forbiddenMethods(reading, src, section), ...doneAtUse(reading, src, section)];
   if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
   if (beside.length > 0) return beside;
-  if (all.length > 1 && !all.every(({ forbidden }) => forbidden) && !arePhases(all, reading)) return [];
+  if (all.length > 1 && !all.every(({ forbidden }) => forbidden) && !areInOrder(all, reading)) return [];
   if (onlyBeforeMachine.test(reading.quote) && all.every(({ field }) => field === 'mechanical')) return [];
-  return all.flatMap((said) => fieldsOf(said, quote, src));
+  return all.flatMap((said) => fieldsOf(said, reading, src));
+}
+
+/** What the sentence says of each stage, by the field that holds it. */
+function saidIn(reading: QuoteReading, section: Section): ReadonlyMap<string, Said> {
+  const stages = new Map<string, Said>();
+  for (const mention of reading.stages) {
+    const said = saidOf(mention, reading, section);
+    if (said === undefined) continue;
+    const known = stages.get(said.field);
+    stages.set(said.field, {
+      ...said,
+      mentions: [...(known?.mentions ?? []), ...said.mentions],
+      use: known?.forbidden === false ? known.use : said.use,
+      forbidden: said.forbidden && (known?.forbidden ?? true),
+      condition: said.condition ?? known?.condition,
+    });
+  }
+  if (wayOf(section) === 'mechanical' && neutralised.test(reading.quote) && reading.negations.length === 0)
+    stages.set('mechanical.neutralise', { field: 'mechanical.neutralise', ...phaseSaid });
+  return stages;
 }
 
 /** A title names steps and asks for none. */
@@ -108,22 +120,26 @@ const longestTitle = 120;
 const onlyBeforeMachine =
   /^(?!.*\b(?:automated|machine|mechanical|washer)\b.*\b(?:automated|machine|mechanical|washer)\b).*\b(?:before|prior to|precedes)\s(?:\p{L}+\s)?(?:automated|machine|mechanical|washer|the washer)/iu;
 
-/** `Neutralise and rinse`, under the heading of a machine: phases that follow each other are all done. */
-function arePhases(all: readonly Said[], { joins, negations }: QuoteReading): boolean {
+/** `Neutralise and rinse` in a machine, `wipe, then rinse and dry` by hand: what follows each other is all done. */
+function areInOrder(all: readonly Said[], { joins, negations }: QuoteReading): boolean {
   const isFollowing = joins.every(({ join }) => join === 'and' || join === 'then');
-  return isFollowing && negations.length === 0 && all.every(({ field }) => field.startsWith('mechanical.'));
+  const fields = all.map(({ field }) => field);
+  const isByHand =
+    fields.includes('manual.steps[]') && fields.every((one) => one === 'manual.steps[]' || one === 'drying');
+  return isFollowing && negations.length === 0 && (isByHand || fields.every((one) => one.startsWith('mechanical.')));
 }
 
 interface Said {
   readonly field: string;
-  readonly stage: StageWord;
+  readonly mentions: readonly StageMention[];
+  readonly use: UseWord;
   readonly forbidden: boolean;
   readonly condition: string | undefined;
 }
 
 /** Under the heading of one way of cleaning, what every way has belongs to that way. */
 const fieldUnder: Readonly<Record<Way, Partial<Record<StageWord, string>>>> = {
-  manual: { rinse: 'manual.steps[]', wipe: 'manual.steps[]' },
+  manual: { rinse: 'manual.steps[]', wipe: 'manual.steps[]', immersion: 'manual.steps[]' },
   ultrasonic: { rinse: 'ultrasonic.rinse' },
   mechanical: { rinse: 'mechanical.rinse', dry: 'mechanical.dry', disinfection: 'mechanical.thermal' },
 };
@@ -144,9 +160,20 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
   // Drying after a cycle is no drying after the last rinse.
   const isOfCycle = field === 'drying' && /sterili|stérili|autoclav/.test(section.text);
-  return field === undefined || isOfCycle
-    ? undefined
-    : { field, stage, forbidden, condition: forbidden ? conditionOf(mention, reading) : undefined };
+  // What is asked for under a condition only is asked for by nobody else.
+  const isOnlyThen = !forbidden && !whenNeeded.test(reading.quote) && onlyUnder.test(reading.quote);
+  if (field === undefined || isOfCycle || isOnlyThen) return undefined;
+  const use = forbidden ? 'forbidden' : useSaid(mention, reading);
+  // What may be done is no step that everybody does.
+  if (use === 'allowed' && field.endsWith('steps[]')) return undefined;
+  const done = stage === 'immersion' && field.endsWith('steps[]') ? ({ ...mention, stage: 'soak' } as const) : mention;
+  return {
+    field,
+    mentions: [done],
+    use,
+    forbidden,
+    condition: forbidden ? conditionOf(mention, reading) : undefined,
+  };
 }
 
 function isForbidden({ span }: StageMention, { negations }: QuoteReading): boolean {
@@ -155,27 +182,35 @@ function isForbidden({ span }: StageMention, { negations }: QuoteReading): boole
   );
 }
 
-function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, src: string): readonly Fact[] {
+/** What a narrowed prohibition is of, in the word of the list of prohibitions. */
+const forbiddenWhat: Readonly<Record<string, string>> = {
+  ultrasonic: 'ultrasonic',
+  mechanical: 'mechanical',
+  immersion: 'immersion',
+  lubrication: 'lubricant',
+};
+
+function fieldsOf(
+  { field, mentions, use, forbidden, condition }: Said,
+  reading: QuoteReading,
+  src: string,
+): readonly Fact[] {
+  const quote = reading.quote.toLowerCase();
+  const what = forbiddenWhat[field];
+  // What is forbidden only then is not forbidden.
+  if (condition !== undefined)
+    return what === undefined
+      ? []
+      : [{ path: 'not[]', condition, value: `{what: ${what}, when: ${asValue(condition)}, src: ${src}}` }];
   if (ofUse.has(field)) {
-    const note = condition === undefined ? [] : [`note: ${quoteScalar(condition)}`];
-    const details = forbidden ? note : [...detailsOf(field, quote), ...onlyWhen(quote)];
-    return [
-      {
-        path: field,
-        ...(condition !== undefined && { condition }),
-        value: `{${[`use: ${useChoice(forbidden ? 'forbidden' : 'required')}`, ...details, `src: ${src}`].join(', ')}}`,
-      },
-    ];
+    const details = forbidden ? [] : [...detailsOf(field, quote), ...onlyWhen(quote)];
+    return [{ path: field, value: `{${[`use: ${useChoice(use)}`, ...details, `src: ${src}`].join(', ')}}` }];
   }
   if (forbidden) return [];
   switch (field) {
     case 'manual.steps[]':
-    case atUseSteps: {
-      const grade = gradeIn(quote);
-      const water = grade === undefined ? [] : [`water: {grade: ${grade}}`];
-      const value = `{${[`do: ${stage}`, ...detergentIn(quote), ...water, `src: ${src}`].join(', ')}}`;
-      return [{ path: field, value, head: `do: ${stage}` }];
-    }
+    case atUseSteps:
+      return stepsInOrder(mentions, reading, field, src);
     case 'inspection':
       if (beforeInspection.test(quote)) return [];
       return [
@@ -191,12 +226,6 @@ function fieldsOf({ field, stage, forbidden, condition }: Said, quote: string, s
 /** What is done before it says nothing of the inspection itself. */
 const beforeInspection =
   /\b(?:before|prior to|avant)\s(?:the\s|l.)?(?:visual\s)?inspect|\bvor der (?:sicht)?(?:prüfung|kontrolle|inspektion)/i;
-
-const uses = ['allowed', 'required', 'recommended', 'forbidden'];
-
-export function useChoice(first: 'forbidden' | 'required'): string {
-  return marked.choice([first, ...uses.filter((use) => use !== first)], 'use');
-}
 
 /** `if necessary`: it is asked for only then. */
 function onlyWhen(quote: string): readonly string[] {
@@ -218,26 +247,6 @@ function lastRinse(fields: readonly string[], quote: string, src: string): NewFi
   const isRinse = fields.includes('rinse') || fields.includes('mechanical.rinse');
   if (water === undefined || !isLast || !isRinse || fields.length > (inWasher ? 2 : 1)) return undefined;
   return { path: inWasher ? 'mechanical.final_rinse' : 'rinse.final', value: `{${water}, src: ${src}}` };
-}
-
-const methods: readonly (readonly [string, readonly string[]])[] = [
-  ['air', [' air', 'druckluft', ' luft']],
-  ['cloth', ['cloth', 'tuch', 'chiffon']],
-  ['cabinet', ['cabinet', 'schrank', 'armoire']],
-];
-
-/** With what something is dried. For text in small letters. */
-export function dryingMethods(quote: string): readonly string[] {
-  return methods.flatMap(([method, words]) => (words.some((word) => quote.includes(word)) ? [method] : []));
-}
-
-function dryingIn(quote: string): readonly string[] {
-  const named = dryingMethods(quote);
-  const grade = ['medical', 'filtered'].filter((word) => quote.includes(`${word} air`) || quote.includes(`${word}, `));
-  return [
-    ...(named.length === 0 ? [] : [`method: [${named.join(', ')}]`]),
-    ...(grade.length === 1 && named.includes('air') ? [`air: {grade: ${grade.join()}}`] : []),
-  ];
 }
 
 /** Ways of sterilizing that a sentence forbids outright. */
@@ -273,28 +282,6 @@ function forbiddenMethods(reading: QuoteReading, src: string, section: Section):
   // A method may be named by two words: `hydrogen peroxide plasma`.
   return [...new Set(whats)].map((what) => ({ path: 'not[]', value: `{what: ${what}, src: ${src}}` }));
 }
-
-/** What is done at once where the device was used. */
-export function doneAtUse({ quote, negations }: QuoteReading, src: string, section: Section): readonly Fact[] {
-  const text = quote.toLowerCase();
-  const isWiped =
-    wiping.test(text) && negations.length === 0 && (isAtUse(section) || /immediately after use/.test(text));
-  const wiped = isWiped ? [{ path: 'point_of_use.wipe', value: `{use: ${useChoice('required')}, src: ${src}}` }] : [];
-  return [...wiped, ...keptMoist(text, src)];
-}
-
-function keptMoist(quote: string, src: string): readonly Fact[] {
-  const isKept =
-    /\b(?:keep|kept|transport(?:ed)?)\b.{0,40}\b(?:moist|wet|damp)\b|feucht.{0,20}halten|maintenir.{0,20}humide/.test(
-      quote,
-    );
-  return neverDry.test(quote) || (isKept && !/\b(?:not|never|nicht|pas)\b/.test(quote))
-    ? [{ path: 'point_of_use.keep_moist', value: `{use: ${useChoice('required')}, src: ${src}}` }]
-    : [];
-}
-
-const neverDry =
-  /(?:do not|don.t|never)\s(?:allow|let)\b.{0,50}\bdry\b|\bcover\b.{0,30}\b(?:moist|damp|wet)\b.{0,20}\b(?:cloth|towel)|nicht antrocknen|ne pas laisser sécher/;
 
 /** What is taken off before cleaning and is no part. */
 const noPart =

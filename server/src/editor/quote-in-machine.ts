@@ -1,5 +1,5 @@
 import { handBeforeMachine } from '../quantity/prose/named/acts.ts';
-import { connectors, positions, racks, standard } from '../quantity/prose/named/machines.ts';
+import { connectors, nextAct, positions, racks, standard } from '../quantity/prose/named/machines.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
@@ -15,8 +15,8 @@ export function inMachine(reading: QuoteReading, src: string, section: Section):
       { path: 'manual.needed', value: 'before-machine' },
       { path: 'manual.src', value: src },
     ];
-  const [found] = [...conforming(quote), ...lying(quote)];
-  return found === undefined ? [] : [found, { path: 'mechanical.src', value: src }];
+  const found = [...conforming(quote), ...lying(quote)];
+  return found.length === 0 ? [] : [...found, { path: 'mechanical.src', value: src }];
 }
 
 function conforming(quote: string): readonly NewField[] {
@@ -24,12 +24,20 @@ function conforming(quote: string): readonly NewField[] {
   return name === undefined ? [] : [{ path: 'mechanical.conforms_to[]', value: asValue(name.trim()) }];
 }
 
+/** `Connect it to the adapter and leave the stopcocks open`: each clause by itself, and each of them once. */
 function lying(quote: string): readonly NewField[] {
-  const [position, to, rack] = [positions, connectors, racks].map((forms) => firstOf(forms, quote));
-  if (position !== undefined) return [{ path: 'mechanical.orientation', value: asValue(position) }];
-  const isRack = to === undefined || /(?:rack|basket|trolley)$/i.test(to);
-  const words = isRack ? (to ?? rack) : to;
-  return words === undefined ? [] : [{ path: `mechanical.${isRack ? 'rack' : 'connector'}`, value: asValue(words) }];
+  const [whole, ...more] = lyingIn(quote.split(nextAct).map((clause) => clause.trim()));
+  return whole === undefined ? [] : [whole, ...more.filter(({ path }) => path !== whole.path)];
+}
+
+function lyingIn(clauses: readonly string[]): readonly NewField[] {
+  return clauses.flatMap((clause) => {
+    const [position, to, rack] = [positions, connectors, racks].map((forms) => firstOf(forms, clause));
+    if (position !== undefined) return [{ path: 'mechanical.orientation', value: asValue(position) }];
+    const isRack = to === undefined || /(?:rack|basket|trolley)$/i.test(to);
+    const words = isRack ? (to ?? rack) : to;
+    return words === undefined ? [] : [{ path: `mechanical.${isRack ? 'rack' : 'connector'}`, value: asValue(words) }];
+  });
 }
 
 /** What the first of the forms that fits has in its group. */

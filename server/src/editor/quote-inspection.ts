@@ -6,10 +6,13 @@ import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { firstOf } from './quote-in-machine.ts';
 import type { Section } from './quote-section.ts';
+import { ways } from './quote-section.ts';
 
 /** What a sentence says is looked at and tested, and what takes a device out of use. */
 
-export function rejectedIf({ quote, numbers }: QuoteReading, src: string): readonly NewField[] {
+export function rejectedIf({ quote, numbers, stages }: QuoteReading, src: string): readonly NewField[] {
+  // `Do not use ultrasound for instruments with optics` speaks of a step.
+  if (stages.some(({ stage }) => ways.some((way) => way === stage))) return [];
   const text = quote.replace(/\s*[.!]\s*$/, '');
   const found = rejections.find(({ form }) => form.test(text));
   const condition = found?.form.exec(text)?.[1];

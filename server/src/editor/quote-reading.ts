@@ -62,17 +62,16 @@ function placesOf(reading: QuoteReading, { kind, table, section }: Around): Matc
   );
 }
 
-function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, tree }: Around): Read {
+function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, tree, table }: Around): Read {
   const worded = wordedOf(reading, kind, { src, section, taken: idsIn(tree) });
-  const all = factsOf(reading, kind, src, section);
+  // A row whose numbers have no place does not say that its step is asked for, and no more.
+  const all = table !== undefined && matched.left.length > 0 ? [] : factsOf(reading, kind, src, section);
   // A stage that is only named beside what the words say, or is said in more detail by them.
   const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === moist);
   const quenched = kind === 'device' && facts.length + worded.fields.length === 0 ? unquenched(reading, src) : [];
   const fields = [...facts, ...worded.fields, ...quenched];
   const narrowed = facts.flatMap(({ condition }) =>
-    condition === undefined
-      ? []
-      : [`"${condition}" narrows what is forbidden and stands as a note: look whether the field says it`],
+    condition === undefined ? [] : [`"${condition}" narrows what is forbidden: it stands under "only when"`],
   );
   return { fields, left: [...worded.left, ...told(matched, reading, fields), ...narrowed] };
 }

@@ -8,7 +8,7 @@ const described: Readonly<
 > = {
   dry: {
     before:
-      /(?:\b(?:allow(?:ed)?|let|left)\s(?:\p{L}+\s){0,2}(?:to\s)?|(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?|\b(?:keep|kept|store|stored|remain|stay|tenir|garder)\s|\b(?:soil|soiling|blood|debris|residues?|contamination|schmutz|blut|rückstände|verschmutzung(?:en)?|souillures?|sang|résidus)\s(?:(?:has|have|can|may|to|is)\s)?)$/u,
+      /(?:\b(?:allow(?:ed)?|let|left)\s(?:\p{L}+\s){0,2}(?:to\s)?|transport\p{L}*\s|(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?|\b(?:keep|kept|store|stored|remain|stay|tenir|garder)\s|\b(?:soil|soiling|blood|debris|residues?|contamination|schmutz|blut|rückstände|verschmutzung(?:en)?|souillures?|sang|résidus)\s(?:(?:has|have|can|may|to|is)\s)?)$/u,
     after:
       /^\s(?:out|up(?!\sto\b)|on)\b|^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum|soil|blood|debris|residue|deposit|secretion)/u,
   },
@@ -21,6 +21,8 @@ const described: Readonly<
     after:
       /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?|cannulas?|tubes?|sets?|handpieces?)\b(?!\s(?:for|with|at)\s)/u,
   },
+  lubrication: { before: /(?:free (?:of|from)|without)\s$/u, after: /^[\s-]free\b/ },
+  immersion: { after: /^\s(?:disinfectant|heater|bath\sdisinfect|method|depth)/ },
   rinse: { after: /^(?!)/, own: /düse|anschluss|adapter|konnektor|lanze/ },
   inspection: {
     before: /(?:pass(?:es|ed)?|fails?|until|besteht|bestehen)\s(?:(?:the|its|die|der)\s)?(?:visual\s)?$/u,

@@ -1,19 +1,18 @@
 import { whenNeeded } from '../quantity/prose/named/acts.ts';
-import { bristles, softBrush } from '../quantity/prose/named/brushes.ts';
 import { detergentClasses } from '../quantity/prose/named/detergents.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
 import { watersIn } from '../quantity/prose/named/water.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { isShelfLife } from '../quantity/prose/shelf-life.ts';
+import { hasCells } from '../quantity/prose/table-rows.ts';
 import { quoteScalar } from '../syntax/quote.ts';
 import type { Tree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import type { Group, Home } from './home.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { classOf, gradeIn } from './quote-agents.ts';
+import { brushWords, classOf, gradeIn } from './quote-agents.ts';
 import { phaseBefore } from './quote-clauses.ts';
-import { firstOf } from './quote-in-machine.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
@@ -68,11 +67,7 @@ function onlyWhen({ does }: Group, quote: string): readonly string[] {
 /** `a soft nylon brush`: what the brush is like. */
 function brushIn({ does }: Group, { quote, negations }: QuoteReading): readonly (readonly [string, string])[] {
   if (does !== 'brush' || negations.some(({ kind }) => kind === 'prohibition')) return [];
-  const material = firstOf(bristles, quote);
-  return [
-    ...(material === undefined ? [] : [['brush.material', material.toLowerCase()] as const]),
-    ...(softBrush.test(quote) ? [['brush.soft', 'true'] as const] : []),
-  ];
+  return brushWords(quote).map(([field, value]) => [`brush.${field}`, value] as const);
 }
 
 /** What a step is done with, beside its numbers. */
@@ -120,8 +115,7 @@ const phasesWithWater: ReadonlySet<string> = new Set(
 /** The detergent of a machine stands beside its phases, and that of cleaning by hand beside its own numbers. */
 function detergents(placed: readonly Placed[], quote: string, src: string): readonly NewField[] {
   // A cell has no room for the word `detergent`.
-  const detergent =
-    classOf(quote) ?? (quote.includes('|') ? wordFor(detergentClasses, quote.toLowerCase()) : undefined);
+  const detergent = classOf(quote) ?? (hasCells(quote) ? wordFor(detergentClasses, quote.toLowerCase()) : undefined);
   const of = (path: string): boolean => placed.some(({ group }) => group.path === path);
   const way =
     of('mechanical.wash') || of('mechanical.detergent') ? 'mechanical' : of('manual.detergent') ? 'manual' : undefined;

@@ -5,11 +5,13 @@ import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { openedIn, takenApartIn } from './quote-apart.ts';
 import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
+import { driedUntil } from './quote-drying.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
 import { firstOf, inMachine } from './quote-in-machine.ts';
 import { rejectedIf, searched, testsAsked } from './quote-inspection.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
+import { brushMeant } from './quote-steps.ts';
 import { stored } from './quote-storage.ts';
 import { isAlwaysByHand } from './quote-ways.ts';
 
@@ -25,7 +27,7 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
   if (noSubstitute.test(reading.quote)) return { fields: substitute(src), left: [] };
   const forbidden = agentsForbidden(reading, src, section);
   const packed = packagingsIn(reading, src, section);
-  const made = materialsIn(reading);
+  const made = materialsIn(reading, section);
   const fields = [
     ...forbidden.fields,
     ...metalsApart(reading, src, section),
@@ -38,6 +40,8 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
     ...takenApartIn(reading, src, section),
     ...lumenIn(reading, src, taken),
     ...partReplaced(reading, src, taken),
+    ...brushMeant(reading, src, section),
+    ...driedUntil(reading, src, section),
     ...made.fields,
     ...alwaysByHand(reading, src),
   ];

@@ -25,13 +25,27 @@ function madeFrom(quote: string, more = ''): string {
 
 describe('what a quote says beside its fields', () => {
   it.each([
-    ['Do not process in an ultrasonic cleaner with damaged instruments.', 'note: "with damaged instruments", ', 1],
-    ['Do not immerse the handle unless the cap is closed.', 'note: "unless the cap is closed", ', 1],
-    ['Do not soak in hot water.', 'note: "in hot water", ', 1],
-    ['Do not clean with ultrasound.', '', 0],
-    ['Do not use ultrasonic cleaning with this device.', '', 0],
-  ])('what narrows a prohibition is kept and told: %s', (quote, note, told) => {
-    expect(madeFrom(quote)).toContain(`{use: forbidden, ${note}src: s5}`);
+    [
+      'Do not process in an ultrasonic cleaner with damaged instruments.',
+      '{what: ultrasonic, when: with damaged instruments, src: s5}',
+      1,
+    ],
+    [
+      'Do not immerse the handle unless the cap is closed.',
+      '{what: immersion, when: unless the cap is closed, src: s5}',
+      1,
+    ],
+    ['Do not soak in hot water.', '{what: immersion, when: in hot water, src: s5}', 1],
+    [
+      'Do not clean the forceps in an ultrasonic bath together with heavy instruments.',
+      '{what: ultrasonic, when: together with heavy instruments, src: s5}',
+      1,
+    ],
+    ['Do not immerse in any liquid.', '{use: forbidden, src: s5}', 0],
+    ['Do not clean with ultrasound.', '{use: forbidden, src: s5}', 0],
+    ['Do not use ultrasonic cleaning with this device.', '{use: forbidden, src: s5}', 0],
+  ])('what narrows a prohibition is its condition, and told: %s', (quote, made, told) => {
+    expect(madeFrom(quote)).toContain(made);
     expect(from(quote).left.length).toBe(told);
   });
 

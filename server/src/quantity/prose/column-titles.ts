@@ -60,7 +60,15 @@ const least = String.raw`(?:minimum|minimal\p{L}*|min\b\.?|mindest)`;
 const most = String.raw`(?:maximum|maximal\p{L}*|max\b\.?|höchst)`;
 const boundBefore = new RegExp(`^(?:(${least})|(${most}))[ -]?`, 'u');
 const boundBehind = new RegExp(String.raw`^[ ,]*(?:[(\[]\s*)?(?:(${least})|(${most}))(?!\p{L})\s*[)\]]?`, 'u');
-const unitBehind = /^\s*(?:[([]\s*([^)\]]{1,12})\s*[)\]]|in\s([^\s|]{1,8}))/;
+const unitBehind =
+  /^\s*(?:[([]\s*([^)\]]{1,12})\s*[)\]]|in\s([^\s|]{1,8})|[/,]?\s?(°\s?[cf]|mins?$|minutes?$|sec$|seconds$))/;
+/** `°C`, `min`: a unit by itself over the numbers of a column. */
+const unitAlone: readonly (readonly [ColumnTitle, Dimension, RegExp])[] = [
+  ['temp', 'temperature', /^(?:in\s)?°\s?[cf]$/],
+  ['time', 'time', /^(?:in\s)?(?:min|mins|minutes|minuten|sec|seconds|sekunden)\.?$/],
+];
+/** `No.` over the numbers of the rows. */
+const ofRows = /^(?:no|nr|pos|item|#|n°)\.?$/;
 
 /** The title that a text in small letters begins with, and how long it is; undefined where it begins with anything else. */
 export function titleAt(text: string): { readonly column: Column; readonly length: number } | undefined {
@@ -71,7 +79,8 @@ export function titleAt(text: string): { readonly column: Column; readonly lengt
     if (noun === undefined) continue;
     const behind = rest.slice(noun.length);
     const [bracket = '', lowBehind, highBehind] = (isOfNext(behind) ? undefined : boundBehind.exec(behind)) ?? [];
-    const [unit = '', inBrackets, printed = inBrackets ?? ''] = bracket === '' ? (unitBehind.exec(behind) ?? []) : [];
+    const [unit = '', inBrackets, behindIn, printed = inBrackets ?? behindIn ?? ''] =
+      bracket === '' ? (unitBehind.exec(behind) ?? []) : [];
     const minOfTime = lowBehind !== undefined && dimension === 'time' && /^[ (["]*min\b/.test(bracket);
     const column = {
       title,
@@ -130,16 +139,22 @@ export function columnsIn(
 
 /** Between lines or wide gaps a title or two show what it is; the other cells may say anything but numbers. */
 function columnsOfCells(cells: readonly string[]): readonly Column[] | undefined {
-  const found = cells.map((cell) => {
-    const title = titleAt(cell);
-    return title !== undefined && restOf(cell, title.length) === '' ? title.column : undefined;
-  });
+  const found = cells.map(columnOfCell);
   const named = found.filter((one) => one !== undefined);
   const isHead =
-    named.length > 1 && cells.every((cell, at) => found[at] !== undefined || /^[^\d.:;!?]{0,40}$/.test(cell));
+    named.length > 1 && cells.every((cell, at) => found[at] !== undefined || /^[^\d.:;!?]{0,40}\.?$/.test(cell));
   return isHead && named.some(({ dimension }) => dimension !== undefined)
     ? found.map((one) => one ?? aside)
     : undefined;
+}
+
+function columnOfCell(cell: string): Column | undefined {
+  if (ofRows.test(cell)) return aside;
+  const [title, dimension] = unitAlone.find(([, , words]) => words.test(cell)) ?? [];
+  if (title !== undefined)
+    return { ...aside, title, dimension, units: unitsOf(cell.replace(/^in\s|\.$/g, ''), dimension) };
+  const named = titleAt(cell);
+  return named !== undefined && restOf(cell, named.length) === '' ? named.column : undefined;
 }
 
 function restOf(cell: string, length: number): string {

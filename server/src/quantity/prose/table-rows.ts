@@ -68,7 +68,7 @@ export function columnsByCell(
   const cells = quote.split(gap).length;
   // Above the names of the rows a head may say nothing.
   const all = cells === columns.length + 1 && !quote.trimEnd().endsWith('|') ? [undefined, ...columns] : columns;
-  const row = cells >= all.length ? 'whole' : 'cells missing';
+  const row = cells >= all.length || isMissingAtTheEnd(quote, all) ? 'whole' : 'cells missing';
   const found = new Map<NumberMention, Column>();
   for (const mention of numbers) {
     const column = all[quote.slice(0, mention.span.start).split(gap).length - 1];
@@ -76,6 +76,18 @@ export function columnsByCell(
     if (column?.dimension !== undefined && isOwn && fits(mention, column, row)) found.set(mention, column);
   }
   return found;
+}
+
+/** Only remarks are left out at the end: each cell with a number stands under a title that measures, each other under one that does not. */
+function isMissingAtTheEnd(row: string, columns: readonly (Column | undefined)[]): boolean {
+  const cells = row.trim().split(gap);
+  const isMeasured = (at: number): boolean => columns[at]?.dimension !== undefined;
+  return (
+    columns.every((_column, at) => at < cells.length || !isMeasured(at)) &&
+    cells.every(
+      (cell, at) => at === 0 || cell === '-' || isMeasured(at) === /^\W{0,3}(?:\p{L}{2,4}\.?\s)?\d/u.test(cell),
+    )
+  );
 }
 
 function fits(mention: NumberMention, { dimension, units }: Column, row: 'whole' | 'cells missing'): boolean {

@@ -21,13 +21,14 @@ export const ofPart =
 /** In which state it is delivered; the group is that state. */
 export const arriving: readonly RegExp[] = [
   /\b(?:delivered|supplied|provided|shipped|sold|comes?(?:\sto\syou)?|arrives?)\b(?:\s\p{L}+){0,2}\s(non[\s-]?sterile|unsterile|sterile)\b(?!\s(?:water|gloves|drape))/iu,
+  /\b(?:is|are)\s(non[\s-]?sterile|unsterile|sterile)\s(?:on|upon|at|when)\s(?:delivery|delivered|supplied|receipt)/iu,
   /(?:lieferzustand|auslieferung)\s?:\s*(unsteril|nicht steril|steril)|(?:wird|werden|ist|sind)\s(unsteril|nicht steril|steril)\s(?:aus)?geliefert|^(unsteril) geliefert/iu,
   /(?:livrée?s?|fournie?s?)(?:\sà l.état)?\s(non[\s-]stériles?|stériles?)/iu,
 ];
 
 /** It is made ready before it is used for the first time. */
 export const beforeFirstUse =
-  /\b(?:before|prior to)\b.{0,30}\bfirst\s(?:use|time|patient)|vor (?:der|dem) ersten (?:anwendung|gebrauch|einsatz)|avant (?:la |leur |sa )?première utilisation/iu;
+  /\b(?:before|prior to)\b.{0,30}\b(?:(?:first|initial)\s(?:\p{L}+\s)?(?:use|time|patient)|(?:each|every)\suse\b.{0,20}\bfirst\b)|vor (?:der|dem) ersten (?:anwendung|gebrauch|einsatz)|avant (?:la |leur |sa )?première utilisation/iu;
 export const madeReady =
   /\b(?:clean|reprocess|process|sterili[sz]e|disinfect)\w*|reinig|aufbereit|sterilisier|nettoy|stérilis|retrait/iu;
 
@@ -79,6 +80,8 @@ export const otherMetals =
 
 /** In what it travels; the group is that container. */
 export const containers: readonly RegExp[] = [
+  /\b(?:use)\s(?:an?\s)?((?:[\p{L}-]+,?\s(?:and\s)?){1,4}(?:container|box|bin))s?\s(?:for|during|to)\s(?:the\s)?transport/iu,
+  /\bin\s(?:an?\s)?((?:[\p{L}-]+,?\s(?:and\s)?){1,4}(?:container|box|bin))s?\s(?:and|to|for)\s(?:the\s)?(?:transport|carry|carried|bring|move|taken|send)/iu,
   /\btransport(?:ed)?\b[^.;:]{0,60}?\bin\s(?:an?\s)?((?:[\p{L}-]+,?\s(?:and\s)?){0,4}(?:container|box|bin))\b/iu,
   /(?<!\p{L})in\s(?:einem\s|einer\s|eine\s)?([^.;:,]{0,40}?(?:behälter|container|box))\s[^.;:]{0,30}transportier/iu,
   /(?<!\p{L})transporter\s[^.;:]{0,40}?dans\s(?:un\s|une\s)?((?:conteneur|boîte|bac|récipient)[^.;:,]{0,40}?)[.;]?$/iu,

@@ -26,10 +26,15 @@ export const racks: readonly RegExp[] = [
 /** How it lies there. */
 export const positions: readonly RegExp[] = [
   /\b(?:place|load|put|lay)\b\s[^.;:]{0,60}?\b(?:washer|machine|rack|basket)[\p{L}-]*,\s((?:[^.;:]{3,80}?\b)?(?:open|opened|disassembled|upright|flat|connected)\b[^.;:]{0,60}?)[.;]?$/iu,
+  /\b(?:place|load|put|lay|position|insert|arrange)\p{L}*\b\s[^.;:]{0,60}?\bwith\s(?:the\s|its\s|their\s|all\s)?([^.;:,]{3,40}?\s(?:open|opened|upwards?|downwards?|up|down|disassembled)(?:\s[^.;:,]{3,40})?)[.;]?$/iu,
   /^(?:keep|leave)\s(?:all\s)?(?:the\s)?([^.;:,]{3,60}?\s(?:open|opened|unlocked|upright|flat|apart)(?:\s[^.;:]{3,40})?)[.;]?$/iu,
   /^((?:\p{L}+\s){1,3}(?:geöffnet|offen))\s(?:lassen|halten)[.;]?$/iu,
   /^(?:garder|laisser|maintenir)\s(?:les?\s|la\s|l.)([^.;:,]{3,60}?\souverte?s?)[.;]?$/iu,
 ];
+
+/** Where a further request begins. */
+export const nextAct =
+  /(?:,\s|;\s|,?\sand\s(?:then\s)?|,?\set\s|,?\sund\s)(?=(?:leave|keep|open|place|put|load|connect|attach|fit|lay|secure|make sure|ensure|laisser|garder|placer|raccorder)(?!\p{L}))/iu;
 
 /** `must comply with EN ISO 15883`. */
 export const standard =

@@ -10,6 +10,7 @@ export const materials: Named = [
   ['aluminium-anodised', /anodi[sz]ed alumini?um|alumini?um,? anodi[sz]ed|eloxiert|aluminium anodisé/],
   ['aluminium', /alumini?um/],
   ['brass-chrome-plated', /chrome[\s-]plated brass|messing,? verchromt|verchromte\p{L}* messing|laiton chromé/u],
+  ['chrome-plated', /chrom(?:e|ium)[\s-]plat|verchromt|chromé/],
   ['brass', /\bbrass\b|messing|laiton/],
   ['silicone', /sili[ck]one?/],
   ['peek', /\bpeek\b/],
@@ -17,5 +18,7 @@ export const materials: Named = [
   ['acetal', /\bacetal\b|\bpom\b/],
   ['epoxy', /epox/],
   ['glass', /\bglass?\b|(?<!\p{L})verre(?!\p{L})/u],
+  ['coated', /titan(?:ium)?[\s-]*nitri|\b(?:tin|dlc)[\s-]coat|\bdlc\b/],
+  ['polymer', /(?<!\p{L})(?:plastics?|polymers?|kunststoffe?|plastiques?)(?!\p{L})/u],
   ['gold-plated', /gold[\s-]plated|vergoldet|plaqué or/],
 ];

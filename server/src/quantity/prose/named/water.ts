@@ -20,7 +20,7 @@ const waters: readonly (readonly [string | undefined, RegExp])[] = [
   ['softened', /soft(?:ened)? water|enthärtet\p{L}* wasser|eau adoucie/gu],
   [
     'utility',
-    /utility water|(?:tap|mains|drinking|potable|town) water|(?:leitungs|trink|stadt)wasser|eau (?:froide |chaude |tiède |courante )?(?:du robinet|potable|du réseau)|\| (?:cold,? |hot,? )?(?:drinking|tap|potable)(?= (?:\||$)| ?$)/gu,
+    /utility water|(?:tap|mains|drinking|potable|town) water|(?:leitungs|trink|stadt)wasser|eau (?:froide |chaude |tiède |courante )?(?:du robinet|potable|du réseau)|(?:\| ?| {3})(?:cold,? |hot,? |warm,? )?(?:drinking|tap|potable|mains)(?= ?\|| {3}| ?$)/gu,
   ],
   [undefined, /distilled water|destillierte\p{L}* wasser|eau distillée/gu],
 ];

@@ -1,0 +1,60 @@
+import { whenNeeded } from '../quantity/prose/named/acts.ts';
+import { onlyDescribed } from '../quantity/prose/named/brushes.ts';
+import { cleaners } from '../quantity/prose/named/detergents.ts';
+import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
+import { asValue } from './bare.ts';
+import type { NewField } from './insert-fields.ts';
+import { brushWords, detergentIn, gradeIn } from './quote-agents.ts';
+import type { Section } from './quote-section.ts';
+import { wayOf } from './quote-section.ts';
+
+/** Steps by hand that a sentence without numbers asks for, each in its order: `Wipe it with a cloth, then rinse`. */
+export function stepsInOrder(
+  mentions: readonly StageMention[],
+  { quote }: QuoteReading,
+  path: string,
+  src: string,
+): readonly NewField[] {
+  // `Brush it with a soft brush` is one step.
+  const steps = mentions.filter(({ stage }, at) => mentions[at - 1]?.stage !== stage);
+  const [first, ...more] = steps;
+  const [when] = whenNeeded.exec(quote) ?? [];
+  return steps.map((mention, at) => {
+    const next = steps[at + 1];
+    // What stands before the first verb belongs to it too: `Under running water, brush the tip`.
+    const part = quote.slice(mention === first ? 0 : mention.span.start, next?.span.start ?? quote.length);
+    const inside = more.length === 0 ? quote : part;
+    const grade = gradeIn(inside);
+    const isOfRinse = mention.stage === 'rinse' && !cleaners.test(inside.toLowerCase());
+    const parts = [
+      `do: ${mention.stage}`,
+      ...(isOfRinse ? [] : detergentIn(inside)),
+      ...(mention.stage === 'brush' ? brushIn(inside) : []),
+      ...(grade === undefined ? [] : [`water: {grade: ${grade}}`]),
+      ...(when === undefined ? [] : [`when: ${asValue(when)}`]),
+      `src: ${src}`,
+    ];
+    return { path, value: `{${parts.join(', ')}}`, head: `do: ${mention.stage}` };
+  });
+}
+
+function brushIn(part: string): readonly string[] {
+  const words = brushWords(part).map(([field, value]) => `${field}: ${value}`);
+  return words.length === 0 ? [] : [`brush: {${words.join(', ')}}`];
+}
+
+/** `A soft brush is sufficient`, `use soft brushes only`: what the brush of all steps is like, and no step by itself. */
+export function brushMeant(
+  { quote, negations, numbers }: QuoteReading,
+  src: string,
+  section: Section,
+): readonly NewField[] {
+  if (wayOf(section) !== 'manual' || negations.length + numbers.length > 0 || !onlyDescribed.test(quote)) return [];
+  const words = brushWords(quote);
+  return words.length === 0
+    ? []
+    : [
+        ...words.map(([field, value]) => ({ path: `manual.brush.${field}`, value })),
+        { path: 'manual.brush.src', value: src },
+      ];
+}
