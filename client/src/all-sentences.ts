@@ -1,6 +1,7 @@
 import {
   commands,
   type Disposable,
+  QuickInputButtons,
   type QuickPickItem,
   Range,
   Selection,
@@ -14,9 +15,11 @@ import {
   window,
   workspace,
 } from 'vscode';
+import type { FurtherFile } from '../../server/src/panel/sentences.ts';
 import { addSaid } from './add-item.ts';
 import { textIn } from './answers.ts';
-import { type ChoiceItem, firstRows, inLines, laterRows, mostInLine, passingOver } from './choice-rows.ts';
+import { type ChoiceItem, firstRows, inLines, laterRows, listing, mostInLine } from './choice-rows.ts';
+import { type Answers, newFileBeside } from './new-file.ts';
 import type { ServerConnection } from './server-connection.ts';
 import {
   isSentencesDone,
@@ -30,8 +33,8 @@ import {
 } from './server-sentences.ts';
 
 /**
- * Goes through the sentences of an instruction one after the other: Enter takes what is proposed; Escape goes one question back, and at the
- * sentence itself stops. Each sentence that is taken is one step that can be undone.
+ * Goes through the sentences of an instruction one after the other: Enter takes what is proposed, Escape stops, wherever it is pressed, as it
+ * closes all other questions of ours; a button goes one question back. Each sentence that is taken is one step that can be undone.
  */
 export function registerAllSentences(server: ServerConnection): Disposable {
   return commands.registerCommand('traywright.allSentences', (uri: unknown) => allSentences(server, textIn(uri)));
@@ -55,13 +58,19 @@ async function allSentences(server: ServerConnection, given: string): Promise<vo
     const end = await walked(server, editor, mark);
     editor.setDecorations(mark, []);
     if (end !== undefined) await showEnd(editor, end);
-    else window.setStatusBarMessage(`Stopped. "Turn All Sentences into Fields" goes on with what is open.`, shownFor);
+    else stopped(server, given);
   } finally {
     mark.dispose();
   }
 }
 
-const shownFor = 15_000;
+/** Nothing is lost, and going on is one key away. */
+function stopped(server: ServerConnection, given: string): void {
+  const goOn = 'Go On';
+  void window
+    .showInformationMessage('Traywright: stopped. What was taken stays; the sentences left come again.', goOn)
+    .then((chosen) => (chosen === goOn ? allSentences(server, given) : undefined));
+}
 
 /** More than any instruction has sentences and questions: a server that never ends must not hold the editor. */
 const mostSteps = 10_000;
@@ -81,13 +90,15 @@ async function walked(
     if (isSentencesDone(answer)) return answer;
     if (!isServerSentence(answer)) return undefined;
     if (answer.place !== null) show(editor, mark, rangeOf(answer.place));
-    const choice = await chosen(answer, above.length);
-    if (choice?.does === 'stop') return undefined;
-    if (choice?.does === 'ask') above.push(asked);
-    const next = choice === undefined ? above.pop() : await takenUp(server, editor, answer, choice);
-    if (next === undefined) return undefined;
-    if (choice !== undefined && choice.does !== 'ask') above.length = 0;
-    asked = next;
+    const choice = await chosen(answer, above.length === 0 ? 'nothing above' : 'a question above');
+    if (choice === undefined || (choice !== 'back' && choice.does === 'stop')) return undefined;
+    if (choice === 'back') {
+      asked = above.pop() ?? asked;
+      continue;
+    }
+    if (choice.does === 'ask') above.push(asked);
+    else above.length = 0;
+    asked = await takenUp(server, editor, answer, choice);
   }
   return undefined;
 }
@@ -114,7 +125,21 @@ async function takenUp(
   if (choice.edits.length === 0) return { statement };
   if (version !== null && version !== document.version) return { statement: '' };
   await putIn(document, choice.edits);
+  if (choice.file !== undefined) await askForFile(server, document, choice.file);
   return choice.told === undefined ? { statement } : { statement, told: choice.told };
+}
+
+/** What the head of pasted pages told of their document: when sentences have been made of them it stands in no file until that is made. */
+const heads = new Map<string, Answers>();
+
+/** Nobody has to make it now: it is offered again at the end. */
+async function askForFile(
+  server: ServerConnection,
+  { uri }: TextDocument,
+  { kind, known }: FurtherFile,
+): Promise<void> {
+  heads.set(uri.toString(), known);
+  await newFileBeside(server, kind, known);
 }
 
 async function putIn(document: TextDocument, edits: readonly ServerEdit[]): Promise<void> {
@@ -137,32 +162,37 @@ function rangeOf({ start, end }: SentenceRange): Range {
   return new Range(start.line, start.character, end.line, end.character);
 }
 
-async function chosen(
+/** What was chosen; undefined: the list was closed, by Escape or because something else opened in its place. */
+function chosen(
   { title, quote, asks, choices }: ServerSentence,
-  depth: number,
-): Promise<ServerChoice | undefined> {
-  const items = choices.flatMap((choice, at) =>
-    at === 0 ? firstRows(choice, quote) : laterRows(choice, depth > 0 ? 'Escape goes back' : 'as Escape does'),
-  );
+  above: 'nothing above' | 'a question above',
+): Promise<ServerChoice | 'back' | undefined> {
+  const hasBack = above === 'a question above';
+  const rows = choices.flatMap((choice, at) => (at === 0 ? firstRows(choice, quote) : laterRows(choice)));
   const pick = window.createQuickPick<ChoiceItem>();
-  pick.items = items;
-  pick.title = title;
+  const shown = listing(pick, rows);
+  pick.title = `${title} · Escape stops`;
   pick.placeholder = asks;
   pick.ignoreFocusOut = true;
-  pick.matchOnDescription = true;
-  pick.matchOnDetail = true;
-  const passing = passingOver(pick, items);
-  const taken = await new Promise<ServerChoice | undefined>((resolve) => {
-    pick.onDidAccept(() => {
-      resolve(pick.activeItems[0]?.choice);
+  if (hasBack) pick.buttons = [QuickInputButtons.Back];
+  return new Promise((resolve) => {
+    pick.onDidTriggerButton(() => {
+      resolve('back');
       pick.hide();
     });
-    pick.onDidHide(() => resolve(undefined));
+    pick.onDidAccept(() => {
+      const [active] = pick.activeItems;
+      if (active === undefined) return;
+      resolve(active.choice);
+      pick.hide();
+    });
+    pick.onDidHide(() => {
+      resolve(undefined);
+      shown.dispose();
+      pick.dispose();
+    });
     pick.show();
   });
-  passing.dispose();
-  pick.dispose();
-  return taken;
 }
 
 interface PieceItem extends QuickPickItem {
@@ -196,7 +226,9 @@ async function takeUp(
   version: number | null,
 ): Promise<void> {
   if (file !== undefined) {
-    await commands.executeCommand('traywright.newFile', file.kind, file.known);
+    const head = heads.get(document.uri.toString());
+    const isSame = head?.doc?.[0] === file.known.doc?.[0] && head?.rev?.[0] === file.known.rev?.[0];
+    await commands.executeCommand('traywright.newFile', file.kind, { ...(isSame && head), ...file.known });
     return;
   }
   if (edits.length > 0 && (version === null || version === document.version)) await putIn(document, edits);

@@ -1,5 +1,6 @@
-import { type Disposable, type QuickPick, type QuickPickItem, workspace } from 'vscode';
+import { Disposable, type QuickPick, type QuickPickItem } from 'vscode';
 import type { ServerChoice } from './server-sentences.ts';
+import { rankedBy } from './typed-words.ts';
 
 /** Choices about a sentence as rows of a list whose lines are cut off where they are too long. */
 
@@ -35,9 +36,9 @@ function endedAt(lines: readonly string[]): readonly string[] {
   return lines.with(-1, `${lines.at(-1) ?? ''} …`);
 }
 
-export function laterRows(choice: ServerChoice, byEscape: string): readonly ChoiceItem[] {
+export function laterRows(choice: ServerChoice): readonly ChoiceItem[] {
   const { label, does } = choice;
-  const words = does === 'stop' ? `${choice.detail}; ${byEscape}` : choice.detail;
+  const words = does === 'stop' ? `${choice.detail}; Escape does the same` : choice.detail;
   const [first = '', ...more] = inLines(label, mostInLine);
   if (more.length > 0)
     return rowsOf(choice, { label: first }, [...inLines(more.join(' '), mostInLine), ...inLines(words, mostInLine)]);
@@ -47,10 +48,14 @@ export function laterRows(choice: ServerChoice, byEscape: string): readonly Choi
     : rowsOf(choice, { label }, inLines(words, mostInLine));
 }
 
-/** The row of a choice, and where two lines do not hold it the rows that go on with it. */
+/**
+ * The row of a choice, and where two lines do not hold it the rows that go on with it. A screen reader speaks the row that is chosen and no
+ * other, so that the whole text stands in it: behind so wide a blank that what is shown in the rows below is cut off here.
+ */
 function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly string[]): readonly ChoiceItem[] {
   const [detail, ...rest] = lines;
-  const rows: ChoiceItem[] = [{ ...head, choice, ...(detail !== undefined && { detail }) }];
+  const spoken = rest.length === 0 ? detail : `${detail ?? ''}${unseen}${rest.join(' ')}`;
+  const rows: ChoiceItem[] = [{ ...head, choice, ...(spoken !== undefined && { detail: spoken }) }];
   for (let at = 0; at < rest.length; at += 2) {
     const [label = '', below] = rest.slice(at, at + 2);
     rows.push({ label: `… ${label}`, choice, goesOn: true, ...(below !== undefined && { detail: below }) });
@@ -58,25 +63,43 @@ function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly strin
   return rows;
 }
 
+const unseen = '\u2003'.repeat(80);
+
+/** The arrow keys pass over rows that go on with the one above: a choice is one thing. */
+function passOver(pick: QuickPick<ChoiceItem>, before: number): number {
+  const { items } = pick;
+  const [active] = pick.activeItems;
+  const at = active === undefined ? -1 : items.indexOf(active);
+  if (active?.goesOn !== true) return Math.max(0, at);
+  const below = items.findIndex((item, index) => index > at && item.goesOn !== true);
+  const own = items.findLastIndex((item, index) => index < at && item.goesOn !== true);
+  const wanted = at > before && below >= 0 ? below : own;
+  const next = items[wanted];
+  if (next !== undefined) pick.activeItems = [next];
+  return wanted;
+}
+
 /**
- * The arrow keys pass over rows that go on with the one above: a choice is one thing. Where a screen reader is in use they are stopped at, since
- * it speaks only such rows.
+ * Shows the rows. While something is typed each choice is one row, found by any of its words; the editor would rank the rows that go on with
+ * another by themselves, and look for the typed words as they follow each other only.
  */
-export function passingOver(pick: QuickPick<ChoiceItem>, items: readonly ChoiceItem[]): Disposable {
-  const isSpoken = workspace.getConfiguration('editor').get('accessibilitySupport') === 'on';
+export function listing(pick: QuickPick<ChoiceItem>, rows: readonly ChoiceItem[]): Disposable {
+  const heads = rows.filter(({ goesOn }) => goesOn !== true);
+  const single = heads.map((row) => ({ ...row, alwaysShow: true }));
   let before = 0;
-  return pick.onDidChangeActive(([active]) => {
-    const at = active === undefined ? -1 : items.indexOf(active);
-    if (active?.goesOn !== true || isSpoken || pick.value !== '') {
-      before = Math.max(0, at);
-      return;
-    }
-    const below = items.findIndex((item, index) => index > at && item.goesOn !== true);
-    const own = items.findLastIndex((item, index) => index < at && item.goesOn !== true);
-    before = at > before && below >= 0 ? below : own;
-    const next = items[before];
-    if (next !== undefined) pick.activeItems = [next];
-  });
+  // Our order stands where the editor lets it; else it puts those first whose label begins with what is typed.
+  Object.assign(pick, { sortByLabel: false });
+  pick.items = rows;
+  return Disposable.from(
+    pick.onDidChangeActive(() => {
+      before = passOver(pick, before);
+    }),
+    pick.onDidChangeValue((value) => {
+      const found = value.trim() === '' ? rows : rankedBy(value, single);
+      pick.items = found;
+      pick.activeItems = found.slice(0, 1);
+    }),
+  );
 }
 
 /** Cut between words, and rather behind a comma or a stroke where the line is long enough without the rest. */

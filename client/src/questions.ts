@@ -33,7 +33,7 @@ function shown(
       resolve(answer);
       input.hide();
     };
-    input.title = title;
+    input.title = `${title} · Escape closes`;
     input.ignoreFocusOut = true;
     if (back === true) input.buttons = [QuickInputButtons.Back];
     input.onDidTriggerButton(() => give('back'));

@@ -1,5 +1,6 @@
 import type {
   AddedItem,
+  FurtherFile,
   FurtherPiece,
   SentenceChoice,
   SentenceContent,
@@ -49,12 +50,16 @@ const isNewText: Is<string> = (value): value is string => typeof value === 'stri
 export const isServerEdit = recordOf<ServerEdit>({ range: isRange, newText: isNewText });
 const isWords: Is<AddedItem['known']> = (value): value is AddedItem['known'] =>
   typeof value === 'object' && value !== null && Object.values(value).every((one) => isText(one));
+const isAnswers: Is<FurtherFile['known']> = (value): value is FurtherFile['known'] =>
+  typeof value === 'object' && value !== null && Object.values(value).every((one) => listOf(isText)(one));
+const isFile = recordOf<FurtherFile>({ kind: isText, known: isAnswers });
 const isChoice = recordOf<ServerChoice>({
   label: isText,
   detail: isText,
   does: word('fields', 'nothing', 'open', 'ask', 'stop'),
   told: maybe(isTold),
   types: maybe(isText),
+  file: maybe(isFile),
   adds: maybe(recordOf<AddedItem>({ list: isText, known: isWords })),
   edits: listOf(isServerEdit),
 });
@@ -81,14 +86,10 @@ export interface ServerPiece extends FurtherPiece {
   readonly edits: readonly ServerEdit[];
 }
 
-type NewFile = NonNullable<FurtherPiece['file']>;
-const isKnown: Is<NewFile['known']> = (value): value is NewFile['known'] =>
-  typeof value === 'object' && value !== null && Object.values(value).every((one) => listOf(isText)(one));
-
 const isPiece = recordOf<ServerPiece>({
   label: isText,
   detail: isText,
-  file: maybe(recordOf<NewFile>({ kind: isText, known: isKnown })),
+  file: maybe(isFile),
   place: either(isRange, isNull),
   edits: listOf(isServerEdit),
 });

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
@@ -311,5 +311,64 @@ describe('a new file', () => {
     await until('the words that it is silent', async () =>
       /\ndrying: \{silent: true, checked: \d{4}-\d\d-\d\d\}\n/.test(await text(editor)) ? true : undefined,
     );
+  });
+});
+
+describe('copied pages', () => {
+  const copied = readFileSync(path.join(import.meta.dirname, 'fixtures/copied-page.txt'), 'utf8');
+
+  it('become a device and its document: what their head says is taken with one key', async () => {
+    await focusText(editor);
+    await runCommand(editor, 'View: Close All Editors');
+    await editor.page.evaluate(`navigator.clipboard.writeText(${JSON.stringify(copied)})`);
+    await runCommand(editor, 'Traywright: New Rule File');
+    await asked('What does it describe');
+    await chooseByName(editor, 'copied', ({ label }) => label.includes('that you have copied'));
+    await asked('Device: compare with the head of the page');
+    expect((await quickList(editor)).map(({ label }) => label)).toEqual([
+      'It is as on the page: take it',
+      'Document: PG-77',
+      'Revision: 4',
+      'Maker: Pale Grove Instruments',
+      'Name: Biopsy punch',
+      'Catalogue numbers: PG-7701, PG-7702',
+    ]);
+    await screenshot(editor, 'copied-pages');
+    await editor.page.keyboard.press('Enter');
+    await asked('Device, question 1 of 3: its class');
+    await editor.page.keyboard.press('Enter');
+    await asked('its traits');
+    await editor.page.keyboard.press('Enter');
+    await asked('its id');
+    await editor.page.keyboard.press('Enter');
+    await asked('Pasted text');
+    await editor.page.keyboard.press('Enter');
+    await asked('Document: compare with the head of the page');
+    await chooseByName(editor, 'Pages', ({ label }) => label === 'Pages: 1');
+    await asked('Document: its pages');
+    await fillQuickInput(editor, '2026-02-03');
+    await editor.page
+      .locator('.quick-input-message', { hasText: '"2026-02-03" is a day. A whole number belongs here' })
+      .waitFor();
+    await answerQuickInput(editor, '2');
+    await asked('Document: compare with the head of the page');
+    await editor.page.keyboard.press('Enter');
+    await asked('its market');
+    await editor.page.keyboard.press('Enter');
+    await asked('its status');
+    await chooseByName(editor, 'current', ({ label }) => label === 'current');
+    await asked('its id');
+    await editor.page.keyboard.press('Enter');
+    await asked('Sentence 1 of');
+    const made = path.join(editor.folder, 'documents/PG-77-4.ifu.yaml');
+    const document = await until('the file of the document', () =>
+      existsSync(made) ? readFileSync(made, 'utf8') : undefined,
+    );
+    expect(document).toContain('title: Reprocessing of biopsy punches\n');
+    expect(document).toContain('issued: 2026-02-03\n');
+    expect(document).toContain('pages: 2\n');
+    await editor.page.keyboard.press('Escape');
+    await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+    expect(await text(editor)).toContain('page: 1, section: CLEANING, quote: "Rinse it with cold water."');
   });
 });

@@ -48,10 +48,10 @@ function documentFiles(tree: MapTree, view: LibraryView): readonly Piece[] {
   const maker = textOf(valueUnder(tree, 'maker'));
   return named.flatMap((source) => {
     const [doc, rev] = [textOf(valueUnder(source, 'doc')), textOf(valueUnder(source, 'rev'))];
-    const isKnown = view.all('document').some((one) => one.doc?.text === doc && (one.rev?.text ?? '') === rev);
-    if (doc === '' || isKnown) return [];
+    if (doc === '' || isDescribed(doc, rev, view)) return [];
+    const pages = lastPage(tree, doc);
     const known = Object.fromEntries(
-      Object.entries({ doc, rev, maker }).flatMap(([key, text]) => (text === '' ? [] : [[key, [text]]])),
+      Object.entries({ doc, rev, maker, pages }).flatMap(([key, text]) => (text === '' ? [] : [[key, [text]]])),
     );
     const label = `Make the file of the document ${doc}${rev === '' ? '' : `, revision ${rev}`} …`;
     return [
@@ -64,6 +64,22 @@ function documentFiles(tree: MapTree, view: LibraryView): readonly Piece[] {
       },
     ];
   });
+}
+
+/** A file of the library is about this revision of the document. */
+export function isDescribed(doc: string, rev: string, view: LibraryView): boolean {
+  return view.all('document').some((one) => one.doc?.text === doc && (one.rev?.text ?? '') === rev);
+}
+
+/** The last page that a statement of the document stands on. */
+function lastPage(tree: MapTree, doc: string): string {
+  const statements = valueUnder(tree, 'statements');
+  const all = statements?.node === 'map' ? statements.entries.map(({ value }) => value) : [];
+  const pages = all.flatMap((one) =>
+    one.node === 'map' && textOf(valueUnder(one, 'doc')) === doc ? [Number(textOf(valueUnder(one, 'page')))] : [],
+  );
+  const last = Math.max(0, ...pages.filter((page) => Number.isInteger(page)));
+  return last === 0 ? '' : String(last);
 }
 
 function textOf(tree: Tree | undefined): string {

@@ -149,9 +149,11 @@ function checkOf(shape: Shape): Pick<Question, 'check'> {
 
 type FaultIn = (text: string) => string | undefined;
 
-function faultOf(shape: Shape): FaultIn | undefined {
+/** What is wrong with a typed value of this form; undefined where any text will do. */
+export function faultOf(shape: Shape): FaultIn | undefined {
   switch (shape.form) {
     case 'quantity':
+      if (shape.limits?.types.has('integer') === true) return wholeNumberFault;
       return shape.dimension === 'any' ? undefined : amountFault(shape.dimension);
     case 'id':
       return (text) =>
@@ -168,6 +170,12 @@ function faultOf(shape: Shape): FaultIn | undefined {
     default:
       return undefined;
   }
+}
+
+function wholeNumberFault(text: string): string | undefined {
+  if (/^\d{1,9}$/.test(text)) return undefined;
+  const is = /^\d{4}-\d{2}/.test(text) ? 'a day' : 'no whole number';
+  return `"${text}" is ${is}. A whole number belongs here, such as 12.`;
 }
 
 export function amountFault(dimension: Dimension): FaultIn {

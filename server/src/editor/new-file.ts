@@ -7,7 +7,7 @@ import type { Field, RecordShape, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { asValue } from './bare.ts';
 import { idAsked, knownIds } from './completion-ids.ts';
-import { wordAsked } from './item-questions.ts';
+import { faultOf, wordAsked } from './item-questions.ts';
 import { firstText } from './target-words.ts';
 import { toDoLine } from './to-do.ts';
 
@@ -67,11 +67,28 @@ export function guideOf(kind: Kind): Guide {
   return guides[kind];
 }
 
-/** The questions for a kind; the id comes last, since it is made of the other answers. */
-export function newFileQuestions(kind: Kind, view: LibraryView): readonly NewFileQuestion[] {
+/**
+ * The questions for a kind; the id comes last, since it is made of the other answers. `told`: fields that are known already; they are asked
+ * for too, so that a person sees them.
+ */
+export function newFileQuestions(
+  kind: Kind,
+  view: LibraryView,
+  told: readonly string[] = [],
+): readonly NewFileQuestion[] {
   const shape = shapeOf(kind);
-  const asked = guides[kind].asks.flatMap((key) => questionFor(key, shape, view));
+  const { asks } = guides[kind];
+  const also = told.filter((key) => key !== 'id' && !asks.includes(key));
+  const asked = [...asks, ...also].flatMap((key) => questionFor(key, shape, view));
   return [...asked, ...questionFor('id', shape, view)];
+}
+
+/** What is wrong with an answer to one of the questions, in plain words. */
+export function answerFault(kind: Kind, key: string, text: string): string | undefined {
+  const field = shapeOf(kind).fields.get(key);
+  if (field === undefined) return undefined;
+  const shape = field.shape.form === 'list' ? field.shape.item : field.shape;
+  return faultOf(shape)?.(text);
 }
 
 function questionFor(key: string, shape: RecordShape, view: LibraryView): readonly NewFileQuestion[] {
@@ -146,9 +163,9 @@ function wholeWords(id: string): string {
 
 /**
  * The text of a new file. What was answered stands in the order of the work; what the kind or the traits demand and nobody has answered is an
- * empty line, which is a finding until it is filled: nothing is assumed in its place.
+ * empty line, which is a finding until it is filled: nothing is assumed in its place. `pages`: text of the instruction, as it was copied.
  */
-export function newFileText(kind: Kind, id: string, answers: Answers): string {
+export function newFileText(kind: Kind, id: string, answers: Answers, pages = ''): string {
   const shape = shapeOf(kind);
   const lines = [`kind: ${kind}`, `id: ${asValue(id)}`];
   const open = new Set([...shape.required, ...guides[kind].leavesOpen, ...stagesFor(kind, answers)]);
@@ -157,7 +174,8 @@ export function newFileText(kind: Kind, id: string, answers: Answers): string {
     const given = answers[key]?.filter((answer) => answer.trim() !== '') ?? [];
     if (given.length > 0) lines.push(lineFor(key, field, given));
     else if (key === 'sources') lines.push(...sourceLines(answers));
-    else if (key === 'statements') lines.push(...statementLines(answers, shape));
+    else if (key === 'statements')
+      lines.push(...(pages === '' ? statementLines(answers, shape) : ['statements:', pages]));
     else if (open.has(key)) lines.push(toDoLine(key, field.description || field.title));
   }
   return `${lines.join('\n')}\n`;

@@ -35,7 +35,7 @@ function candidateIn(line: string): Candidate | undefined {
   const [, alone] = /^\s*[-–—]\s*(\d{1,3})\s*[-–—]\s*$/.exec(line) ?? [];
   if (alone !== undefined) return candidate('', alone, undefined, 'named');
   const [, before = '', page, of] = atEnd.exec(line) ?? [];
-  if (page !== undefined && !leadsTo(before)) return candidate(before, page, of, 'named');
+  if (page !== undefined && (!leadsTo(before) || isLastOfHead(before, of))) return candidate(before, page, of, 'named');
   const [, first, ofFirst, after = ''] = atBegin.exec(line) ?? [];
   if (first !== undefined) return candidate(after, first, ofFirst, 'named');
   const [, left = '', count, all] = countAtEnd.exec(line) ?? [];
@@ -62,6 +62,11 @@ function leadsTo(before: string): boolean {
   return /\b(?:see|siehe|voir|on|auf|to|zu|and|und|et|of|from|unter|sur|à|la|der|also|cf\.?)\s*\(?\s*$|[(,;:]\s*$/i.test(
     before,
   );
+}
+
+/** `FC-12, issue 3, page 1 of 2`: a comma before a page with the number of all pages leads to no other document. */
+function isLastOfHead(before: string, of: string | undefined): boolean {
+  return of !== undefined && /,\s*$/.test(before);
 }
 
 const mostWordsOfHead = 8;

@@ -1,7 +1,8 @@
 import { counted } from '../base/words.ts';
 import type { FileRecord } from '../library/file-record.ts';
-import type { Told } from '../panel/sentences.ts';
+import type { FurtherFile, Told } from '../panel/sentences.ts';
 import type { MapTree } from '../syntax/tree.ts';
+import { pageHead } from './page-head.ts';
 import { type MadeStatements, type PagesTold, statementsFromRaw } from './raw-statements.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, ends } from './walk-choice.ts';
@@ -18,11 +19,26 @@ export function aboutPasted(
 ): Question | undefined {
   const { text, kind } = record;
   const words = told?.words ?? [];
-  const made = kind === undefined ? undefined : statementsFromRaw(text, kind, tree, pagesTold(words));
-  if (made === undefined) return undefined;
+  const found = kind === undefined ? undefined : statementsFromRaw(text, kind, tree, pagesTold(words));
+  if (found === undefined) return undefined;
+  const made = { ...found, ...documentIn(text, found) };
   if (told?.next !== 'page') return whatIsMade(made);
   if (made.unclear) return whereMarksStand(made);
   return words.length === 0 ? firstPage(made) : nextPage(made, words);
+}
+
+/** Pasted pages, and the file of their document as far as their head tells it. */
+interface Made extends MadeStatements {
+  readonly file?: FurtherFile;
+}
+
+function documentIn(text: string, { span, source }: MadeStatements): Pick<Made, 'file'> {
+  if (source.doc === '') return {};
+  const pages = text.slice(text.indexOf('\n', span.start) + 1, span.end);
+  const { document } = pageHead(pages);
+  // What the file says of its source counts, whatever else the page has.
+  const own = Object.entries(source).flatMap(([key, words]) => (words === '' ? [] : [[key, [words]] as const]));
+  return { file: { kind: 'document', known: { ...document, ...Object.fromEntries(own) } } };
 }
 
 function pagesTold(words: readonly string[]): PagesTold {
@@ -37,11 +53,11 @@ function make({ sentences }: MadeStatements): string {
   return length === 1 ? 'Make a statement of the pasted sentence' : `Make ${length} statements of the pasted sentences`;
 }
 
-function putIn({ edits }: MadeStatements, label: string, detail = ''): WalkChoice {
-  return { label, detail, does: 'nothing', edits };
+function putIn({ edits, file }: Made, label: string, detail = ''): WalkChoice {
+  return { label, detail, does: 'nothing', edits, ...(file !== undefined && { file }) };
 }
 
-function whatIsMade(made: MadeStatements): Question {
+function whatIsMade(made: Made): Question {
   const { sentences, headings, marks, leftOut } = made;
   const open = sentences.filter(({ page }) => page === undefined).length;
   const heads = sentences.filter(({ isTableHead }) => isTableHead).length;
@@ -60,11 +76,11 @@ function pages(label: string, words: readonly string[], detail = ''): WalkChoice
   return asking(label, { words, next: 'page' }, detail);
 }
 
-function leaveOpen(made: MadeStatements): WalkChoice {
+function leaveOpen(made: Made): WalkChoice {
   return putIn(made, 'Leave the pages open', 'each sentence stays a finding until its page is written');
 }
 
-function whereMarksStand(made: MadeStatements): Question {
+function whereMarksStand(made: Made): Question {
   return {
     asks: 'Where on its page does the page number stand?',
     choices: [
@@ -76,13 +92,22 @@ function whereMarksStand(made: MadeStatements): Question {
   };
 }
 
+/** What happens to the sentences that are not asked about. */
+function laterMarks({ sentences, marks }: Made): string {
+  return sentences.some(({ isFound }) => isFound)
+    ? 'Only sentences without a page mark are asked about: further marks are found by themselves.'
+    : marks === 0
+      ? 'No page mark stands in it.'
+      : '';
+}
+
 const mostPages = 60;
 
-function firstPage(made: MadeStatements): Question {
+function firstPage(made: Made): Question {
   const first = made.sentences.find(({ page }) => page === undefined)?.sentence ?? '';
   const numbers = Array.from({ length: mostPages }, (_none, at) => String(at + 1));
   return {
-    asks: 'No page number was found in it. On which page does it begin?',
+    asks: `Which page of the document does the pasted text begin on? ${laterMarks(made)}`,
     choices: [
       leaveOpen(made),
       ...numbers.map((page) => pages(`Page ${page}`, [page], page === '1' ? first : '')),
@@ -97,11 +122,13 @@ function nextPage(made: MadeStatements, words: readonly string[]): Question {
   const last = words.length === 1 ? 0 : Number(words.at(-1));
   const page = Number(words[0]) + words.length - 1;
   const rest = [...sentences.entries()].filter(([at, { isFound }]) => at > last && !isFound);
-  const all = putIn(made, `None: all that follows stands on page ${page} too`);
+  const isMarked = sentences.some(({ isFound }, at) => isFound && at > last);
+  const upTo = isMarked ? 'up to the next page mark' : 'up to its end';
+  const all = putIn(made, `No: it all stands on page ${page}, ${upTo}`, 'no other page begins in between');
   if (!Number.isInteger(page) || rest.length === 0)
     return { asks: 'The pages are told.', choices: [putIn(made, make(made)), ...ends] };
   return {
-    asks: `Which sentence is the first of page ${page + 1}? Type to search.`,
+    asks: `Does page ${page + 1} begin in what follows? If so, choose its first sentence; type to search.`,
     choices: [
       all,
       ...rest.map(([at, { sentence, section }]) => pages(sentence, [...words, String(at)], section)),

@@ -30,6 +30,8 @@ export interface MadeStatements {
   readonly unclear: boolean;
   /** Words of the paste that stand in no statement: heads and feet of pages, headings with no text below. Each once. */
   readonly leftOut: readonly string[];
+  /** The document that they are quoted from; empty where the file does not say. */
+  readonly source: { readonly doc: string; readonly rev: string };
   readonly edits: readonly Edit[];
 }
 
@@ -60,7 +62,9 @@ export function statementsFromRaw(
   const count = (wanted: Passage['is']): number => passages.filter(({ is }) => is === wanted).length;
   const unclear = block.runs.some((run) => placeIn(run.passages, told) === 'unclear');
   const [headings, marks] = [count('heading'), count('page')];
-  return { span: block.span, sentences: all, headings, marks, unclear, leftOut: eachOnce(leftOut), edits };
+  const [doc, rev] = [numberIn(text, tree), revisionIn(text, tree)];
+  const made = { span: block.span, sentences: all, headings, marks, unclear, edits };
+  return { ...made, leftOut: eachOnce(leftOut), source: { doc, rev } };
 }
 
 function eachOnce(words: readonly string[]): readonly string[] {
@@ -109,6 +113,10 @@ function sourceIn(text: string, tree: MapTree | undefined): string {
 
 function numberIn(text: string, tree: MapTree | undefined): string {
   return writtenOfSource(text, tree, 'doc').replace(/^["']|["']$/g, '');
+}
+
+function revisionIn(text: string, tree: MapTree | undefined): string {
+  return writtenOfSource(text, tree, 'rev').replace(/^["']|["']$/g, '');
 }
 
 function writtenOfSource(text: string, tree: MapTree | undefined, name: 'doc' | 'rev'): string {
@@ -169,7 +177,7 @@ function rowOf(paragraph: string): string {
 }
 
 /**
- * The page of each passage. Where marks stand at the head, what comes before a first head of page 2 stands on page 1. What follows the last
+ * The page of each passage. Where marks stand at the head, what comes before a first head of page 2 stands on page 1, and so does a title above that of page 1. What follows the last
  * foot stands on the last page where the mark tells how many there are. A page that this leaves in doubt stays open.
  */
 function pagesOf(passages: readonly Passage[], told: PagesTold): readonly (number | undefined)[] {
@@ -182,7 +190,8 @@ function pagesOf(passages: readonly Passage[], told: PagesTold): readonly (numbe
       return passages.map((_passage, at) => marks.find((mark) => mark.at >= at)?.page ?? afterEnd);
     }
     case 'head': {
-      const beforeFirst = first.page === 2 ? 1 : undefined;
+      const isTitle = first.page === 1 && passages.slice(0, first.at).every(isTitleOnly);
+      const beforeFirst = first.page === 2 || isTitle ? 1 : undefined;
       return passages.map((_passage, at) => marks.findLast((mark) => mark.at <= at)?.page ?? beforeFirst);
     }
     default:
@@ -212,6 +221,11 @@ function placeOfMarks(passages: readonly Passage[], first: PlacedMark, end: Plac
   ).length;
   if (first.page !== 1 || sections === 0) return 'head';
   return sections > 1 && end.page !== end.of ? 'foot' : 'unclear';
+}
+
+/** Words that end no sentence and stand under no heading of a section. */
+function isTitleOnly(passage: Passage): boolean {
+  return passage.is === 'paragraph' && !/[.!?]\s*$/.test(passage.text);
 }
 
 /** A semicolon joins what belongs together on the page, so that it ends no quote. */

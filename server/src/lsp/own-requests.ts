@@ -1,7 +1,5 @@
 import type { Connection } from 'vscode-languageserver';
 import { leftOutAt, leftOutWords } from '../editor/left-out.ts';
-import type { Answers } from '../editor/new-file.ts';
-import { folderFor, lineToWrite, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
 import { asSnippet } from '../editor/offer.ts';
 import { pasteInto } from '../editor/paste.ts';
 import { quoteToFields } from '../editor/quote-to-fields.ts';
@@ -9,13 +7,11 @@ import { caution } from '../editor/walk-choice.ts';
 import { waitingSentences } from '../editor/work-lenses.ts';
 import type { CleanPaste } from '../quantity/prose/clean-paste.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
-import type { Kind } from '../schema/kinds.ts';
-import { isKind, kinds } from '../schema/kinds.ts';
-import { shapeOf } from '../schema/shapes.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { listsToAddTo, nextOfItem } from './added-items.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';
+import { attachNewFiles } from './new-files.ts';
 import { fieldIn } from './params.ts';
 import { offsetOf, rangeOf } from './places.ts';
 import { nextOfSentences } from './sentence-walks.ts';
@@ -53,18 +49,7 @@ export function attachOwnRequests(
     'traywright/addItem',
     session.request((params: unknown) => nextOfItem(params, places, versions)),
   );
-  connection.onRequest(
-    'traywright/kinds',
-    session.request(() => kinds.map(kindWords)),
-  );
-  connection.onRequest(
-    'traywright/newFileQuestions',
-    session.request((params: unknown) => questions(params, places)),
-  );
-  connection.onRequest(
-    'traywright/newFile',
-    session.request((params: unknown) => newFile(params, places)),
-  );
+  attachNewFiles(connection, session, places);
 }
 
 /** Cleaned, and made to fit the place when the client says which. */
@@ -86,11 +71,6 @@ async function waiting(params: unknown, places: DocumentPlaces): Promise<unknown
   const record = typeof uri === 'string' ? (await places.text(uri))?.record : undefined;
   const found = record === undefined ? undefined : waitingSentences(record, treeOf(record));
   return found === undefined ? null : { words: found.words, pasted: found.pasted };
-}
-
-function kindWords(kind: Kind): { kind: Kind; title: string; about: string } {
-  const { title, description } = shapeOf(kind);
-  return { kind, title, about: description };
 }
 
 async function fields(
@@ -132,46 +112,4 @@ function positionIn(params: unknown): { line: number; character: number } {
 
 function placeOf(position: unknown): { line: number; character: number } {
   return { line: Number(fieldIn(position, 'line')), character: Number(fieldIn(position, 'character')) };
-}
-
-/** `near` is one of the files of the library, so that ids that exist can be offered; a first file has none yet. */
-async function questions(params: unknown, places: DocumentPlaces): Promise<unknown> {
-  const kind = fieldIn(params, 'kind');
-  if (typeof kind !== 'string' || !isKind(kind)) return null;
-  const view = await viewNear(params, places);
-  return view === undefined ? null : { questions: newFileQuestions(kind, view), folder: folderFor(kind, view) };
-}
-
-async function newFile(params: unknown, places: DocumentPlaces): Promise<unknown> {
-  const kind = fieldIn(params, 'kind');
-  if (typeof kind !== 'string' || !isKind(kind)) return null;
-  const answers = answersIn(fieldIn(params, 'answers'));
-  const id = answers.id?.[0] ?? '';
-  const proposed = proposedId(kind, answers);
-  if (id === '') return { proposed };
-  const view = await viewNear(params, places);
-  const taken = view?.exists(kind, id) === true;
-  const text = newFileText(kind, id, answers);
-  return { proposed, taken, text, begin: lineToWrite(text) ?? null };
-}
-
-async function viewNear(params: unknown, places: DocumentPlaces): ReturnType<typeof viewOf> {
-  return viewOf(fieldIn(params, 'near'), places);
-}
-
-async function viewOf(near: unknown, { workbench }: DocumentPlaces) {
-  await workbench.settled();
-  const home = typeof near === 'string' ? workbench.homeOf(addressOf(near)) : undefined;
-  if (home !== undefined) return home.engine.view();
-  for (const library of workbench.libraries.all()) return library.engine.view();
-  return undefined;
-}
-
-function answersIn(given: unknown): Answers {
-  const answers: Record<string, readonly string[]> = Object.create(null);
-  if (typeof given !== 'object' || given === null) return answers;
-  for (const [key, value] of Object.entries(given)) {
-    if (Array.isArray(value)) answers[key] = value.filter((one) => typeof one === 'string').slice(0, 200);
-  }
-  return answers;
 }

@@ -1,5 +1,6 @@
-import { afterSentences } from '../editor/after-sentences.ts';
+import { afterSentences, isDescribed } from '../editor/after-sentences.ts';
 import { nextSentence, sameSentence, type WalkStep } from '../editor/sentence-walk.ts';
+import type { WalkChoice } from '../editor/walk-choice.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';
@@ -26,9 +27,23 @@ export async function nextOfSentences(
   const step =
     told === undefined ? nextSentence(at.record, tree, statement) : sameSentence(at.record, tree, statement, told);
   const version = versions.get(addressOf(uri)) ?? null;
-  return step.is === 'done'
-    ? { ...step, next: await furtherPieces(uri, places), version }
-    : { ...sent(step, at), version };
+  if (step.is === 'done') return { ...step, next: await furtherPieces(uri, places), version };
+  return { ...sent(await withoutKnownFiles(step, uri, places), at), version };
+}
+
+/** The file of a document is asked for where the library has none. Only then are other files needed, so that only then anybody waits for them. */
+async function withoutKnownFiles(step: WalkStep, uri: string, places: DocumentPlaces): Promise<WalkStep> {
+  if (step.choices.every(({ file }) => file === undefined)) return step;
+  const view = (await places.document(uri))?.home.engine.view();
+  const isNeeded = ({ file }: WalkChoice): boolean =>
+    view !== undefined && !isDescribed(file?.known.doc?.[0] ?? '', file?.known.rev?.[0] ?? '', view);
+  return {
+    ...step,
+    choices: step.choices.map((choice) => {
+      const { file: _none, ...rest } = choice;
+      return isNeeded(choice) ? choice : rest;
+    }),
+  };
 }
 
 /** Only here are other files needed, so that only here anybody waits for them. */

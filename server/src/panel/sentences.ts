@@ -23,8 +23,13 @@ export interface SentencesDone {
 export interface FurtherPiece {
   readonly label: string;
   readonly detail: string;
-  /** Of a file of its own: its kind and what is known of it already. */
-  readonly file?: { readonly kind: string; readonly known: Readonly<Record<string, readonly string[]>> };
+  readonly file?: FurtherFile;
+}
+
+/** A file of its own: its kind and what is known of it already. */
+export interface FurtherFile {
+  readonly kind: string;
+  readonly known: Readonly<Record<string, readonly string[]>>;
 }
 
 /** What has been told of a sentence so far; an editor gives it back as it came. */
@@ -55,6 +60,8 @@ export interface SentenceChoice {
   readonly told?: Told;
   /** Asks for a further item of a list, part by part, and comes back to the sentence. */
   readonly adds?: AddedItem;
+  /** A file that the library has not yet, asked for when the choice has been put in. */
+  readonly file?: FurtherFile;
   /** Asks for words first, which go into `told` as its text: what is asked for. */
   readonly types?: string;
 }

@@ -37,7 +37,8 @@ describe('when all sentences have been gone through', () => {
       ['Make the file of the document PG-1, revision 02 …', ''],
       ['Say who encoded it', ''],
     ]);
-    expect(pieces[2]?.file).toEqual({ kind: 'document', known: { doc: ['PG-1'], rev: ['02'], maker: ['Pale Grove'] } });
+    const known = { doc: ['PG-1'], rev: ['02'], maker: ['Pale Grove'], pages: ['1'] };
+    expect(pieces[2]?.file).toEqual({ kind: 'document', known });
   });
 
   it('a document that has its file, and a review, are not asked for again', () => {

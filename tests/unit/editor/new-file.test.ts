@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { folderFor, guideOf, newFileQuestions, newFileText, proposedId } from '../../../server/src/editor/new-file.ts';
+import {
+  answerFault,
+  folderFor,
+  guideOf,
+  newFileQuestions,
+  newFileText,
+  proposedId,
+} from '../../../server/src/editor/new-file.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { kinds } from '../../../server/src/schema/kinds.ts';
@@ -48,6 +55,30 @@ describe('a new file', () => {
     expect(questions.find(({ key }) => key === 'status')).toMatchObject({ takes: 'one', free: false });
     const answered = Object.fromEntries(questions.map(({ key }) => [key, ['1']]));
     expect(newFileText('document', 'x', answered)).not.toContain('to do');
+  });
+
+  it('asks for what is known beside the usual questions, so that it is seen', () => {
+    const keys = newFileQuestions('document', sampleEngine().view(), ['doc', 'effective', 'no-such']).map(
+      ({ key }) => key,
+    );
+    expect(keys.slice(-3)).toEqual(['pages', 'effective', 'id']);
+  });
+
+  it.each([
+    ['pages', '12', undefined],
+    ['pages', '2026-05-01', '"2026-05-01" is a day. A whole number belongs here, such as 12.'],
+    ['pages', '12 pages', '"12 pages" is no whole number. A whole number belongs here, such as 12.'],
+    ['issued', '2026-05', undefined],
+    ['issued', '5 May', 'A day is written as year, month and day, such as 2025-01-31.'],
+    ['title', '2026-05-01', undefined],
+  ])('of a document looks at %s "%s"', (key, text, words) => {
+    expect(answerFault('document', key, text)).toBe(words);
+  });
+
+  it('begins with the text of the instruction where it was copied', () => {
+    const text = newFileText('device', 'x', { doc: ['A-1'], rev: ['2'] }, 'Do not soak it.\nDry it.');
+    expect(text).toContain('\nstatements:\nDo not soak it.\nDry it.\n');
+    expect(text).not.toContain('statements: # to do');
   });
 
   it('shows and takes the items of a list without the brackets of a file', () => {

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { isSentencesDone, isServerSentence } from '../../../client/src/server-sentences.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { nextSentence } from '../../../server/src/editor/sentence-walk.ts';
+import { nextSentence, sameSentence } from '../../../server/src/editor/sentence-walk.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
+import { readTree } from '../../../server/src/syntax/read.ts';
 import type { Encoded } from '../../support/encoding.ts';
 import { encode, expectedOf, instruction, saidBy, withPages } from '../../support/encoding.ts';
 import { testDay } from '../../support/examples.ts';
@@ -147,7 +148,7 @@ describe('pages that no mark tells', () => {
 
   it.each([
     [
-      ['Make 3', 'Page 4', 'Dry it', 'None'],
+      ['Make 3', 'Page 4', 'Dry it', 'No:'],
       ['4', '5', '5'],
     ],
     [
@@ -155,7 +156,7 @@ describe('pages that no mark tells', () => {
       ['4', '5', '6'],
     ],
     [
-      ['Make 3', 'Page 12', 'None'],
+      ['Make 3', 'Page 12', 'No:'],
       ['12', '12', '12'],
     ],
     [
@@ -179,6 +180,36 @@ describe('pages that no mark tells', () => {
   ])('%s, where a mark may stand at either', (label, pages) => {
     const text = 'kind: device\nid: pale\nstatements:\nCLEANING\nRinse it.\nPage 1 of 2\nDry it.\n';
     expect(pagesIn(taking(text, 'Make 2', label, 'Make 2').text)).toEqual(pages);
+  });
+
+  it('says what is asked, and how far the page goes', () => {
+    const open = readRuleFile(file, pasted);
+    const first = sameSentence(open, undefined, '', { words: [], next: 'page' });
+    expect(first.is === 'sentence' && first.asks).toBe(
+      'Which page of the document does the pasted text begin on? No page mark stands in it.',
+    );
+    const next = sameSentence(open, undefined, '', { words: ['1'], next: 'page' });
+    expect(next.is === 'sentence' && next.choices[0]?.label).toBe('No: it all stands on page 1, up to its end');
+  });
+
+  it('the head of the page is told to the file of its document, but the number is that of the source', () => {
+    const sources = 'sources:\n  - {doc: PG-1, rev: B, role: device-specific}\n';
+    const page = 'Pale Grove\nReprocessing of forceps\nPG-1 Rev. C, 2026-02, page 1 of 1\n\nRinse it.\n';
+    const { tree } = readTree(`kind: device\nid: pale\n${sources}`);
+    const record = readRuleFile(file, `kind: device\nid: pale\n${sources}statements:\n${page}`);
+    const step = nextSentence(record, tree?.node === 'map' ? tree : undefined, '');
+    expect(step.is === 'sentence' && step.choices[0]?.file).toEqual({
+      kind: 'document',
+      known: {
+        doc: ['PG-1'],
+        rev: ['B'],
+        title: ['Reprocessing of forceps'],
+        maker: ['Pale Grove'],
+        lang: ['en'],
+        issued: ['2026-02'],
+        pages: ['1'],
+      },
+    });
   });
 
   it('what became no sentence is told', () => {
