@@ -1,15 +1,17 @@
-import type { CompletionItem, CompletionList, TextDocumentPositionParams } from 'vscode-languageserver';
+import type { CompletionItem, CompletionList, TextDocumentPositionParams, TextEdit } from 'vscode-languageserver';
 import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
 import { completionsAt } from '../editor/completion.ts';
 import type { NamedRule } from '../editor/completion-ids.ts';
 import type { Offer } from '../editor/offer.ts';
 import { asPlain, asSnippet, hasHoles } from '../editor/offer.ts';
 import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
+import { markAboveWriting } from '../editor/to-do.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { namedListsAt } from './added-items.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import type { DocumentPlaces, PlaceAt } from './document-places.ts';
 import { rangeOf } from './places.ts';
+import { textEditsOf } from './workspace-edit.ts';
 
 const kinds: Readonly<Record<Offer['of'], CompletionItemKind>> = {
   field: CompletionItemKind.Field,
@@ -37,7 +39,8 @@ export async function completionList(
   if (at === undefined) return null;
   const { offers, more } = completionsAt(at.record, at.offset, at.home.engine.view(), rules);
   const lineEnd = fileForm(at.record.text).lineEnd;
-  const items = offers.map((offer, index) => itemOf(offer, index, { at, lineEnd, abilities }));
+  const also = textEditsOf(at.record, markAboveWriting(at.record.text, at.offset));
+  const items = offers.map((offer, index) => itemOf(offer, index, { at, lineEnd, abilities, also }));
   return { isIncomplete: more, items: [...askingItems(at, places, abilities), ...items] };
 }
 
@@ -65,9 +68,11 @@ interface Form {
   readonly at: PlaceAt;
   readonly lineEnd: string;
   readonly abilities: ClientAbilities;
+  /** What goes with each, elsewhere in the text. */
+  readonly also: readonly TextEdit[];
 }
 
-function itemOf(offer: Offer, index: number, { at, lineEnd, abilities }: Form): CompletionItem {
+function itemOf(offer: Offer, index: number, { at, lineEnd, abilities, also }: Form): CompletionItem {
   const { label, detail, about, of, pieces, span, filter, goesOn } = offer;
   const snippet = abilities.snippets && hasHoles(pieces);
   const markdown = abilities.markdownCompletion;
@@ -89,6 +94,7 @@ function itemOf(offer: Offer, index: number, { at, lineEnd, abilities }: Form): 
       range: rangeOf(at.record, span),
       newText: snippet ? asSnippet(pieces, lineEnd) : asPlain(pieces, lineEnd),
     },
+    ...(also.length > 0 && { additionalTextEdits: [...also] }),
     ...(goesOn === true &&
       abilities.asksAgain !== undefined && { command: { title: 'Offer more', command: abilities.asksAgain } }),
   };

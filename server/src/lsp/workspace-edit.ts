@@ -1,6 +1,7 @@
 import type { TextEdit, WorkspaceEdit } from 'vscode-languageserver';
 import type { FileId } from '../base/brand.ts';
 import type { Edit } from '../base/problem.ts';
+import { withoutFilledMarks } from '../editor/to-do.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
@@ -14,8 +15,12 @@ export interface EditForm {
   readonly versions: ReadonlyMap<string, number>;
 }
 
+/** What waited to be written and is written by these edits waits no longer. */
 export function textEditsOf(record: FileRecord, edits: readonly Edit[]): TextEdit[] {
-  return edits.map(({ span, text }) => ({ range: rangeOf(record, span), newText: text }));
+  return withoutFilledMarks(record.text, edits).map(({ span, text }) => ({
+    range: rangeOf(record, span),
+    newText: text,
+  }));
 }
 
 /** The edits of one file in the editor's form, under the editor's URI of it. */

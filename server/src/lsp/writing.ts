@@ -9,6 +9,7 @@ import { catalogueOf } from '../check/catalogue.ts';
 import type { NamedRule } from '../editor/completion-ids.ts';
 import { layoutEdits } from '../editor/layout-edits.ts';
 import { afterNewLine } from '../editor/new-line.ts';
+import { filledMarkAbove } from '../editor/to-do.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { actionKinds, codeActions, resolveAction } from './code-actions.ts';
@@ -96,7 +97,9 @@ async function tidied(uri: string, places: DocumentPlaces): Promise<TextEdit[] |
 
 async function typed(params: DocumentOnTypeFormattingParams, places: DocumentPlaces): Promise<TextEdit[] | null> {
   const at = await places.placeInText(params);
-  return at === undefined ? null : textEditsOf(at.record, afterNewLine(at.record.text, at.offset));
+  if (at === undefined) return null;
+  const { text } = at.record;
+  return textEditsOf(at.record, [...afterNewLine(text, at.offset), ...filledMarkAbove(text, at.offset)]);
 }
 
 /** Names of all findings with their reasons, made when first asked for. */
