@@ -1,7 +1,9 @@
-import { neverQuenched, neverTouched, noFan } from '../quantity/prose/named/acts.ts';
+import { whenNeeded } from '../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
+import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { doneAtUse } from './quote-at-use.ts';
+import { cooled } from './quote-cooling.ts';
 import { dryingMethods } from './quote-drying.ts';
 import { metalsApart } from './quote-forbidden.ts';
 import { oiling } from './quote-lubrication.ts';
@@ -39,7 +41,7 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
     case 'drying.air':
       return alone(reading.negations.length === 0 ? driedBy(reading) : []);
     case 'cooling':
-      return alone(unquenched(reading, src));
+      return alone(cooled(reading, src, section));
     case 'lubrication':
       return alone(reading.negations.length === 0 ? oiled(reading, src) : []);
     case 'ultrasonic':
@@ -57,21 +59,11 @@ function driedBy({ quote }: QuoteReading): readonly NewField[] {
 
 /** `Put one drop of oil on the hinge`: besides the drops, with what and where. */
 function oiled({ quote }: QuoteReading, src: string): readonly NewField[] {
+  const [words] = whenNeeded.exec(quote) ?? [];
   return [
     { path: 'lubrication.use', value: useChoice('required') },
+    ...(words === undefined ? [] : [{ path: 'lubrication.when', value: asValue(words) }]),
     ...oiling(quote).map(([field, value]) => ({ path: `lubrication.${field}`, value })),
     { path: 'lubrication.src', value: src },
   ];
-}
-
-export function unquenched({ quote }: QuoteReading, src: string): readonly NewField[] {
-  const said = [
-    ['no_quench', neverQuenched],
-    ['no_touch', neverTouched],
-    ['no_fan', noFan],
-  ] as const;
-  const found = said
-    .filter(([, words]) => words.test(quote))
-    .map(([field]) => ({ path: `cooling.${field}`, value: 'true' }));
-  return found.length === 0 ? [] : [...found, { path: 'cooling.src', value: src }];
 }

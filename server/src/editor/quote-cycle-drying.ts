@@ -28,7 +28,8 @@ export function dryingOfCycles(
 }
 
 const dry: Home = { field: 'dry', dimension: 'time', near: [] };
-const drying = /^(?:then\s)?(?:dry|drying|trocken|trocknung|trocknen|séchage|sécher)\p{L}*(?!\p{L})/iu;
+const drying =
+  /^(?:then\s)?(?:vacuum\s|chamber\s|final\s)?(?:dry|drying|trocken|trocknung|trocknen|séchage|sécher)\p{L}*(?!\p{L})/iu;
 const narrowed =
   /pouch|wrap|container|beutel|vlies|sachet|emballage|conteneur|cloth|towel|air\b|tuch|luft|chiffon|\b(?:if|for (?:the )?(?:gravity|prevac|single|sets))\b/i;
 

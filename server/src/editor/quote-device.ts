@@ -146,13 +146,29 @@ const replaced =
 const replace =
   /^(?:replace|change|renew|exchange|discard)\s(?:the\s|each\s)?((?:[\p{L}-]+\s){0,2}[\p{L}-]+)\s(?:after|every)\b/iu;
 
+/** `Check O-rings for nicks, and replace them after ten uses`. */
+const andReplace =
+  /^(?:check|inspect|examine)\s(?:the\s|all\s|each\s)?((?:[\p{L}-]+\s)?[\p{L}-]+)\s(?:for\s.{3,40})?,?\sand\s(?:replace|change|renew|discard)\s(?:them|it)\s(?:after|every)\b/iu;
+
 /** What is a part by its very name; of any other noun nobody knows whether the device itself is meant. */
-const reused =
-  /^(?:(?:the|each|an?)\s)?((?:[\p{L}-]+\s)?(?:insert|cap|seal|o-?ring|valve|blade|cable|membrane|gasket|filter|cover|plug|sleeve|spring|battery|bulb)s?)\s(?:can|may|must|should|is|are)\b.{0,40}\b(?:(?:re-?)?process(?:ed)?|(?:re-?)?used|sterili[sz]ed|autoclaved|changed|replaced)\b/iu;
+export const partNouns = `(?:insert|cap|seal|o-?ring|valve|blade|cable|membrane|gasket|filter|cover|plug|sleeve|spring|flap|battery|bulb|box(?:e)?|case|tray|basket|mat|lid|washer|electrode|tip|sheath|hose|tubing)s?`;
+const reused = new RegExp(
+  String.raw`^(?:(?:the|each|an?)\s)?((?:[\p{L}-]+\s)?${partNouns})\s(?:can|may|must|should|is|are)\b.{0,40}\b(?:(?:re-?)?process(?:ed)?|(?:re-?)?used|sterili[sz]ed|autoclaved|changed|replaced)\b`,
+  'iu',
+);
+/** `Flaps and springs: 100 cycles`. */
+const counted = new RegExp(
+  String.raw`^(?:(?:the|all)\s)?((?:[\p{L}-]+\s)?(?:${partNouns}|parts)(?:\sand\s(?:[\p{L}-]+\s)?(?:${partNouns}|parts))?)\s?[:|=]\s?(?:max\p{L}*\.?\s|up to\s|no more than\s|at most\s)?\d[\d.,]*\s(?:\p{L}+\s)?(?:cycles|uses|times)\b`,
+  'iu',
+);
 
 /** `The cap is replaced after 20 uses`: the part whose life that is; nothing where the device itself is meant. */
 export function partNamed(quote: string): string | undefined {
-  const name = (replaced.exec(quote) ?? replace.exec(quote) ?? reused.exec(quote))?.[1];
+  const name = (replaced.exec(quote) ??
+    replace.exec(quote) ??
+    andReplace.exec(quote) ??
+    reused.exec(quote) ??
+    counted.exec(quote))?.[1];
   return name === undefined || new RegExp(String.raw`(?:^|\s)${whole}$`, 'i').test(name) ? undefined : name;
 }
 

@@ -155,6 +155,7 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   const { stage } = mention;
   const way = wayOf(section);
   const forbidden = isForbidden(mention, reading);
+  if (isNotNeeded(mention, reading)) return undefined;
   // What may not be soaked may not lie in a liquid.
   const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
@@ -175,6 +176,15 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
     condition: forbidden ? conditionOf(mention, reading) : undefined,
   };
 }
+
+/** `Lubrication is not necessary`, `none of the parts needs lubrication`: neither asked for nor forbidden. */
+function isNotNeeded({ span }: StageMention, { quote, negations }: QuoteReading): boolean {
+  const isIn = ({ target }: QuoteReading['negations'][number]): boolean =>
+    target.start <= span.start && span.end <= target.end;
+  return negations.some((one) => one.kind === 'not-required' && isIn(one)) || noneNeeds.test(quote);
+}
+
+const noneNeeds = /^(?:no|none|neither)\b.{0,40}\b(?:needs?|requires?|necessary|required|needed)(?!\p{L})/iu;
 
 function isForbidden({ span }: StageMention, { negations }: QuoteReading): boolean {
   return negations.some(

@@ -64,6 +64,7 @@ const device: readonly Group[] = [
         'retraitement',
       ],
     ],
+    unlessSaid: /guarantee|warrant|garanti|gewährleist/i,
     fields: [
       {
         field: 'uses',

@@ -1,4 +1,14 @@
-import { actionOn, eachUse, notOfTheDevice, rejections, searches, tests } from '../quantity/prose/named/care.ts';
+import {
+  aboutInspecting,
+  actionOn,
+  doneByHand,
+  eachUse,
+  norms,
+  notOfTheDevice,
+  rejections,
+  searches,
+  tests,
+} from '../quantity/prose/named/care.ts';
 import { wordsFor } from '../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
@@ -52,6 +62,27 @@ export function lookedFor(quote: string): readonly string[] {
     );
   return isOther ? [] : listed(found.replace(/^any\s/, ''));
 }
+
+/** `The jaws must close evenly`, under the heading of inspection: the sentence itself is what is looked for. */
+export function normOf({ quote, numbers, stages }: QuoteReading, src: string, section: Section): readonly NewField[] {
+  const words = quote.replace(/\s*[.!]\s*$/, '');
+  const isAbout = section.stages.includes('inspection') || aboutInspecting.test(section.text);
+  const isMeasured = numbers.some(({ units, isReference }) => units.length > 0 && !isReference);
+  if (
+    !isAbout ||
+    isMeasured ||
+    stages.some(({ stage }) => stage !== 'inspection' && stage !== 'dry') ||
+    words.length > longest
+  )
+    return [];
+  if (!norms.some((norm) => norm.test(words)) || doneByHand.test(words) || /[.!?;]\s/.test(words)) return [];
+  return [
+    { path: 'inspection.criteria[]', value: asValue(words) },
+    { path: 'inspection.src', value: src },
+  ];
+}
+
+const longest = 140;
 
 /** Tests that the sentence asks for by name. */
 export function testsAsked({ quote, negations, numbers }: QuoteReading, src: string): readonly NewField[] {

@@ -29,7 +29,7 @@ export function packagingsIn(reading: QuoteReading, src: string, section: Sectio
   const names = [...new Set(named.filter(({ part }) => !narrowed.test(part)).map(({ name }) => name))];
   const conditional = named.filter(({ part, name }) => narrowed.test(part) && !names.includes(name));
   const isChoice = parts.length > 1 && named.length > 1;
-  const isAlone = section.stages.includes('packaging') && parts.length === 1;
+  const isAlone = section.stages.includes('packaging') && parts.length === 1 && !handled.test(quote);
   if (names.length === 0 || !(isChoice || isAlone || (parts.length > 1 && section.stages.includes('packaging'))))
     return none;
   const notes = conditional.map(({ part }) => part.trim().replace(/[.;]$/, ''));
@@ -47,6 +47,10 @@ export function packagingsIn(reading: QuoteReading, src: string, section: Sectio
     ],
   };
 }
+
+/** What is done to the package says nothing of which one it is. */
+const handled =
+  /^(?:seal|label|mark|close|open|check|inspect|verify|date|peel|remove|store|keep|(?:place|put|attach|include)\s.{0,30}indicator)(?!\p{L})/iu;
 
 /** A packaging that stands beside the numbers of a cycle is that of the cycle. */
 function isOfCycle({ numbers, stages }: QuoteReading): boolean {

@@ -5,12 +5,15 @@ import type { Kind } from '../schema/kinds.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { saidBeside, unquenched } from './quote-beside.ts';
-import { underMethod, withCaption } from './quote-caption.ts';
+import type { Sentence } from './open-sentences.ts';
+import { saidBeside } from './quote-beside.ts';
+import { methodAbove, underMethod, withCaption } from './quote-caption.ts';
+import { cooled } from './quote-cooling.ts';
 import { dryingOfCycles } from './quote-cycle-drying.ts';
 import { factsOf } from './quote-facts.ts';
 import type { Matched } from './quote-match.ts';
 import { matchNumbers } from './quote-match.ts';
+import { isPulses } from './quote-pulses.ts';
 import { inRows } from './quote-rows.ts';
 import { joinedByOr, lookedAtAgain, packages, strictlyMeant } from './quote-second-look.ts';
 import type { Section } from './quote-section.ts';
@@ -23,6 +26,8 @@ export interface Around {
   readonly kind: Kind;
   readonly section: Section;
   readonly src: string;
+  /** Its id in the tree. */
+  readonly statement: string;
   readonly tree: MapTree;
   /** That the sentence is a row of. */
   readonly table: TableAbove | undefined;
@@ -37,7 +42,8 @@ interface Read {
 /** The fields that the words of one sentence make, and what the reader is told of the rest. */
 export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   const { kind, section, src, tree, table, way } = around;
-  const reading = table === undefined ? sentence : inTable(sentence, table, section);
+  const caption = table === undefined ? methodOver(sentence, around) : table.caption;
+  const reading = table === undefined ? underMethod(sentence, caption) : inTable(sentence, table, section);
   if (columnsIn(reading.quote) !== undefined || sentToService.test(reading.quote)) return { fields: [], left: [] };
   const joined = kind === 'device' ? waysJoined(reading, tree, section) : undefined;
   const together = isTogether(way) ? way : joined?.together;
@@ -46,12 +52,23 @@ export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   const dried = kind === 'device' && table === undefined ? dryingOfCycles(reading, tree, src, section) : [];
   if (dried.length > 0) return { fields: dried, left: [] };
   const matched = lookedAtAgain(placesOf(reading, around), reading);
-  return matched.placed.length === 0 ? inWords(matched, reading, around) : withNumbers(matched, reading, around);
+  return matched.placed.length === 0
+    ? inWords(matched, reading, around)
+    : withNumbers(matched, reading, { ...around, caption });
+}
+
+/** Cycles in prose take their method from a line above, under the heading of sterilizing. */
+function methodOver(reading: QuoteReading, { kind, section, tree, statement }: Around): Sentence | undefined {
+  const isHot = reading.numbers.some(({ quantities }) =>
+    quantities.some(({ dimension }) => dimension === 'temperature'),
+  );
+  const isCycles = kind === 'device' && isHot && /sterili|stérili|autoclav/.test(section.text);
+  return isCycles ? methodAbove(tree, statement, reading) : undefined;
 }
 
 function inTable(sentence: QuoteReading, table: TableAbove, section: Section): QuoteReading {
   const row = underColumns(sentence, table.columns);
-  return isOfCycles(table.columns, section) ? underMethod(row, table) : row;
+  return isOfCycles(table.columns, section) ? underMethod(row, table.caption) : row;
 }
 
 function placesOf(reading: QuoteReading, { kind, table, section }: Around): Matched {
@@ -68,8 +85,8 @@ function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, 
   const all = table !== undefined && matched.left.length > 0 ? [] : factsOf(reading, kind, src, section);
   // A stage that is only named beside what the words say, or is said in more detail by them.
   const facts = worded.fields.length === 0 ? all : all.filter(({ path }) => path === moist);
-  const quenched = kind === 'device' && facts.length + worded.fields.length === 0 ? unquenched(reading, src) : [];
-  const fields = [...facts, ...worded.fields, ...quenched];
+  const cooling = kind === 'device' && facts.length + worded.fields.length === 0 ? cooled(reading, src, section) : [];
+  const fields = [...facts, ...worded.fields, ...cooling];
   const narrowed = facts.flatMap(({ condition }) =>
     condition === undefined ? [] : [`"${condition}" narrows what is forbidden: it stands under "only when"`],
   );
@@ -78,11 +95,15 @@ function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, 
 
 const moist = 'point_of_use.keep_moist';
 
-function withNumbers(matched: Matched, reading: QuoteReading, around: Around): Read {
-  const { kind, section, src, tree, table } = around;
+interface Under extends Around {
+  readonly caption: Sentence | undefined;
+}
+
+function withNumbers(matched: Matched, reading: QuoteReading, around: Under): Read {
+  const { kind, section, src, tree, table, caption } = around;
   const beside = kind === 'device' ? saidBeside(matched, reading, { src, section }) : { fields: [], left: [] };
   const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree), section });
-  const cycles = table === undefined ? own : withCaption(own, reading, table);
+  const cycles = withCaption(own, reading, { caption, columns: table?.columns ?? [] });
   const fields = [...cycles, ...beside.fields];
   return { fields, left: [...beside.left, ...told(matched, reading, fields)] };
 }
@@ -90,7 +111,9 @@ function withNumbers(matched: Matched, reading: QuoteReading, around: Around): R
 function told({ placed, left }: Matched, reading: QuoteReading, fields: readonly NewField[]): readonly string[] {
   return [
     ...left
-      .filter((number) => !isLayers(number, fields) && !isOfDevice(number, fields))
+      .filter(
+        (number) => !isLayers(number, fields) && !isOfDevice(number, fields) && !isCounted(number, reading, fields),
+      )
       .map((number) => (number.includes('(') ? number : `${number} (no field found)`)),
     ...strictlyMeant(placed, reading),
     ...joinedByOr(placed, reading),
@@ -102,13 +125,26 @@ function told({ placed, left }: Matched, reading: QuoteReading, fields: readonly
 /** `where needed`, where no field of it has a place for that. */
 function conditionTold(quote: string, fields: readonly NewField[]): readonly string[] {
   const [words] = whenNeeded.exec(quote) ?? [];
-  const isHeld = words === undefined || fields.length === 0 || fields.some(({ value }) => value.includes('when: '));
+  const isHeld =
+    words === undefined ||
+    fields.length === 0 ||
+    fields.some(({ path, value }) => path.endsWith('.when') || value.includes('when: '));
   return isHeld ? [] : [`"${words}" narrows it and stands in no field`];
 }
 
 /** Two layers of a wrap are a packaging of their own. */
 function isLayers(number: string, fields: readonly NewField[]): boolean {
   return /layers?$/i.test(number) && fields.some(({ value }) => value === 'double-wrap');
+}
+
+/** Pulses of a cycle are written into it. */
+function isCounted(number: string, reading: QuoteReading, fields: readonly NewField[]): boolean {
+  const at = reading.quote.indexOf(number);
+  const pulses = reading.numbers.filter((one) => isPulses(one, reading));
+  return (
+    pulses.some(({ span }) => span.start >= at && span.start < at + number.length) &&
+    fields.some(({ value }) => value.includes('pulses: '))
+  );
 }
 
 /** Numbers of a lumen or a part are written into its own item. */

@@ -30,7 +30,15 @@ function wholeCycles(matched: Matched, { quote }: QuoteReading): Matched {
   const isSaid = /expos|sterili|stérili|autoclav|vacuum|vakuum|vide|steam|dampf|vapeur|cycle|zyklus|halte/i.test(quote);
   const isCycle = ({ home }: Placed): boolean => home.field === 'temp' || (home.field === 'exposure' && isSaid);
   const groups = new Set(matched.placed.filter(isCycle).map(({ group }) => group));
+  if (isHalf(matched)) groups.clear();
   return without(matched, ({ group }) => group.path === 'sterilization.any_of[]' && !groups.has(group), quote);
+}
+
+/** Of two cycles that run into each other each number is one of two: a temperature whose time was given up is no cycle. */
+function isHalf({ placed, left }: Matched): boolean {
+  const cycle = placed.filter(({ group }) => group.path === 'sterilization.any_of[]');
+  const has = (field: string): boolean => cycle.some(({ home }) => home.field === field);
+  return has('temp') && !has('exposure') && left.length > 1;
 }
 
 /** `Remove gross soil within 15 minutes` is no delay before cleaning begins. */

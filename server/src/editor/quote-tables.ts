@@ -10,6 +10,7 @@ import { isAside } from './quote-clauses.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Matched, Placed } from './quote-match.ts';
 import { isOwnValue, partnerOf } from './quote-own-values.ts';
+import { isPulses } from './quote-pulses.ts';
 import type { Section } from './quote-section.ts';
 
 /** Rows of a table that was pasted as lines: the heading above says what each number is, and which bound it has. */
@@ -119,9 +120,7 @@ export function inColumns(
     if (second !== undefined && (first.range !== undefined || second.bound === 'none')) return [];
     return [{ group, home, mentions: [first, ...(second === undefined ? partnerOf(first, reading) : [second])] }];
   });
-  const pulses = own.filter(
-    (one) => !of.has(one) && /^[\s-]?(?:puls|impuls)/i.test(reading.quote.slice(one.numberSpan.end)),
-  );
+  const pulses = own.filter((one) => !of.has(one) && isPulses(one, reading));
   const home = group.fields.find(({ field }) => field === 'pulses');
   if (home !== undefined && pulses.length === 1) placed.push({ group, home, mentions: pulses });
   placed.push(...beside(own, columns, group));

@@ -55,4 +55,5 @@ export function readStep(quote: string, language: Language | undefined): QuoteRe
   return isValue || !stepNumber.test(quote) ? reading : readQuote(quote.replace(stepNumber, ''), language);
 }
 
-const stepNumber = /^\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+(?=\p{Lu}\p{Ll})/u;
+/** Before a word or a further number: a value has its unit right behind it. */
+const stepNumber = /^\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+(?=\p{Lu}\p{Ll}|\d)/u;

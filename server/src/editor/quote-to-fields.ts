@@ -81,7 +81,15 @@ export function quoteToFields(
   const section = told === undefined ? sectionOf(statement.section, lang) : toldSection(told);
   const src = asValue(statement.id.text);
   const table = tableAbove(tree, statement.id.text);
-  const { fields, left } = fieldsOfReading(reading, { kind, section, src, tree, table, way });
+  const { fields, left } = fieldsOfReading(reading, {
+    kind,
+    section,
+    src,
+    statement: statement.id.text,
+    tree,
+    table,
+    way,
+  });
   const found = put({ record, kind, tree }, statement.id.text, fields, left);
   const ways = fields.some(({ path }) => path === 'manual.needed')
     ? twoWays(record.text, tree, statement.quote, src)

@@ -231,7 +231,8 @@ export function requirement(placed: Placed, reading: QuoteReading, cited: string
   if (second !== undefined)
     return `{between: [${amountOf(sharing(first, second), home)}, ${amountOf(second, home)}]${cited}}`;
   const isLongest = group.path === 'storage' && home.field === 'time';
-  const unsaid = isLongest && isShelfLife(reading.quote.slice(0, first.span.start)) ? 'at_most' : 'stated';
+  const isLimit = isShelfLife(reading.quote.slice(0, first.span.start)) || isShared(first, reading);
+  const unsaid = isLongest && isLimit ? 'at_most' : 'stated';
   const printed = first.bound === 'none' || first.bound === 'between' ? unsaid : first.bound;
   // `Avoid temperatures above 140 °C`: whatever stands around it, a limit of heat is its highest.
   const said = group.path === 'limits' && home.field === 'temp' && printed === 'at_least' ? 'at_most' : printed;
@@ -239,6 +240,14 @@ export function requirement(placed: Placed, reading: QuoteReading, cited: string
   const name = home.field.split('.').at(-1) ?? home.field;
   const word = marked.choice([said, ...boundChoices.filter((one) => one !== said)], name, amount);
   return `{${word}: ${amount}${asWritten(first, reading)}${cited}}`;
+}
+
+/** `A maximum of 6 months in containers, 3 months in pouches`: the bound of the first holds for what is listed behind it. */
+function isShared(one: NumberMention, { numbers }: QuoteReading): boolean {
+  return numbers.some(({ span, bound, quantities }) => {
+    const isTime = quantities.some(({ dimension }) => dimension === 'time');
+    return isTime && bound === 'at_most' && span.end <= one.span.start;
+  });
 }
 
 /** `200 reprocessing cycles`: what is counted, in the word of the page. */

@@ -4,11 +4,12 @@ import type { Kind } from '../schema/kinds.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { openedIn, takenApartIn } from './quote-apart.ts';
+import { arranged } from './quote-arranged.ts';
 import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
 import { driedUntil } from './quote-drying.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
 import { firstOf, inMachine } from './quote-in-machine.ts';
-import { rejectedIf, searched, testsAsked } from './quote-inspection.ts';
+import { normOf, rejectedIf, searched, testsAsked } from './quote-inspection.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
 import { brushMeant } from './quote-steps.ts';
@@ -45,8 +46,10 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
     ...made.fields,
     ...alwaysByHand(reading, src),
   ];
+  // In the words of the page where it has no word of the lists.
+  const whole = fields.length > 0 ? [] : [...normOf(reading, src, section), ...arranged(reading, src, section)];
   const unknown = [...forbidden.unknown, ...made.unknown].map((item) => `no word of the list for: "${item}"`);
-  return { fields, left: [...unknown, ...packed.left] };
+  return { fields: [...fields, ...whole], left: [...unknown, ...packed.left] };
 }
 
 export interface Citing {

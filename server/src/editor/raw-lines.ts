@@ -190,6 +190,24 @@ function isNextStep(above: string, text: string): boolean {
   return own !== undefined && before !== undefined && Number(own) === Number(before) + 1;
 }
 
+/** The first words of a line would have stood in the line above, had it gone on: whoever set the page began anew. */
+function hadRoom(before: string, text: string): boolean {
+  const [first = ''] = /^\s*\S+\s\S+/.exec(text) ?? [];
+  return beginsSentence(before, text) && before.trimEnd().length + first.length + clearly < text.trimEnd().length;
+}
+
+const clearly = 12;
+
+function beginsSentence(before: string, text: string): boolean {
+  return /^\s*\p{Lu}\p{Ll}/u.test(text) && !/[,;:(–-]\s*$/.test(before) && !isUnfinished(before);
+}
+
+/** `Instruments: 300 cycles`: a value by itself, with its unit. */
+const ownValue = /^[^:.;]{3,40}:\s[^.;:]{0,40}\d\s?(?:°C|%|\p{L}{1,12})\s*$/u;
+
+/** `134 °C, 5 min`: rows of cycles begin with their temperature. */
+const cycle = /^\s*1[1-6]\d\s?°\s?C(?!\p{L})/u;
+
 /** A row of a table: short, begins with a name, holds a number, and is no sentence. */
 const row = /^\s*\p{Lu}[^.!?]{0,60}\d[^!?]{0,30}[^.!?]$/u;
 
@@ -202,6 +220,9 @@ const columns = /\S(?:\s{3,}\S|\s*\|(?:\s|$))/;
  */
 function isNextRow(before: string, text: string): boolean {
   if (columnsIn(before) !== undefined) return true;
+  if (row.test(before) && (hadRoom(before, text) || (ownValue.test(before) && beginsSentence(before, text))))
+    return true;
+  if (cycle.test(text) && cycle.test(before)) return true;
   const goesOn = isUnfinished(before) && !endsInEmptyCell(before, text);
   if (columns.test(text) || (columns.test(before) && /^\s*\p{Lu}/u.test(text))) return !goesOn;
   return row.test(text) && (/:\s*$/.test(before) || (row.test(before) && !goesOn));

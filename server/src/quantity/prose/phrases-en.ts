@@ -54,7 +54,8 @@ export const englishPhrases: PhraseList = [
   [
     { role: 'negation', kind: 'prohibition', scope: 'forward' },
     `do not, don' t, never, avoid, avoids, avoiding, no, nothing, neither, nor, instead of, rather than, refrain from, not to, does
-    not, doesn' t, keep away from, keep out of, and not`,
+    not, doesn' t, keep away from, keep out of, and not,
+    none of, neither of, no part of`,
   ],
   [
     { role: 'negation', kind: 'prohibition', scope: 'both' },

@@ -43,7 +43,7 @@ export const neverQuenched =
 export const neverTouched =
   /(?:do not|never|not)\b.{0,20}\b(?:touch|handle)\b.{0,80}\b(?:cool|hot|warm)|nicht (?:berühren|anfassen).{0,60}(?:abgekühlt|heiß)|(?:abgekühlt|heiß).{0,60}nicht (?:berühren|anfassen)|ne pas (?:toucher|manipuler).{0,60}(?:refroidi|chaud)/iu;
 export const noFan =
-  /(?:do not|never|no|not)\b.{0,50}\bfans?\b|kein\p{L}* (?:ventilator|gebläse)|(?:pas|sans) de ventilateur/iu;
+  /(?:do not|never|no|not|without)\b.{0,50}\bfans?\b|\bfans?\b.{0,40}\b(?:not|never|forbidden|prohibited)\b|kein\p{L}* (?:ventilator|gebläse)|(?:pas|sans) de ventilateur/iu;
 
 export const excessRemoved =
   /\b(?:wipe|remove)\b.{0,20}\b(?:surplus|excess)(?:\b.{0,20}(?:oil|lubricant)|[.;,]|$)|überschüssige[sn]? (?:öl|schmier|pflege)|(?:essuyer|enlever|éliminer).{0,20}excès/iu;

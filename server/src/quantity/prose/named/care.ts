@@ -2,17 +2,33 @@ import type { Named } from './named.ts';
 
 /** What is looked at and tested, and what takes a device out of use, in English, German and French. */
 
-const discards = `(?:discard(?:ed)?|scrap(?:ped)?|dispose(?:d)? of|replace(?:d)?|(?:remove|take)n? (?:it )?(?:from|out of) (?:use|service)|reject(?:ed)?|withdrawn?|throw away)`;
+const discards = String.raw`(?:discard(?:ed)?|scrap(?:ped)?|dispose(?:d)? of|replace(?:d)?|(?:remove|take)n?\s(?:[\p{L}-]+\s){0,4}(?:from|out of) (?:use|service|circulation)|reject(?:ed)?|withdrawn?|throw away)`;
 const repairs = String.raw`(?:(?:return|send|sent)(?:ed)?\b.{0,40}\brepair)`;
 const unused = `(?:(?:do not|must not be|never) (?:be )?used?|stop using)`;
 const verb = `(?:${discards}|${repairs}|${unused})`;
 const discardsDe = `(?:aussondern|auszusondern|ausgesondert|aussortieren|auszusortieren|entsorgen|zu entsorgen|ersetzen|austauschen|nicht (?:mehr )?(?:verwenden|benutzen|einsetzen|verwendet werden))`;
 const discardsFr = `(?:jeter|éliminer|remplacer|mettre au rebut|écarter|ne (?:pas|plus) utiliser)`;
 
+const damaged = String.raw`(?:(?:damaged|scratched|bent|worn|cracked|corroded|defective|blunt|broken|dull|blocked|faulty|chipped|rusty|pitted|deformed|loose|frayed|leaking)(?:,\s|\s(?:or|and)\s)?){1,4}`;
+
 /** What is seen stands in the group: as a clause of its own, or as nouns. */
 export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses' | 'words' }[] = [
   {
+    form: new RegExp(
+      String.raw`^((?:${damaged})\b.{0,60}?)\s(?:must|may|should|shall|can|are|is|have to|has to)\s(?:to\s)?(?:be\s)?(?:returned|sent|discarded|scrapped|replaced|withdrawn|removed|taken|rejected|repaired|disposed of|set aside|sorted out)(?!\p{L})`,
+      'iu',
+    ),
+    of: 'words',
+  },
+  {
     form: /^((?:damaged|scratched|bent|worn|cracked|corroded|defective|blunt|broken|dull|beschädigte|verbogene|stumpfe|korrodierte)\b.{0,60}?)\s(?:must|may|should|shall|dürfen|darf)\s(?:no longer|not|never|nicht(?: mehr)?)\s(?:be\s(?:re)?used|(?:weiter)?verwendet werden)$/i,
+    of: 'words',
+  },
+  {
+    form: new RegExp(
+      String.raw`^(?:${discards}|${unused}|remove|take|set aside|sort out|withdraw)\s(?:any\s|all\s|the\s)?(${damaged}[\p{L}\s-]{2,40}?)(?:\s(?:from|out of|at once|immediately|again)(?!\p{L})[^,;:]{0,30})?$`,
+      'iu',
+    ),
     of: 'words',
   },
   {
@@ -20,34 +36,34 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
     of: 'words',
   },
   {
-    form: new RegExp(String.raw`^(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}?\b(?:if|when|once|as soon as)\s(.+)$`, 'i'),
+    form: new RegExp(String.raw`^(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}?\b(?:if|when|once|as soon as)\s(.+)$`, 'iu'),
     of: 'clauses',
   },
   {
-    form: new RegExp(String.raw`^(?:if|when|once|as soon as)\s(.+?),\s(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}$`, 'i'),
+    form: new RegExp(String.raw`^(?:if|when|once|as soon as)\s(.+?),\s(?:[^,;:]{0,40}\s)?${verb}\b[^,;:]{0,60}$`, 'iu'),
     of: 'clauses',
   },
-  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwhose\s(.+)$`, 'i'), of: 'clauses' },
-  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\b(?:that|which)\s(?:is|are)\s(.+)$`, 'i'), of: 'words' },
-  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwith\s(.+)$`, 'i'), of: 'words' },
-  { form: new RegExp(String.raw`^(?:wenn|falls|sobald)\s(.+?),\s[^,;:]{0,60}${discardsDe}$`, 'i'), of: 'clauses' },
-  { form: new RegExp(String.raw`^[^,;:]{0,60}${discardsDe},?\s(?:wenn|falls|sobald)\s(.+)$`, 'i'), of: 'clauses' },
+  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwhose\s(.+)$`, 'iu'), of: 'clauses' },
+  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\b(?:that|which)\s(?:is|are)\s(.+)$`, 'iu'), of: 'words' },
+  { form: new RegExp(String.raw`^${verb}\s[^,;:]{0,40}?\bwith\s(.+)$`, 'iu'), of: 'words' },
+  { form: new RegExp(String.raw`^(?:wenn|falls|sobald)\s(.+?),\s[^,;:]{0,60}${discardsDe}$`, 'iu'), of: 'clauses' },
+  { form: new RegExp(String.raw`^[^,;:]{0,60}${discardsDe},?\s(?:wenn|falls|sobald)\s(.+)$`, 'iu'), of: 'clauses' },
   {
     form: new RegExp(String.raw`^(?:\p{L}+\s){0,3}(mit\s[^,;:]{2,80}?)\s(?:sind\s|ist\s)?${discardsDe}$`, 'iu'),
     of: 'words',
   },
   { form: new RegExp(String.raw`^bei\s([^,;:]{2,80}?)\s(?:[^,;:]{0,30}\s)?${discardsDe}$`, 'iu'), of: 'words' },
   {
-    form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:si|lorsque|dès que|quand)\s(.+)$`, 'i'),
+    form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:si|lorsque|dès que|quand)\s(.+)$`, 'iu'),
     of: 'clauses',
   },
-  { form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:présentant|avec)\s(.+)$`, 'i'), of: 'words' },
+  { form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:présentant|avec)\s(.+)$`, 'iu'), of: 'words' },
 ];
 
-const asRepair = new RegExp(`${repairs}|zur reparatur|en réparation`, 'i');
+const asRepair = new RegExp(`${repairs}|zur reparatur|en réparation`, 'iu');
 const asDiscarded = new RegExp(
   `${discards}|(?:from|out of) (?:use|service)|aussonder|auszusonder|ausgesonder|aussortier|entsorg|ersetz|austausch|jeter|éliminer|remplacer|rebut`,
-  'i',
+  'iu',
 );
 
 /** What is done with it then; nothing where the page only says not to use it. */
@@ -56,6 +72,20 @@ export function actionOn(text: string): 'repair' | 'discard' | undefined {
 }
 
 /** Of the package, of a date, of soil: other things than the state of the device. */
+export const aboutInspecting =
+  /inspect|(?<!\p{L})(?:checks?|checking|examination|function|testing|tests|prüfung|kontrolle|sichtprüfung|funktionsprüfung|contrôles?|vérification)(?!\p{L})/u;
+
+/** `Tips need to be straight`: how something must be or do when it is looked at. */
+export const norms: readonly RegExp[] = [
+  /^(?:\p{L}[\p{L}\s,/()-]{1,80}?)\s(?:must|should|shall|needs? to|has to|have to|may|can|is to|are to|does|do)\s(?:not\s|never\s|always\s)?(?:be\s)?\p{L}/iu,
+  /^(?:\p{L}[\p{L}\s,/()-]{1,80}?)\s(?:muss|müssen|soll|sollen|darf|dürfen)\s.{3,100}(?<!werden)\.?$/iu,
+  /^(?:\p{L}[\p{L}\s,/()’'-]{1,80}?)\s(?:doit|doivent|ne doit pas|ne doivent pas)\s\p{L}/iu,
+];
+
+/** What a person does with it then is no norm of how it is. */
+export const doneByHand =
+  /\b(?:be|been|being|get)\s(?:\p{L}+ly\s|always\s|then\s|also\s|again\s|thoroughly\s)?(?:inspected|checked|tested|examined|verified|looked|viewed|controlled|replaced|changed|exchanged|renewed|discarded|removed|returned|sent|repaired|serviced|maintained|lubricated|oiled|greased|treated|cleaned|re-?cleaned|reprocessed|processed|washed|rinsed|dried|wiped|sterili[sz]ed|disinfected|used|re-?used|performed|done|made|taken|given|carried|packed|wrapped|assembled|re-?assembled|dismantled|stored|kept|placed|recorded|documented|sharpened|re-?ground|scrapped|withdrawn|rejected|disposed|marked|label\p{L}*|aligned|adjusted|tightened|put|set|reported|informed|noted|paid|ensured|connected)\b|(?<!\p{L})être\s(?:\p{L}+ment\s)?\p{L}+(?:é|i|u)e?s?(?!\p{L})|\b(?:user|users|staff|personnel|department|hospital|operator|you|manufacturer|maker)\b/iu;
+
 export const notOfTheDevice =
   /\b(?:pack|package|packaging|pouch|wrap|barrier|expir|date|soil|debris|blood|clean|wet|moist|sterile|indicator|water|detergent|solution|verpackung|verschmutz|emballage|souill)/i;
 
@@ -66,7 +96,7 @@ export const tests: Named = [
   ],
   [
     'leak_test',
-    /\b(?:perform|carry out|do|conduct)\b.{0,20}\bleak(?:age)?[\s-]test\b|\btest(?:ed)?\b.{0,40}\bfor (?:leaks|leakage|tightness)\b|dichtheitsprüfung|dichtheit prüfen|test d.étanchéité|vérifier l.étanchéité/,
+    /\b(?:perform|carry out|do|conduct|for|during)\b.{0,20}\bleak(?:age)?[\s-]test\b|^leak(?:age)?[\s-]test\s?[:(]|\btest(?:ed)?\b.{0,40}\bfor (?:leaks|leakage|tightness)\b|dichtheitsprüfung|dichtheit prüfen|test d.étanchéité|vérifier l.étanchéité/,
   ],
   [
     'insulation_test',
@@ -87,7 +117,7 @@ export const eachUse =
 
 /** What is looked for stands in the group. */
 export const searches: readonly RegExp[] = [
-  /\b(?:inspect|check|examine|look)\b[^.;:]*?\bfor\s(?:signs? of\s|visible\s)*([^.;:()]+?)\s*[.;]?$/i,
+  /\b(?:inspect|check|examine|look)\b[^.;:]*?\bfor\s(?:signs? of\s|visible\s)*([^.;:()]+?)(?:,?\sand\s(?:replace|discard|change|renew|repair|clean)\s[^.;:]+)?\s*[.;]?$/i,
   /(?<!\p{L})auf\s([^.;:()]+?)\s(?:zu\s)?(?:prüfen|kontrollieren|untersuchen|überprüfen)[.;]?$/iu,
   /(?:vérifier|inspecter|contrôler)\s[^.;:]*?(?:l.absence de|à la recherche de|recherche de)\s([^.;:()]+?)\s*[.;]?$/iu,
 ];

@@ -8,13 +8,18 @@ export const packagings: Named = [
   ],
   [
     'rigid-container',
-    /(?:rigid|sterili[sz]ation|sterili[sz]ing)\s(?:(?:reusable\s)?(?:sterili[sz]ation|sterili[sz]ing)\s)?container|sterilisier?\p{L}*container|hartcontainer|sterilcontainer|sterilgutcontainer|sterilisationscontainer|conteneurs? (?:rigide|de stérilisation)/u,
+    /(?:rigid|sterili[sz]ation|sterili[sz]ing|set|sterile|filter|instrument|reusable)[\s-](?:(?:reusable\s)?(?:sterili[sz]ation|sterili[sz]ing|filter)[\s-])?container|containers? with (?:an? )?filter|sterilisier?\p{L}*container|hartcontainer|sterilcontainer|sterilgutcontainer|sterilisationscontainer|conteneurs? (?:rigide|de stérilisation)/u,
   ],
   [
     'double-pouch',
     /(?<!\p{L})(?:double|two|2|twin)[\s-](?:[\p{L}-]+[\s-]){0,3}pouch|pouch(?:es)? \(double\)|pouch(?:es)?\s(?:in|inside|within)\s(?:an?|another)\s(?:\p{L}+\s)?pouch|doppelt?e?[rn]?\s?(?:klarsicht|folien|papier|steril)\p{L}*(?:verpackung|beutel)|double sachet|sachet double|double gaine/u,
   ],
-  ['pouch', /pouch|klarsichtverpackung|(?:klarsicht|folien|steril)beutel|sachet/],
+  ['pouch', /pouch|klarsichtverpackung|(?:klarsicht|folien|steril)beutel|sachet|peel[\s-]pack/],
+  // Of one layer, or of a number that is not said.
+  [
+    'wrap',
+    /(?<!\p{L})(?:single |one layer of |sterili[sz]ation |non-?woven )?wrap(?:ping material|s)?(?=[\s.;,)]*$)|(?<!\p{L})sterili[sz]ation wrap|einfach(?:e[rs]?)? \p{L}*vlies/u,
+  ],
 ];
 
 /** How it is when packed, in the words of the page; the group is that. */
