@@ -44,6 +44,20 @@ const moving = [
 ];
 /** What something lies in is a bath, whatever the verb. */
 const inBath = [
+  ...[
+    'leave for',
+    'leave to act',
+    'leave to soak',
+    'leave it for',
+    'soaking time',
+    'contact time',
+    'exposure time',
+    'immersion time',
+    'einwirkzeit',
+    'einwirken lassen',
+    'laisser agir',
+    'temps de contact',
+  ],
   ...['detergent solution', 'cleaning solution', 'enzymatic solution', 'detergent bath', 'lie in', 'in the solution'],
   ...['reiniger legen', 'reiniger einlegen', 'in ph-neutral', 'in a cleaning'],
   ...['in an enzymatic', 'in a neutral', 'in a mild', 'in an alkaline', 'in a detergent', 'in the detergent'],

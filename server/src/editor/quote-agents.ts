@@ -64,3 +64,6 @@ function onlyClass(quote: string): string | undefined {
   if (!cleaners.test(quote.toLowerCase()) || isOpen) return undefined;
   return wordFor(detergentClasses, quote.toLowerCase());
 }
+
+/** The rinse after which no other follows. */
+export const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;

@@ -28,9 +28,10 @@ export function takenApartIn(reading: QuoteReading, src: string, section: Sectio
 
 /** A plain request under the heading of taking apart is one of its steps, in the words of the page. */
 function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { text }: Section): readonly NewField[] {
+  const asked = quote.replace(ofItem, '');
   const isMeant =
-    (aboutApart.test(text) && takesApart.test(quote)) ||
-    ((aboutApart.test(text) || aboutPreparing.test(text)) && partsFrom.test(quote));
+    (aboutApart.test(text) && takesApart.test(asked)) ||
+    ((aboutApart.test(text) || aboutPreparing.test(text)) && partsFrom.test(asked));
   const isPlain = numbers.every(({ units }) => units.length === 0) && negations.length === 0 && quote.length <= longest;
   // What is only opened has a list of its own.
   if (!isMeant || !isPlain || noPart.test(quote) || openedIn(quote) !== undefined) return [];
@@ -40,6 +41,8 @@ function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { 
   return [{ path: 'disassembly.steps[]', value: `{${head}, src: ${src}}`, head }];
 }
 
+/** `S-0715: unscrew the sleeve`. */
+const ofItem = /^[\p{L}\d][\p{L}\d\s-]{1,24}:\s/u;
 const longest = 160;
 
 /** `Leave the locking screw in place`. */

@@ -1,5 +1,5 @@
 import { wiping } from '../quantity/prose/named/acts.ts';
-import { moisteners, moistKept, takenOff } from '../quantity/prose/named/at-use.ts';
+import { keptApart, moisteners, moistKept, takenOff, whenDelayed } from '../quantity/prose/named/at-use.ts';
 import { wordsFor } from '../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
@@ -19,13 +19,21 @@ export function doneAtUse(reading: QuoteReading, src: string, section: Section):
   const moist = keptMoist(text, src);
   // A moist cloth that covers it wipes nothing.
   const isCovered = moist.length > 0 && !/\b(?:wipe|remove)|(?:ab)?wischen|essuyer/.test(text);
-  return [...(isCovered ? [] : wiped), ...moist, ...disconnected(reading, src, section)];
+  return [
+    ...(isCovered ? [] : wiped),
+    ...moist,
+    ...disconnected(reading, src, section),
+    ...keptSeparate(reading, src, section),
+  ];
 }
 
 function keptMoist(quote: string, src: string): readonly NewField[] {
   const agents = wordsFor(moisteners, quote);
   if (!moistKept.some((words) => words.test(quote)) || notMoist.test(quote)) return [];
-  const inside = agents.length === 0 || /\bor\b/.test(quote) ? [] : [`agents: [${agents.join(', ')}]`];
+  const inside = [
+    ...(agents.length === 0 || /\bor\b/.test(quote) ? [] : [`agents: [${agents.join(', ')}]`]),
+    ...(whenDelayed.test(quote) ? ['when: delay-exceeded'] : []),
+  ];
   return [
     {
       path: 'point_of_use.keep_moist',
@@ -46,6 +54,17 @@ function disconnected({ quote, negations }: QuoteReading, src: string, section: 
     ? []
     : [
         ...what.split(/\sand\s(?:the\s)?/i).map((one) => ({ path: 'point_of_use.disconnect[]', value: asValue(one) })),
+        { path: 'point_of_use.src', value: src },
+      ];
+}
+
+function keptSeparate({ quote, negations }: QuoteReading, src: string, section: Section): readonly NewField[] {
+  const isThere = isAtUse(section) || /transport/.test(section.text);
+  const what = isThere && negations.length === 0 ? firstOf(keptApart, quote)?.trim() : undefined;
+  return what === undefined
+    ? []
+    : [
+        { path: 'point_of_use.separate', value: asValue(what) },
         { path: 'point_of_use.src', value: src },
       ];
 }

@@ -109,12 +109,12 @@ export function materialsIn(
   readonly unknown: readonly string[];
 } {
   const [, first, second] = listOfMaterials.exec(quote) ?? [];
-  const isFree = negations.length === 0 && stages.length === 0 && !noDevice.test(quote);
+  const isFree = negations.every(({ kind }) => kind === 'exception') && stages.length === 0 && !noDevice.test(quote);
   const alone = isFree && section.stages.length === 0 && !quote.includes('|') ? partsIn(quote) : undefined;
-  const isMade = isFree && madeOf.test(quote) && (numbers.length === 0 || /\bmade (?:of|from)\b/i.test(quote));
+  const isMade = isFree && madeOf.test(quote) && numbers.every(({ units }) => units.length === 0);
   const made = alone ?? (isMade ? quote.slice(quote.search(madeOf)).replace(madeOf, '') : undefined);
   const list = first ?? second ?? made;
-  if (list === undefined || negations.length > 0) return { fields: [], unknown: [] };
+  if (list === undefined || negations.some(({ kind }) => kind !== 'exception')) return { fields: [], unknown: [] };
   const items = listed(list);
   const known = items.map((item) => ({ item, words: wordFor(materials, item.toLowerCase()) }));
   const words = [...new Set(known.flatMap((one) => (one.words === undefined ? [] : [one.words])))];

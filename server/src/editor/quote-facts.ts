@@ -148,7 +148,7 @@ const atUseSteps = 'point_of_use.steps[]';
 
 /** Steps by hand under the heading of the point of use are steps there. */
 function ofSteps(field: string | undefined, section: Section): string | undefined {
-  return field === 'manual.steps[]' && isAtUse(section) ? atUseSteps : field;
+  return (field === 'manual.steps[]' || field === 'rinse') && isAtUse(section) ? atUseSteps : field;
 }
 
 function saidOf(mention: StageMention, reading: QuoteReading, section: Section): Said | undefined {

@@ -122,7 +122,7 @@ const device: readonly Group[] = [
       {
         field: 'flush_now',
         dimension: 'volume',
-        near: ['flush', 'draw', 'spül', 'rinc', 'suction', 'aspirat', 'absaug'],
+        near: ['flush', 'draw', 'suck', 'spül', 'rinc', 'suction', 'aspirat', 'absaug'],
       },
     ],
   },

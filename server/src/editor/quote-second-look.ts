@@ -1,3 +1,4 @@
+import { whenDelayed } from '../quantity/prose/named/at-use.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { partNamed } from './quote-device.ts';
 import type { Matched, Placed } from './quote-match.ts';
@@ -43,7 +44,7 @@ function isHalf({ placed, left }: Matched): boolean {
 
 /** `Remove gross soil within 15 minutes` is no delay before cleaning begins. */
 function withoutOtherActs(matched: Matched, { quote }: QuoteReading): Matched {
-  const isAct = /^(?:remove|wipe|rinse|flush|cover|spray|apply|immerse)\b/i.test(quote);
+  const isAct = /^(?:remove|wipe|rinse|flush|cover|spray|apply|immerse)\b/i.test(quote) || whenDelayed.test(quote);
   return without(
     matched,
     ({ group, home }) => isAct && group.path === 'point_of_use' && home.field === 'max_delay',

@@ -23,6 +23,11 @@ const described: Readonly<
   },
   lubrication: { before: /(?:free (?:of|from)|without)\s$/u, after: /^[\s-]free\b/ },
   immersion: { after: /^\s(?:disinfectant|heater|bath\sdisinfect|method|depth)/ },
+  brush: {
+    before:
+      /(?:check|inspect|clean|replace|discard|disinfect|sterili[sz]e|rinse|renew|change)\s(?:(?:the|all|each|used|cleaning)\s){0,2}$/u,
+    after: /^(?!)/,
+  },
   rinse: { after: /^(?!)/, own: /düse|anschluss|adapter|konnektor|lanze/ },
   inspection: {
     before: /(?:pass(?:es|ed)?|fails?|until|besteht|bestehen)\s(?:(?:the|its|die|der)\s)?(?:visual\s)?$/u,
@@ -56,4 +61,4 @@ export function readStep(quote: string, language: Language | undefined): QuoteRe
 }
 
 /** Before a word or a further number: a value has its unit right behind it. */
-const stepNumber = /^\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+(?=\p{Lu}\p{Ll}|\d)/u;
+const stepNumber = /^\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+(?=\p{Lu}[\p{Ll}-]|\d)/u;

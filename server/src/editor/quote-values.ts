@@ -11,7 +11,7 @@ import { asValue } from './bare.ts';
 import type { Group, Home } from './home.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { brushWords, classOf, gradeIn } from './quote-agents.ts';
+import { brushWords, classOf, gradeIn, lastRinse } from './quote-agents.ts';
 import { phaseBefore } from './quote-clauses.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
@@ -195,8 +195,6 @@ function headOf(
   const modality = `modality: ${only?.[0] ?? marked.hole('modality')}`;
   return { id, head: path.startsWith('validated') ? modality : `id: ${asValue(id)}, ${modality}` };
 }
-
-const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;
 
 export function freeId(id: string, taken: ReadonlySet<string>): string {
   for (let count = 1; count < 1_000; count++) {

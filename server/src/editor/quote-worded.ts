@@ -12,7 +12,7 @@ import { firstOf, inMachine } from './quote-in-machine.ts';
 import { normOf, rejectedIf, searched, testsAsked } from './quote-inspection.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
-import { brushMeant } from './quote-steps.ts';
+import { brushMeant, detergentMeant } from './quote-steps.ts';
 import { stored } from './quote-storage.ts';
 import { isAlwaysByHand } from './quote-ways.ts';
 
@@ -42,6 +42,7 @@ export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, take
     ...lumenIn(reading, src, taken),
     ...partReplaced(reading, src, taken),
     ...brushMeant(reading, src, section),
+    ...detergentMeant(reading, src, section),
     ...driedUntil(reading, src, section),
     ...made.fields,
     ...alwaysByHand(reading, src),

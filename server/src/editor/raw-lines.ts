@@ -180,8 +180,16 @@ function addToParagraph(passages: Passage[], text: string): void {
   if (last?.is === 'paragraph') passages[at] = { is: 'paragraph', text: `${last.text}\n${text}` };
 }
 
+/** `12.1 Lay the tubes flat`: a step with the number of its section before it. */
+const stepOfSection = /^\s*\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+\p{Lu}\p{Ll}/u;
+
 function beginsAnew(before: string, text: string): boolean {
-  return bullet.test(text) || (labelled.test(text) && !isUnfinished(before)) || isNextRow(before, text);
+  return (
+    bullet.test(text) ||
+    (stepOfSection.test(text) && !isUnfinished(before)) ||
+    (labelled.test(text) && !isUnfinished(before)) ||
+    isNextRow(before, text)
+  );
 }
 
 /** A step that has the number behind that of the paragraph above, without a dot: `2 Pull it off`. */

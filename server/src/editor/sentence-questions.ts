@@ -11,7 +11,7 @@ import type { Hole, Piece } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
 import { plainName, raised } from './plain-words.ts';
 import { matchNumbers } from './quote-match.ts';
-import { sectionOf, wayOf, ways } from './quote-section.ts';
+import { isAtUse, sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
 import { quoteToFields } from './quote-to-fields.ts';
 import type { WaysJoined } from './quote-ways.ts';
@@ -54,6 +54,7 @@ function isWayOpen({ kind }: FileRecord, { section, quote }: Sentence, reading: 
   const above = sectionOf(section, reading.language);
   const named = [...above.stages, ...reading.stages.map(({ stage }) => stage)];
   if (wayOf(above) !== undefined || named.some((stage) => ways.some((way) => way === stage))) return false;
+  if (isAtUse(above)) return false;
   const isRinsed = reading.stages.some(({ stage }) => stage === 'rinse') && !above.stages.includes('rinse');
   const isPlaced = matchNumbers(reading, kind, above).placed.length > 0;
   const isCleaned = /\b(?:clean(?!ly)|wash|detergent|reinig|wasch|nettoy|lav)/i.test(quote);

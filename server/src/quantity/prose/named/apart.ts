@@ -2,7 +2,7 @@
 
 /** A plain request that begins so is a step, under the heading of taking apart. */
 export const takesApart =
-  /^(?:then\s|next,?\s|always\s|carefully\s)?(?:press|push|pull|remove|unscrew|detach|withdraw|take|slide|release|loosen|lift|turn|twist|rotate|unlock|disconnect|separate|unclip|disengage|open|retract|draw|dévisser|retirer|démonter|enlever|détacher|tirer|ouvrir|déclipser|séparer|appuyer|desserrer|tourner)\s(?!(?:care|note|place)(?!\p{L}))|(?:abschrauben|abziehen|herausziehen|abnehmen|lösen|öffnen|trennen|herausdrehen|aushängen|entnehmen|herausnehmen|entriegeln)\.?$/iu;
+  /^[^.;:]{3,60}\s(?:is|are|must be|should be|has to be|have to be)\s(?:removed|unscrewed|detached|pulled (?:off|out)|withdrawn|loosened|disconnected|taken (?:off|out|apart)|separated)(?!\p{L})|^(?:fully\s|completely\s)?(?:disassemble|dismantle|take\s.{3,40}\sapart)(?!\p{L})|^(?:then\s|next,?\s|always\s|carefully\s)?(?:press|push|pull|remove|unscrew|detach|withdraw|take|slide|release|loosen|lift|turn|twist|rotate|unlock|disconnect|separate|unclip|disengage|open|retract|draw|dévisser|retirer|démonter|enlever|détacher|tirer|ouvrir|déclipser|séparer|appuyer|desserrer|tourner)\s(?!(?:care|note|place)(?!\p{L}))|(?:abschrauben|abziehen|herausziehen|abnehmen|lösen|öffnen|trennen|herausdrehen|aushängen|entnehmen|herausnehmen|entriegeln)\.?$/iu;
 
 /** One thing off another, whatever the heading speaks of. */
 export const partsFrom =
@@ -19,7 +19,8 @@ export const noPart =
 export const leftTogether: readonly RegExp[] = [
   /^(?:leave|keep)\s(?:the\s)?(.{3,60}?)\s(?:in (?:place|position)|assembled|fitted|attached|screwed in)\.?$/i,
   /^(?:do not|never)\s(?:dismantle|disassemble|take apart|unscrew|detach)\s(?:the\s)?(.{3,60}?)\.?$/i,
-  /^(?:the\s)?(.{3,60}?)\s(?:cannot|must not|may not|should not)\sbe\s(?:dismantled|disassembled|taken apart|removed|unscrewed)\.?$/i,
+  /^(?:do not|never)\stake\s(?:the\s)?(.{3,60}?)\sapart\.?$/i,
+  /^(?:the\s)?(?!(?:instrument|device|product|forceps|unit|item)s?\s(?:can|must|may|should))(.{3,60}?)\s(?:cannot|must not|may not|should not)\sbe\s(?:dismantled|disassembled|taken apart|removed|unscrewed)\.?$/i,
   /^(?:den\s|die\s|das\s)?(.{3,60}?)\s(?:nicht (?:zerlegen|demontieren|abschrauben|lösen)|montiert lassen)\.?$/i,
   /^ne (?:pas|jamais) (?:démonter|dévisser)\s(?:le\s|la\s|les\s|l.)?(.{3,60}?)\.?$/i,
 ];

@@ -27,3 +27,14 @@ export const takenOff: readonly RegExp[] = [
   /^remove\s(?:the\s|all\s|every\s)?((?:[\p{L}-]+\s){0,1}(?:cables?|cords?|batter(?:y|ies)|hoses?|tubing|tubes?|light guides?|handpieces?|adapters?|needles?|blades?|obturator|stylet|caps?))(?=\s(?:by|from|and|immediately|before|at|with|without)(?!\p{L})|[.,;]|$)/iu,
   /^(?:the\s|all\s)?((?:[\p{L}-]+\s)?[\p{L}-]+)\s(?:must be|is|are|should be)\s(?:disconnected|unplugged)/iu,
 ];
+
+/** The sentence is about what was not cleaned in time. */
+export const whenDelayed =
+  /\b(?:cannot|can not|could not|not)\s(?:be\s)?(?:immediately\s|possible\s)?(?:cleaned|processed|reprocessed|begin|start|clean|take place)|^(?:if|where|when|in case)\b.{0,80}\b(?:delay|not possible|longer|more than|exceed)|nicht (?:sofort |innerhalb .{1,20})?(?:gereinigt|aufbereitet) werden|^(?:wenn|falls|sofern)\b.{0,80}(?:verzögert|nicht möglich|überschritten|länger)|^si\b.{0,80}(?:impossible|retard|dépass|différé|pas possible)/iu;
+
+/** What is kept apart from what; the group is that. */
+export const keptApart: readonly RegExp[] = [
+  /^(?:separate|keep)\s(?:the\s)?([^.;:]{3,60}\s(?:apart\s|separate\s|away\s)?from\s[^.;:]{3,60}?)[.!]?$/iu,
+  /^((?:[\p{L}-]+\s){1,5})(?:is|are|must be|should be)\s(?:kept\s|placed\s|transported\s|carried\s|stored\s)?(?:separate(?:ly)?|apart)[.!]?$/iu,
+  /^((?:[\p{L}-]+\s){1,5}(?:is|are|must be|should be)\s(?:kept\s|placed\s|transported\s|carried\s|stored\s)?(?:separate(?:ly)?|apart|separated)\sfrom\s[^.;:]{3,60}?)[.!]?$/iu,
+];

@@ -21,3 +21,7 @@ export const cleaners =
 /** Whoever made the detergent says how much of it: `as its label says`. */
 export const leftToTheLabel =
   /(?:per|see|follow\p{L}*|according to|as (?:directed|specified|stated|described) (?:by|on|in)|in accordance with|made up as|prepared as) (?:the |its |their )?(?:detergent |cleaner |product )?(?:manufacturer|maker|label|supplier)|(?:nach|gemäß|laut) (?:den )?(?:angaben|herstellerangaben|anweisung\p{L}*|dosier\p{L}*)|selon (?:les )?(?:indications|instructions|recommandations)|see label/u;
+
+/** The sentence says which detergent, and asks for no step. */
+export const detergentNamed =
+  /^(?:(?:use|only use|use only|choose|select)\s(?:an?\s|only\s)?[^.;:]{0,60}(?:detergent|cleaner|cleaning agent)s?\b|(?:detergent|cleaner|cleaning agent|chemistry|reiniger|reinigungsmittel|détergent)s?\s?:|(?:an?\s|only\s)?[^.;:]{3,60}(?:detergent|cleaner|cleaning agent)s?\s(?:is|are|must be|should be|has to be|may be|can be)\s(?:to be\s)?(?:used|recommended|suitable|required))/iu;

@@ -3,7 +3,7 @@
 /** What a channel is joined to. */
 const joined = `(?:nozzle|connector|connection|adapt[eo]r|port|luer|spigot|manifold|lance|düse|anschluss|adapter|konnektor|buse|connecteur|embout|adaptateur|raccord)`;
 export const connectors: readonly RegExp[] = [
-  /\b(?:connect|attach)\b\s[^.;:,]{0,60}?\bto\s(?:the\s|an?\s)?([^.;:,]{3,80}?)(?:\s(?:of|in|on)\s(?:the|an?|your)\s[^.;:,]*)?[.;,]?$/i,
+  /\b(?:connect|attach)(?:ed)?\b\s(?:[^.;:,]{0,60}?\b)?to\s(?:the\s|an?\s)?([^.;:,]{3,80}?)(?:\s(?:of|in|on)\s(?:the|an?|your)\s[^.;:,]*)?[.;,]?$/i,
   new RegExp(
     String.raw`\b(?:fit|put|place|push|mount|slide|set)\b\s[^.;:,]{0,60}?\b(?:on|onto|over|to)\s(?:the\s|an?\s)?([^.;:,]{0,40}?${joined}s?)\b[^.;:]{0,40}[.;]?$`,
     'i',
@@ -17,7 +17,7 @@ export const connectors: readonly RegExp[] = [
 ];
 
 export const racks: readonly RegExp[] = [
-  /\b(?:place|load|put)\b\s[^.;:,]{0,60}?\b(?:in|on|into|onto)\s(?:the\s|an?\s)?([^.;:,]{0,40}?(?:rack|basket|insert|trolley|tray))\b[^.;:]{0,20}[.;]?$/i,
+  /\b(?:placed?|load(?:ed)?|put|lay|laid)\b\s(?:[^.;:,]{0,60}?\b)?(?:in|on|into|onto)\s(?:the\s|an?\s)?([^.;:,]{0,40}?(?:rack|basket|insert|trolley|tray))\b[^.;:]{0,20}[.;]?$/i,
   /\buse\s(?:only\s)?(?:the\s|an?\s)?([^.;:,]{0,40}?(?:rack|basket|trolley|carrier)\b[^.;:,]{0,20}?)[.;]?$/i,
   /(?<!\p{L})(?:in|auf)\s(?:den\s|die\s|das\s|dem\s|einen\s|einem\s|einer\s)?([^.;:,]{0,30}?\p{L}*(?:korb|einsatz|einschub|beladungsträger|wagen))\s(?:[^.;:,]{0,20}?\s)?(?:legen|einlegen|stellen|platzieren)[.;]?$/iu,
   /(?:placer|déposer|disposer|mettre)\s[^.;:,]{0,60}?\sdans\s(?:un\s|le\s|une\s)?(panier[^.;:,]{0,30})[.;]?$/iu,
@@ -34,7 +34,7 @@ export const positions: readonly RegExp[] = [
 
 /** Where a further request begins. */
 export const nextAct =
-  /(?:,\s|;\s|,?\sand\s(?:then\s)?|,?\set\s|,?\sund\s)(?=(?:leave|keep|open|place|put|load|connect|attach|fit|lay|secure|make sure|ensure|laisser|garder|placer|raccorder)(?!\p{L}))/iu;
+  /;\s|(?:,\s|,?\sand\s(?:then\s)?|,?\set\s|,?\sund\s)(?=(?:leave|keep|open|place|put|load|connect|attach|fit|lay|secure|make sure|ensure|laisser|garder|placer|raccorder)(?!\p{L}))/iu;
 
 /** `must comply with EN ISO 15883`. */
 export const standard =

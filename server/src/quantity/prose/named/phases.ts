@@ -6,7 +6,7 @@ export type PhaseName = 'prewash' | 'enzyme_wash' | 'final_rinse' | 'neutralise'
 export const phases: readonly (readonly [PhaseName, RegExp])[] = [
   [
     'prewash',
-    /pre-?wash|pre-?rins|pre-?clean|vorspül|vorwasch|vorreinig|prélav|pré-lav|prérinç|pré-rinç|prénettoy|pré-nettoy/g,
+    /(?<=(?:cold|first|initial) (?:water )?)(?<!(?:wash|clean)[^.]{0,120})rins|pre-?wash|pre-?rins|pre-?clean|vorspül|vorwasch|vorreinig|prélav|pré-lav|prérinç|pré-rinç|prénettoy|pré-nettoy/g,
   ],
   ['enzyme_wash', /enzym\p{L}* (?:wash|clean)|enzymatische (?:wäsche|reinigung(?!s))|lavage enzym/gu],
   [

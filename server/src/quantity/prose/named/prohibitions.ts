@@ -6,9 +6,10 @@ const lain = String.raw`(?:this|the|these|your)\s(?:[\p{L}-]+\s){1,3}`;
 
 export const keptAway: readonly RegExp[] = [
   new RegExp(
-    String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse|put|lay)\s(?:${lain}|it\s)?(?:in|into|with))\s)(.+)$`,
+    String.raw`^(?:warning:\s|caution:\s)?(?:never|do not|don.t|avoid|must not)\s(?:ever\s)?(?:(?:use|using|the use of|apply|contact with|clean(?:ing)?\s(?:${device}\s|it\s)?with|treat\s(?:${device}|it)\swith|exposure to|expose\s(?:${device}|it)\sto|(?:immerse|soak|place|leave|rinse|put|lay|transport|store|keep|wipe|flush|spray)\s(?:${lain}|it\s)?(?:in|into|with))\s)(.+)$`,
     'u',
   ),
+  /^(?:the\s|all\s)?(?:instruments?|devices?|products?|it|they|parts?|items?|handpieces?|forceps)\s(?:must|may|should|shall)\s(?:not|never)\sbe\s(?:left|placed|put|soaked|immersed|stored|transported|kept|treated|cleaned|wiped|rinsed|sprayed)\s(?:in|into|with)\s(.+)$/u,
   /^(.+?)\s(?:must not|may not|shall not|should not|must never|are not to|is not to|cannot)\sbe\sused$/,
   /^(?:contact with|exposure to|(?:the )?use of)\s(.+?)\s(?:must|should|is to|are to|has to)\sbe\savoided$/,
   /^(.+?)\s(?:is|are)\s(?:strictly\s)?(?:forbidden|prohibited|not permitted|not allowed|unsuitable|not suitable)$/,

@@ -16,13 +16,13 @@ const waters: readonly (readonly [string | undefined, RegExp])[] = [
     /critical water|(?:de-?ioni[sz]ed|deminerali[sz]ed|desalinated|reverse[ -]osmosis)(?: water)?|(?<!\p{L})(?:di|ro)(?:\/(?:di|ro))? water|ve-wasser|(?:vollentsalzt|entmineralisiert|entionisiert)\p{L}*(?: wasser)?|(?:eau )?(?:déminéralisée|désionisée|osmosée)/gu,
   ],
   ['sterile', /sterile water|sterili[sz]ed water|steril\p{L}* wasser|eau stérile/gu],
-  ['purified', /(?:purified|pure) water|gereinigt\p{L}* wasser|eau purifiée/gu],
-  ['softened', /soft(?:ened)? water|enthärtet\p{L}* wasser|eau adoucie/gu],
+  ['purified', /(?:purified|pure)(?: water|(?= or [\p{L}\s-]{2,20}water))|gereinigt\p{L}* wasser|eau purifiée/gu],
+  ['softened', /soft(?:ened)?(?: water|(?= or [\p{L}\s-]{2,20}water))|enthärtet\p{L}* wasser|eau adoucie/gu],
   [
     'utility',
-    /utility water|(?:tap|mains|drinking|potable|town) water|(?:leitungs|trink|stadt)wasser|eau (?:froide |chaude |tiède |courante )?(?:du robinet|potable|du réseau)|(?:\| ?| {3})(?:cold,? |hot,? |warm,? )?(?:drinking|tap|potable|mains)(?= ?\|| {3}| ?$)/gu,
+    /utility water|(?:tap|mains|drinking|potable|town)(?: water|(?= or [\p{L}\s-]{2,20}water))|(?:leitungs|trink|stadt)wasser|eau (?:froide |chaude |tiède |courante )?(?:du robinet|potable|du réseau)|(?:\| ?| {3})(?:cold,? |hot,? |warm,? )?(?:drinking|tap|potable|mains)(?= ?\|| {3}| ?$)/gu,
   ],
-  [undefined, /distilled water|destillierte\p{L}* wasser|eau distillée/gu],
+  [undefined, /distilled(?: water|(?= or [\p{L}\s-]{2,20}water))|destillierte\p{L}* wasser|eau distillée/gu],
 ];
 
 /** Each water that a text in small letters names, in their order. */
