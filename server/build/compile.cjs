@@ -8,7 +8,8 @@ const { Script } = require('node:vm');
 const [program, how, ...words] = process.argv.slice(2);
 // As in launcher.cjs: what is made under other settings would be refused there.
 if (how === 'all' && /^v2[0-4]\./.test(process.version))
-  require('node:v8').setFlagsFromString('--interrupt-budget=1000000');
+  for (const flag of ['--interrupt-budget=1000000', '--heap-growing-percent=100'])
+    require('node:v8').setFlagsFromString(flag);
 
 const text = readFileSync(program, 'latin1');
 const script = new Script(text, { filename: program });
