@@ -19,8 +19,8 @@ export interface Packed {
  */
 export function packagingsIn(reading: QuoteReading, src: string, section: Section): Packed {
   const none = { fields: [], left: [] };
-  const { quote, negations } = reading;
-  if (isOfCycle(reading) || quote.length > 200 || negations.some(({ kind }) => kind !== 'without')) return none;
+  const quote = withoutForbidden(reading);
+  if (isOfCycle(reading) || reading.quote.length > 200 || quote === '') return none;
   const parts = quote.toLowerCase().split(between);
   const named = parts.flatMap((part) => {
     const name = wordFor(packagings, part);
@@ -51,6 +51,17 @@ export function packagingsIn(reading: QuoteReading, src: string, section: Sectio
 /** What is done to the package says nothing of which one it is. */
 const handled =
   /^(?:seal|label|mark|close|open|check|inspect|verify|date|peel|remove|store|keep|(?:place|put|attach|include)\s.{0,30}indicator)(?!\p{L})/iu;
+
+/** `One per pouch; the seam must not be under tension`: the clauses that forbid nothing. */
+function withoutForbidden({ quote, negations }: QuoteReading): string {
+  let at = 0;
+  const kept = quote.split(/;\s/).filter((clause) => {
+    const [start, end] = [quote.indexOf(clause, at), quote.indexOf(clause, at) + clause.length];
+    at = end;
+    return !negations.some(({ kind, span }) => kind !== 'without' && span.start >= start && span.start < end);
+  });
+  return kept.join('; ');
+}
 
 /** A packaging that stands beside the numbers of a cycle is that of the cycle. */
 function isOfCycle({ numbers, stages }: QuoteReading): boolean {

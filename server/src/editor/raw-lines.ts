@@ -228,6 +228,7 @@ const columns = /\S(?:\s{3,}\S|\s*\|(?:\s|$))/;
  */
 function isNextRow(before: string, text: string): boolean {
   if (columnsIn(before) !== undefined) return true;
+  if (cycle.test(before) && hadRoom(before, text)) return true;
   if (row.test(before) && (hadRoom(before, text) || (ownValue.test(before) && beginsSentence(before, text))))
     return true;
   if (cycle.test(text) && cycle.test(before)) return true;

@@ -77,6 +77,7 @@ export const aboutInspecting =
 
 /** `Tips need to be straight`: how something must be or do when it is looked at. */
 export const norms: readonly RegExp[] = [
+  /^(?:is|are|does|do|has|have|can|ist|sind|hat|haben|lässt|lassen|schließt|schließen|est-ce|le|la|les)\s.{5,130}\?$/iu,
   /^(?:\p{L}[\p{L}\s,/()-]{1,80}?)\s(?:must|should|shall|needs? to|has to|have to|may|can|is to|are to|does|do)\s(?:not\s|never\s|always\s)?(?:be\s)?\p{L}/iu,
   /^(?:\p{L}[\p{L}\s,/()-]{1,80}?)\s(?:muss|müssen|soll|sollen|darf|dürfen)\s.{3,100}(?<!werden)\.?$/iu,
   /^(?:\p{L}[\p{L}\s,/()’'-]{1,80}?)\s(?:doit|doivent|ne doit pas|ne doivent pas)\s\p{L}/iu,

@@ -1,7 +1,7 @@
 /** How something cools after the cycle, in English, German and French; the group is that. */
 
 export const coolsDown =
-  /(?<!\p{L})(?:cool(?:s|ed|ing)?(?!\p{L}|,?\s(?:and\s)?(?:dry|place|water|running|clean))|abkühl\p{L}*|abgekühlt|refroidi\p{L}*)/iu;
+  /(?<!\p{L})(?:cool(?:s|ed|ing)?(?!\p{L}|,?\s(?:and\s)?(?:dry|place|water|running|clean))|reach(?:es|ed)? (?:room|ambient) temperature|abkühl\p{L}*|abgekühlt|refroidi\p{L}*)/iu;
 
 /** On what it stands. */
 export const coolingSurfaces: readonly RegExp[] = [
@@ -14,6 +14,7 @@ export const coolingSurfaces: readonly RegExp[] = [
 export const coolingMethods: readonly RegExp[] = [
   /\bcool(?:s|ed|ing)?\b(?:\sdown)?\s(?:\p{L}+\s)?((?:slowly|naturally|gradually|to (?:room|ambient) temperature|at (?:room|ambient) temperature|in (?:ambient |still |room |free )?air)(?:\s(?:in (?:ambient |still |room |free )?air|to (?:room|ambient) temperature|at (?:room|ambient) temperature))?)/iu,
   /\b(slowly|naturally|gradually)\scool\b/iu,
+  /\b((?:reach|return to|come to) (?:room|ambient) temperature)/iu,
   /(?<!\p{L})((?:langsam|auf raumtemperatur|bei raumtemperatur|an der luft)(?:\s(?:auf raumtemperatur|bei raumtemperatur|an der luft))?)\s(?:\p{L}+\s)?abkühlen/iu,
   /refroidir\s((?:lentement|naturellement|à l.air(?: libre)?|à température ambiante|jusqu.à température ambiante)(?:\s(?:à température ambiante|jusqu.à température ambiante))?)/iu,
 ];
