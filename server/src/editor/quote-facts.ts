@@ -1,5 +1,6 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
 import { ofPart, sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
+import { aboutStoring } from '../quantity/prose/named/storing.ts';
 import { untried } from '../quantity/prose/named/untried.ts';
 import { onlyUnder } from '../quantity/prose/named/uses.ts';
 import type { QuoteReading, StageMention } from '../quantity/prose/prose.ts';
@@ -159,8 +160,9 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   // What may not be soaked may not lie in a liquid.
   const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
-  // Drying after a cycle is no drying after the last rinse.
-  const isOfCycle = field === 'drying' && /sterili|stérili|autoclav/.test(section.text);
+  // Drying after a cycle is no drying after the last rinse, and what is stored dry is not dried then.
+  const isOther = /sterili|stérili|autoclav/.test(section.text) || aboutStoring.test(section.text);
+  const isOfCycle = field === 'drying' && isOther;
   // What is asked for under a condition only is asked for by nobody else.
   const isOnlyThen = !forbidden && !whenNeeded.test(reading.quote) && onlyUnder.test(reading.quote);
   if (field === undefined || isOfCycle || isOnlyThen) return undefined;

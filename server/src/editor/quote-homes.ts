@@ -27,7 +27,6 @@ const tooHot = [
   'stay below',
   'kept below',
   'rise above',
-  'maximum temperature',
   'maximum sterilization temperature',
   'temperatures over',
   'temperaturen über',

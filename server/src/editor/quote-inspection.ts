@@ -4,6 +4,7 @@ import {
   doneByHand,
   eachUse,
   norms,
+  normsInShort,
   notOfTheDevice,
   rejections,
   searches,
@@ -75,7 +76,8 @@ export function normOf({ quote, numbers, stages }: QuoteReading, src: string, se
     words.length > longest
   )
     return [];
-  if (!norms.some((norm) => norm.test(words)) || doneByHand.test(words) || /[.!?;]\s/.test(words)) return [];
+  const isNorm = normsInShort.test(words) || (norms.some((norm) => norm.test(words)) && !/;\s/.test(words));
+  if (!isNorm || doneByHand.test(words) || /[.!?]\s/.test(words)) return [];
   return [
     { path: 'inspection.criteria[]', value: asValue(words) },
     { path: 'inspection.src', value: src },

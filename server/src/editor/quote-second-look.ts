@@ -12,7 +12,15 @@ export const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'containe
 export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched {
   const cycles = byPackaging(wholeCycles(matched, reading), reading);
   const known = withoutParts(withoutOtherActs(withoutProtected(cycles, reading), reading), reading);
-  return withoutOneOfTwo(known, reading);
+  return withoutOneOfTwo(oneCooling(known, reading), reading);
+}
+
+/** `Cool for 10 minutes with the door ajar, then for 45 minutes outside`: none of the two is how long it cools. */
+function oneCooling(matched: Matched, reading: QuoteReading): Matched {
+  const times = reading.numbers.filter((one, at) => isOwnValue(one, at, reading) && secondsOf(one) !== undefined);
+  const isOneOfMore = ({ group, home, mentions }: Placed): boolean =>
+    group.path === 'cooling' && home.field === 'time' && mentions.length < times.length;
+  return without(matched, isOneOfMore, reading.quote);
 }
 
 /** `Protect from temperatures above 30 °C`: the value is not what is asked for but what is kept away. */

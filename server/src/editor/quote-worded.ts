@@ -1,6 +1,8 @@
 import { arriving, beforeFirstUse, containers, excessRemoved, madeReady } from '../quantity/prose/named/acts.ts';
+import { usedUntil } from '../quantity/prose/named/care.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Kind } from '../schema/kinds.ts';
+import { quoteScalar } from '../syntax/quote.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { openedIn, takenApartIn } from './quote-apart.ts';
@@ -63,6 +65,8 @@ export interface Citing {
 /** `It must be reprocessed before the first use`, `wipe off surplus oil`. */
 function saidOutright({ quote, negations }: QuoteReading, src: string): readonly NewField[] {
   if (negations.length > 0) return [];
+  if (usedUntil.test(quote) && !/\d/.test(quote) && quote.length <= 200)
+    return [{ path: 'limits.until', value: quoteScalar(quote) }];
   const isFirst = beforeFirstUse.test(quote) && madeReady.test(quote.replace(beforeFirstUse, ''));
   return [
     ...(isFirst ? [{ path: 'receipt.initial_cleaning', value: `{use: required, src: ${src}}` }] : []),

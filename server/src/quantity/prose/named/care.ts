@@ -71,6 +71,10 @@ export function actionOn(text: string): 'repair' | 'discard' | undefined {
   return asRepair.test(text) ? 'repair' : asDiscarded.test(text) ? 'discard' : undefined;
 }
 
+/** `Used as long as it passes inspection`, `the end of life is determined by wear`: what ends its use, and no number. */
+export const usedUntil =
+  /(?<!\p{L})(?:end of (?:(?:its|their|the)\s)?(?:(?:service|useful|product)\s)?life|service life|useful life|life(?:time|span)|(?:re-?)?used|remain in (?:use|service)|lebensdauer|durée de vie|fin de vie)(?!\p{L})[^.;]{0,80}(?<!\p{L})(?:determined|depends?|governed|limited|until|as long as|so long as|provided|reached when|ends? (?:when|with)|bestimmt|hängt|begrenzt|solange|bis|déterminée?|dépend|limitée?|tant que|jusqu)(?!\p{L})[^.;]{0,80}(?:wear|worn|damage|inspect|function|test|condition|defect|verschlei|beschädig|prüf|usure|dommage|inspection|contrôle)/iu;
+
 /** Of the package, of a date, of soil: other things than the state of the device. */
 export const aboutInspecting =
   /inspect|(?<!\p{L})(?:checks?|checking|examination|function|testing|tests|prüfung|kontrolle|sichtprüfung|funktionsprüfung|contrôles?|vérification)(?!\p{L})/u;
@@ -83,9 +87,13 @@ export const norms: readonly RegExp[] = [
   /^(?:\p{L}[\p{L}\s,/()’'-]{1,80}?)\s(?:doit|doivent|ne doit pas|ne doivent pas)\s\p{L}/iu,
 ];
 
+/** Items of a list by themselves: `Basket without broken wires`, `collar engages audibly`. What begins with a request is none. */
+export const normsInShort =
+  /^(?!(?:check|inspect|examine|look|test|verify|ensure|make|discard|replace|remove|repair|return|send|use|do|never|always|clean|wipe|dry|oil|lubricate|apply|open|close|hold|move|place|put|let|allow|if|when|before|after|under|with|without|only|prüfen|kontrollieren|wenn|falls|vor|nach|vérifier|contrôler|si|avant|après)\b)\p{L}[\p{L}\s,/()-]{1,70}?\s(?:without|with no|free (?:of|from)|intact|elastic|undamaged|legible|smooth(?:ly)?|audibl[ey]|even(?:ly)?|flat|straight|sharp|freely|firm(?:ly)?|tight(?:ly)?|complete(?:ly)?|ohne|frei von|unbeschädigt|leserlich|gängig|fest|vollständig|sans|intacte?s?|lisibles?)(?!\p{L})/iu;
+
 /** What a person does with it then is no norm of how it is. */
 export const doneByHand =
-  /\b(?:be|been|being|get)\s(?:\p{L}+ly\s|always\s|then\s|also\s|again\s|thoroughly\s)?(?:inspected|checked|tested|examined|verified|looked|viewed|controlled|replaced|changed|exchanged|renewed|discarded|removed|returned|sent|repaired|serviced|maintained|lubricated|oiled|greased|treated|cleaned|re-?cleaned|reprocessed|processed|washed|rinsed|dried|wiped|sterili[sz]ed|disinfected|used|re-?used|performed|done|made|taken|given|carried|packed|wrapped|assembled|re-?assembled|dismantled|stored|kept|placed|recorded|documented|sharpened|re-?ground|scrapped|withdrawn|rejected|disposed|marked|label\p{L}*|aligned|adjusted|tightened|put|set|reported|informed|noted|paid|ensured|connected)\b|(?<!\p{L})être\s(?:\p{L}+ment\s)?\p{L}+(?:é|i|u)e?s?(?!\p{L})|\b(?:user|users|staff|personnel|department|hospital|operator|you|manufacturer|maker)\b/iu;
+  /\b(?:be|been|being|get|is|are)\s(?:to\sbe\s)?(?:\p{L}+ly\s|always\s|then\s|also\s|again\s|thoroughly\s)?(?:inspected|checked|tested|examined|verified|looked|viewed|controlled|replaced|changed|exchanged|renewed|discarded|removed|returned|sent|repaired|serviced|maintained|lubricated|oiled|greased|treated|cleaned|re-?cleaned|reprocessed|processed|washed|rinsed|dried|wiped|sterili[sz]ed|disinfected|used|re-?used|performed|done|made|taken|given|carried|packed|wrapped|assembled|re-?assembled|dismantled|stored|kept|placed|recorded|documented|sharpened|re-?ground|scrapped|withdrawn|rejected|disposed|marked|label\p{L}*|aligned|adjusted|tightened|put|set|reported|informed|noted|paid|ensured|connected)\b|(?<!\p{L})être\s(?:\p{L}+ment\s)?\p{L}+(?:é|i|u)e?s?(?!\p{L})|\b(?:user|users|staff|personnel|department|hospital|operator|you|manufacturer|maker)\b/iu;
 
 export const notOfTheDevice =
   /\b(?:pack|package|packaging|pouch|wrap|barrier|expir|date|soil|debris|blood|clean|wet|moist|sterile|indicator|water|detergent|solution|verpackung|verschmutz|emballage|souill)/i;
