@@ -1,7 +1,6 @@
 import {
   commands,
   type Disposable,
-  QuickInputButtons,
   type QuickPickItem,
   Range,
   Selection,
@@ -18,8 +17,9 @@ import {
 import type { FurtherFile } from '../../server/src/panel/sentences.ts';
 import { addSaid } from './add-item.ts';
 import { textIn } from './answers.ts';
-import { type ChoiceItem, firstRows, inLines, laterRows, listing, mostInLine } from './choice-rows.ts';
+import { inLines, mostInLine } from './choice-rows.ts';
 import { type Answers, newFileBeside } from './new-file.ts';
+import { SentenceList } from './sentence-list.ts';
 import type { ServerConnection } from './server-connection.ts';
 import {
   isSentencesDone,
@@ -54,12 +54,15 @@ async function allSentences(server: ServerConnection, given: string): Promise<vo
   const mark = window.createTextEditorDecorationType({
     backgroundColor: new ThemeColor('editor.findMatchHighlightBackground'),
   });
+  const list = new SentenceList();
   try {
-    const end = await walked(server, editor, mark);
+    const end = await walked(server, editor, mark, list);
+    list.close();
     editor.setDecorations(mark, []);
     if (end !== undefined) await showEnd(editor, end);
     else stopped(server, given);
   } finally {
+    list.close();
     mark.dispose();
   }
 }
@@ -80,6 +83,7 @@ async function walked(
   server: ServerConnection,
   editor: TextEditor,
   mark: TextEditorDecorationType,
+  list: SentenceList,
 ): Promise<ServerDone | undefined> {
   const uri = server.uriText(editor.document.uri);
   let asked: Asked = { statement: '' };
@@ -90,7 +94,7 @@ async function walked(
     if (isSentencesDone(answer)) return answer;
     if (!isServerSentence(answer)) return undefined;
     if (answer.place !== null) show(editor, mark, rangeOf(answer.place));
-    const choice = await chosen(answer, above.length === 0 ? 'nothing above' : 'a question above');
+    const choice = await list.ask(answer, above.length === 0 ? 'nothing above' : 'a question above');
     if (choice === undefined || (choice !== 'back' && choice.does === 'stop')) return undefined;
     if (choice === 'back') {
       asked = above.pop() ?? asked;
@@ -99,8 +103,14 @@ async function walked(
     if (choice.does === 'ask') above.push(asked);
     else above.length = 0;
     asked = await takenUp(server, editor, answer, choice);
+    if (list.isClosed && !asksItself(choice)) return undefined;
   }
   return undefined;
+}
+
+/** Questions of its own take the place of the list. */
+function asksItself({ adds, types, file }: ServerChoice): boolean {
+  return adds !== undefined || types !== undefined || file !== undefined;
 }
 
 /** What is asked next. */
@@ -160,39 +170,6 @@ function show(editor: TextEditor, mark: TextEditorDecorationType, range: Range):
 
 function rangeOf({ start, end }: SentenceRange): Range {
   return new Range(start.line, start.character, end.line, end.character);
-}
-
-/** What was chosen; undefined: the list was closed, by Escape or because something else opened in its place. */
-function chosen(
-  { title, quote, asks, choices }: ServerSentence,
-  above: 'nothing above' | 'a question above',
-): Promise<ServerChoice | 'back' | undefined> {
-  const hasBack = above === 'a question above';
-  const rows = choices.flatMap((choice, at) => (at === 0 ? firstRows(choice, quote) : laterRows(choice)));
-  const pick = window.createQuickPick<ChoiceItem>();
-  const shown = listing(pick, rows);
-  pick.title = `${title} · Escape stops`;
-  pick.placeholder = asks;
-  pick.ignoreFocusOut = true;
-  if (hasBack) pick.buttons = [QuickInputButtons.Back];
-  return new Promise((resolve) => {
-    pick.onDidTriggerButton(() => {
-      resolve('back');
-      pick.hide();
-    });
-    pick.onDidAccept(() => {
-      const [active] = pick.activeItems;
-      if (active === undefined) return;
-      resolve(active.choice);
-      pick.hide();
-    });
-    pick.onDidHide(() => {
-      resolve(undefined);
-      shown.dispose();
-      pick.dispose();
-    });
-    pick.show();
-  });
 }
 
 interface PieceItem extends QuickPickItem {

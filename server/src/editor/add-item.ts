@@ -9,7 +9,7 @@ import type { ItemList } from './item-lists.ts';
 import type { Asking, AskingAbout, Question } from './item-questions.ts';
 import { askRequirement, askScalar, askScalars, leaveOpen, plain, questionOf } from './item-questions.ts';
 import type { Written, WrittenEntry } from './item-written.ts';
-import { itemEdits } from './item-written.ts';
+import { itemEdits, otherWays } from './item-written.ts';
 import { sentencesOf } from './open-sentences.ts';
 import { caution } from './walk-choice.ts';
 
@@ -31,7 +31,11 @@ export interface ItemMade extends QuestionsDone {
 }
 
 /** `Add a further cycle`. */
-export function titleOf({ shape, field, tree }: ItemList): string {
+export function titleOf({ shape, field, tree, path }: ItemList): string {
+  if (path.join('.') === otherWays) return 'Add another way of cleaning (one of them is enough)';
+  if (path.join('.') === 'cleaning.all_of') return 'Add a further stage of cleaning (all are done)';
+  if (path.slice(-2).join('.') === 'packaging.allowed')
+    return tree === undefined ? 'Name the packagings' : 'Name a further packaging';
   const one = shape.item.form === 'record' ? shape.item.title : '';
   if (one === '') return `Add to “${field.title || plain(field.key)}”`;
   const noun = `${one.charAt(0).toLowerCase()}${one.slice(1)}`;

@@ -35,7 +35,7 @@ export function valuesFor(place: FieldPlace, saying: Saying): readonly FieldValu
     case 'list':
       return shape.item.form === 'record' ? itemsFor(place, shape.item, saying) : textsFor(place, saying);
     case 'flag': {
-      const words = isForbidding(saying) ? ['false', 'true'] : ['true', 'false'];
+      const words = isNo(path, saying) ? ['false', 'true'] : ['true', 'false'];
       return [{ fields: cited(place, marked.choice(words, nameOf(path)), saying), words: yesOrNo }];
     }
     case 'words': {
@@ -56,9 +56,16 @@ function nameOf(path: string): string {
   return path.split('.').at(-1) ?? path;
 }
 
-function isForbidding({ reading }: Saying): boolean {
+/** A prohibition means no; of what is together or apart its own words tell, whatever else the sentence forbids. */
+function isNo(path: string, { reading }: Saying): boolean {
+  if (path.startsWith('disassembly.assembled_for.') && togetherOrApart.test(reading.quote))
+    return apart.test(reading.quote);
   return reading.negations.some(({ kind }) => kind === 'prohibition');
 }
+
+const togetherOrApart = /assembl|dismantl|together|\bapart\b|zusammen|montier|zerleg|mont[ée]/iu;
+const apart =
+  /dis-?assembl|un-?assembl|dismantl|\bapart\b|zerleg|demontier|démont|\b(?:not|never)\b.{0,20}\b(?:re-?)?assembl|\bbefore (?:re-?)?assembl/iu;
 
 /** The value, and the sentence beside it where the group has a place for that. */
 function cited({ path, cites }: FieldPlace, value: string, { src }: Saying): readonly NewField[] {

@@ -50,6 +50,13 @@ interface Compared {
   readonly quote: string;
 }
 
+/** Together or apart, and the stage that is meant; what is put together before sterilization is together for it. */
+const togetherAt = {
+  packaging: /assembl\p{L}*\b.{0,80}\bpack|together\b.{0,40}\bpack|pack\p{L}*\b.{0,40}assembl/iu,
+  sterilization: /assembl\p{L}*\b.{0,80}\bsterili|together\b.{0,40}\bsterili|sterili\p{L}*\b.{0,40}assembl/iu,
+  cleaning: /assembl\p{L}*\b.{0,80}\bclean|clean\p{L}*\b.{0,40}assembl/iu,
+} as const;
+
 /** Words of a page for fields whose own names say it otherwise. */
 const usualWords: readonly (readonly [string, RegExp])[] = [
   [
@@ -75,6 +82,9 @@ const usualWords: readonly (readonly [string, RegExp])[] = [
   ['point_of_use.flush_now', /\b(?:suction|aspirat|absaug|aspire)/iu],
   ['point_of_use.max_delay', /\b(?:delay|within|no later than|spätestens|innerhalb|au plus tard)\b/iu],
   ['limits.until', /\b(?:end of life|lifetime|service life|lebensdauer|durée de vie)\b/iu],
+  ...(['packaging', 'sterilization', 'cleaning'] as const).map(
+    (stage) => [`disassembly.assembled_for.${stage}`, togetherAt[stage]] as const,
+  ),
   [
     'transport.container',
     /\b(?:closed|transport)\b.{0,30}\b(?:container|box)|geschlossene\p{L}* behälter|récipient fermé/iu,

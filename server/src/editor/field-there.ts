@@ -89,7 +89,7 @@ export function aboutTwice(record: FileRecord, sentence: Sentence, all: readonly
       ? []
       : [
           {
-            label: `Keep both: ${was}, and ${lastNamed(says)}`,
+            label: `Keep both${isBeside(all) ? '' : ' as a contradiction'}: ${was}, and ${lastNamed(says)}`,
             detail: both(all),
             does: 'fields' as const,
             edits: [...kept, ...cited],
@@ -103,10 +103,15 @@ function lastNamed(words: string): string {
   return words.includes(' | ') ? words : words.slice(words.indexOf(': ') + 2);
 }
 
+function isBeside(all: readonly Twice[]): boolean {
+  return all.some(({ node }) => node.node === 'scalar');
+}
+
+/** Two numbers for one thing are written as what the page says in two ways; which of them holds is nobody's guess. */
 function both(all: readonly Twice[]): string {
-  return all.some(({ node }) => node.node === 'scalar')
+  return isBeside(all)
     ? 'one behind the other'
-    : 'the pages do not agree: it stays a finding until the maker has answered';
+    : 'for pages that do not agree: it stays a finding until the maker has answered';
 }
 
 /** A value without a place for its sentence: the group names it, or the sentence itself says where it went. */

@@ -150,10 +150,9 @@ export function citedAlso(text: string, src: Tree, statement: string): readonly 
 
 /** What stands behind the first of the keys, on one line. */
 function flow([key = '', ...rest]: readonly string[], fields: readonly NewField[]): string {
-  return nested(
-    rest,
-    key.endsWith('[]') ? `[${fields.map(({ value }) => value).join(', ')}]` : (fields[0]?.value ?? ''),
-  );
+  const all = fields.map(({ value }) => value).join(', ');
+  if (key.endsWith('[]')) return nested(rest, `[${all}]`);
+  return nested(rest, rest.at(-1)?.endsWith('[]') === true ? all : (fields[0]?.value ?? ''));
 }
 
 /** The same on lines: a list is written with dashes. */

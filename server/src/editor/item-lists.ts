@@ -1,6 +1,7 @@
 import type { Span } from '../base/span.ts';
 import type { Field, ListShape, RecordShape, Shape } from '../schema/shape.ts';
 import type { ListTree, MapTree, Tree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 
 /** A list of a file to which something can be added. */
 export interface ItemList {
@@ -31,9 +32,29 @@ export function writtenLists(root: MapTree, shape: RecordShape): readonly ItemLi
   return written;
 }
 
-/** A list by the path that it was given out with. */
+/** A list by the path that it was given out with; one inside an item may not have begun. */
 export function listAt(root: MapTree, shape: RecordShape, path: string): ItemList | undefined {
-  return listsIn(root, shape).find((list) => list.path.join('.') === path);
+  return listsIn(root, shape).find((list) => list.path.join('.') === path) ?? absentAt(root, shape, path.split('.'));
+}
+
+function absentAt(root: MapTree, kind: RecordShape, path: readonly string[]): ItemList | undefined {
+  let tree: Tree | undefined = root;
+  let shape: Shape = kind;
+  let field: Field | undefined;
+  for (const key of path) {
+    if (shape.form === 'list') {
+      tree = tree?.node === 'list' && /^\d{1,6}$/.test(key) ? tree.items[Number(key)] : undefined;
+      if (tree === undefined) return undefined;
+      shape = shape.item;
+      continue;
+    }
+    field = shape.form === 'record' ? shape.fields.get(key) : undefined;
+    if (field === undefined) return undefined;
+    tree = tree?.node === 'map' ? valueUnder(tree, key) : undefined;
+    shape = field.shape;
+  }
+  if (field === undefined || shape.form !== 'list' || tree !== undefined) return undefined;
+  return { path, field, shape, tree: undefined, key: undefined, span: { start: 0, end: 0 } };
 }
 
 /** The written lists around a place of the text, innermost first. The line of the key counts, and so do empty lines at the end. */

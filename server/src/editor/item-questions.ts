@@ -117,9 +117,12 @@ function choicesOf(shape: Shape, field: Field | undefined, { around, today }: As
         { label: 'no', detail: '', gives: 'false' },
       ];
     case 'reference':
-      return shape.refers.flatMap((refers) =>
-        knownIds(refers, around).map((known) => idAsked(refers, known, around.view)),
-      );
+      return [
+        ...[...(field?.suggestions ?? shape.suggestions ?? [])].map(wordAsked),
+        ...shape.refers.flatMap((refers) =>
+          knownIds(refers, around).map((known) => idAsked(refers, known, around.view)),
+        ),
+      ];
     case 'citation':
       return knownIds('statement', around).map(({ id, detail }) => ({ label: id, detail: `“${detail}”` }));
     case 'date':

@@ -6,6 +6,7 @@ import { columnOf } from '../syntax/repairs.ts';
 import type { ListTree, MapTree, Tree } from '../syntax/tree.ts';
 import { insertFields } from './insert-fields.ts';
 import type { ItemList } from './item-lists.ts';
+import { besideAll } from './quote-other-way.ts';
 import { lineEndAt } from './writing-scan.ts';
 
 /** A value before it is laid out. `text` is YAML as it is. */
@@ -42,6 +43,9 @@ function isListOfGroups(value: Written): value is Extract<Written, { is: 'list' 
   return value.is === 'list' && value.items.some(({ is }) => is === 'map');
 }
 
+/** Ways of cleaning of which one is enough. */
+export const otherWays = 'cleaning.any_of';
+
 /** Where the items go in, laid out as their neighbours are: behind the item of that number, else at the end. */
 export function itemEdits(
   text: string,
@@ -60,6 +64,8 @@ export function itemEdits(
     return insertedBehind(text, list.tree, all, known.at(behind ?? -1));
   }
   if (list.key !== undefined && list.path.length > 1) return [behindKey(text, list.key, all, step)];
+  const way = list.path.join('.') === otherWays ? besideAll(text, root, { value: '', lines: all.flat() }) : undefined;
+  if (way !== undefined) return [way];
   const path = `${list.path.join('.')}[]`;
   const fields = items.map((written, at) => ({ path, value: onOneLine(written), lines: all[at] ?? [] }));
   return insertFields(text, root, kind, fields).edits;

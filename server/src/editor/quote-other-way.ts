@@ -27,7 +27,12 @@ export function asOtherWay({ record, kind, tree }: Into, found: FieldsFromQuote)
   return { ...found, insertions: [...edits, edit].map(insertionOf) };
 }
 
-function besideAll(text: string, tree: MapTree, { value, lines = [value] }: NewField): Edit | undefined {
+/** A further way beside the stages that are there; undefined where they are not a plain list of stages that are all done. */
+export function besideAll(
+  text: string,
+  tree: MapTree,
+  { value, lines = [value] }: Pick<NewField, 'value' | 'lines'>,
+): Edit | undefined {
   const cleaning = valueUnder(tree, 'cleaning');
   const [entry, other] = cleaning?.node === 'map' ? cleaning.entries : [];
   if (entry?.key.text !== 'all_of' || other !== undefined || entry.value.node !== 'list') return undefined;

@@ -5,6 +5,7 @@ import type { Fix } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import { Engine } from '../check/engine.ts';
 import type { Finding } from '../check/finding.ts';
+import { packagingsToName } from '../editor/cycle-packaging.ts';
 import { editBetween, fixAllOf, onlyFix } from '../editor/fix-all.ts';
 import { leftOutAt, leftOutWords } from '../editor/left-out.ts';
 import { asPlain } from '../editor/offer.ts';
@@ -222,13 +223,27 @@ function addActions(at: DocumentAt, offset: number, position: Position, parts: A
   const { addCommand } = parts.abilities;
   if (addCommand === undefined) return [];
   const uri = parts.places.uriOf(at, at.home.file);
-  return namedListsAt(at, offset)
+  const tree = treeOf(at.record);
+  const packagings = tree === undefined ? undefined : packagingsToName(tree, at.record.text, offset);
+  const title = 'Name the packagings of this cycle';
+  const ofCycle: readonly CodeAction[] =
+    packagings === undefined
+      ? []
+      : [
+          {
+            title: `${title}…`,
+            kind: CodeActionKind.QuickFix,
+            command: { title, command: addCommand, arguments: [uri, packagings] },
+          },
+        ];
+  const lists = namedListsAt(at, offset)
     .slice(0, mostListsOffered)
     .map(({ path, title, begins }) => ({
       title: `${title}…`,
       kind: begins ? CodeActionKind.QuickFix : CodeActionKind.RefactorRewrite,
       command: { title, command: addCommand, arguments: [uri, path, position] },
     }));
+  return [...ofCycle, ...lists];
 }
 
 export const fieldsTitle = 'Turn the quote into fields';

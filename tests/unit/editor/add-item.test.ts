@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import type { Engine } from '../../../server/src/check/engine.ts';
 import { askForItem, titleOf } from '../../../server/src/editor/add-item.ts';
+import { packagingsToName } from '../../../server/src/editor/cycle-packaging.ts';
 import { type ItemList, itemBefore, listAt, listsAround, listsIn } from '../../../server/src/editor/item-lists.ts';
 import type { FileRecord } from '../../../server/src/library/file-record.ts';
 import type { AskedQuestion } from '../../../server/src/panel/questions.ts';
@@ -287,3 +288,63 @@ function saying(tree: Tree): string {
       return '';
   }
 }
+
+/** A device in the library beside the sample. */
+function device(text: string): Open {
+  const engine = sampleEngine();
+  engine.set(fileId('devices/pale.ifu.yaml'), text);
+  return open('devices/pale.ifu.yaml', engine);
+}
+
+describe('a further way of cleaning', () => {
+  const head = 'kind: device\nid: pale\n';
+  const first = ({ title }: AskedQuestion): readonly string[] => (title.endsWith(': Stage') ? ['manual'] : []);
+
+  it('comes in beside the stages that are there, and moves them in', () => {
+    const at = device(
+      `${head}cleaning:\n  all_of:\n    - stage: manual\n      steps:\n        - {do: soak}\n    - stage: ultrasonic\n`,
+    );
+    expect(added(at, 'cleaning.any_of', first).text).toBe(
+      `${head}cleaning:\n  any_of:\n    - all_of:\n        - stage: manual\n          steps:\n            - {do: soak}\n        - stage: ultrasonic\n    - {stage: manual}\n`,
+    );
+  });
+
+  it('is told from a further stage by its title', () => {
+    const { tree } = device(`${head}cleaning:\n  all_of:\n    - stage: manual\n`);
+    const titles = listsIn(tree, shapeOf('device')).map(titleOf);
+    expect(titles).toContain('Add another way of cleaning (one of them is enough)');
+    expect(titles).toContain('Add a further stage of cleaning (all are done)');
+  });
+});
+
+describe('the packagings of a cycle', () => {
+  const cycle = 'kind: device\nid: pale\nsterilization:\n  any_of:\n    - {id: a, modality: steam-prevac, src: s1}\n';
+
+  it('are asked for by name and written into the cycle', () => {
+    const at = device(cycle);
+    const path = packagingsToName(at.tree, at.record.text, cycle.indexOf('modality'));
+    expect(path).toBe('sterilization.any_of.0.packaging.allowed');
+    const asked: AskedQuestion[] = [];
+    const { text, titles } = added(at, path ?? '', (question) => {
+      asked.push(question);
+      return ['pouch', 'P1-wrap-light'];
+    });
+    expect(titles).toEqual(['Name the packagings']);
+    expect(asked[0]?.takes).toBe('many');
+    expect(asked[0]?.choices.map(({ label }) => label)).toEqual(
+      expect.arrayContaining(['pouch', 'two layers of wrap', 'Pindlecote light wrap']),
+    );
+    expect(text).toContain(
+      '- {id: a, modality: steam-prevac, src: s1, packaging: {allowed: [pouch, P1-wrap-light]}}\n',
+    );
+  });
+
+  it.each([
+    cycle.replace('src: s1', 'packaging: {allowed: [pouch]}'),
+    `${cycle}packaging: {allowed: [pouch]}\n`,
+    cycle.replace('steam', 'ste am').replace('sterilization', 'drying'),
+  ])('are not asked for where they are named, or no cycle stands', (text) => {
+    const { tree } = device(text);
+    expect(packagingsToName(tree, text, text.indexOf('modality'))).toBeUndefined();
+  });
+});

@@ -113,7 +113,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
     expect(offered[2]?.slice(0, 3)).toEqual([
       'Leave it open',
       'Put this in its place: Storage: longest storage at most 6 months',
-      'Keep both: Storage: longest storage at most 1 years, and longest storage at most 6 months',
+      'Keep both as a contradiction: Storage: longest storage at most 1 years, and longest storage at most 6 months',
     ]);
     expect(text).toBe(there);
   });

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { nearWords } from '../../../server/src/editor/field-likelihood.ts';
+import { valuesFor } from '../../../server/src/editor/field-choices.ts';
+import { likelyFields, nearWords } from '../../../server/src/editor/field-likelihood.ts';
+import { marked } from '../../../server/src/editor/marked.ts';
+import { sectionOf } from '../../../server/src/editor/quote-section.ts';
 import { readQuote } from '../../../server/src/quantity/prose/read-quote.ts';
 
 describe('the words of a field in the order of what a sentence names', () => {
@@ -18,5 +21,23 @@ describe('the words of a field in the order of what a sentence names', () => {
     const near = nearWords(agents, readQuote(quote));
     expect(near.words[0]).toBe(first);
     expect(near.named).toBe(named);
+  });
+});
+
+describe('what is together at a stage', () => {
+  it.each([
+    ['Reassemble the stopcocks loosely; do not tighten the nuts before sterilization.', 'sterilization', 'true'],
+    ['The handle is cleaned in the assembled state.', 'cleaning', 'true'],
+    ['Put the parts back together before packing.', 'packaging', 'true'],
+    ['Sterilize disassembled only.', 'sterilization', 'false'],
+    ['Do not reassemble before sterilization.', 'sterilization', 'false'],
+  ])('%s', (quote, stage, first) => {
+    const reading = readQuote(quote, 'en');
+    const section = sectionOf('', 'en');
+    const place = likelyFields(reading, 'device', section)[0]?.place;
+    expect(place?.path).toBe(`disassembly.assembled_for.${stage}`);
+    const [value] = place === undefined ? [] : valuesFor(place, { reading, src: 's1', ids: new Set() });
+    const choices = value?.fields.flatMap((field) => marked.pieces(field.value)).find((one) => typeof one !== 'string');
+    expect(choices).toMatchObject({ choices: [first, first === 'true' ? 'false' : 'true'] });
   });
 });

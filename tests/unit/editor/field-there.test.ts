@@ -43,7 +43,7 @@ describe('a sentence about a field that the file has already', () => {
     expect(choices.slice(0, 3).map(({ label, detail }) => `${label} [${detail}]`)).toEqual([
       'Leave it open [it stays a finding until somebody has dealt with it]',
       'Put this in its place: Limits: highest temperature at most 140 °C [what goes: Limits: highest temperature at most 137 °C]',
-      'Keep both: Limits: highest temperature at most 137 °C, and highest temperature at most 140 °C [the pages do not agree: it stays a finding until the maker has answered]',
+      'Keep both as a contradiction: Limits: highest temperature at most 137 °C, and highest temperature at most 140 °C [for pages that do not agree: it stays a finding until the maker has answered]',
     ]);
   });
 
