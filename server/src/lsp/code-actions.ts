@@ -14,6 +14,7 @@ import { quoteToFields, statementAt } from '../editor/quote-to-fields.ts';
 import { statementsFromRaw } from '../editor/raw-statements.ts';
 import { saidNothing } from '../editor/said-nothing.ts';
 import { leftUnclear } from '../editor/sentence-notes.ts';
+import { movedToPages } from '../editor/statement-pages.ts';
 import { titlesOf } from '../editor/told-fields.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import { stillToWrite } from '../schema/to-do.ts';
@@ -47,7 +48,9 @@ export async function codeActions(params: CodeActionParams, parts: ActionParts):
   const fields = wanted(kind) ? fieldActions(at, start, kind, parts) : [];
   const adding = addActions(at, start, params.range.start, parts);
   const further = adding.filter((action) => action.kind === CodeActionKind.RefactorRewrite);
-  const unclear = wanted(CodeActionKind.RefactorRewrite) ? [...unclearActions(at, start, parts), ...further] : [];
+  const unclear = wanted(CodeActionKind.RefactorRewrite)
+    ? [...unclearActions(at, start, parts), ...further, ...pageActions(at, { start, end }, parts)]
+    : [];
   if (!wanted(CodeActionKind.QuickFix)) return [...fields, ...unclear];
   const all = sentencesActions(at, { start, end }, parts);
   const fixes = [
@@ -193,6 +196,17 @@ function unclearActions(at: DocumentAt, offset: number, parts: ActionParts): rea
   const title = `The page leaves it unclear: write that down for “${field === undefined || at.record.kind === undefined ? '' : titlesOf(at.record.kind, field.path)}”`;
   const edit = workspaceEdit(at, new Map([[at.home.file, edits]]), parts);
   return [{ title, kind: CodeActionKind.RefactorRewrite, edit }];
+}
+
+/** Of statements that are selected, or stand around the cursor. */
+function pageActions(at: DocumentAt, asked: Span, parts: ActionParts): readonly CodeAction[] {
+  const tree = treeOf(at.record);
+  const moves = tree === undefined ? [] : movedToPages(at.record.text, tree, asked);
+  return moves.map(({ title, edits }) => ({
+    title,
+    kind: CodeActionKind.RefactorRewrite,
+    edit: workspaceEdit(at, new Map([[at.home.file, edits]]), parts),
+  }));
 }
 
 /** A line that waits, of which the document says nothing. */
