@@ -11,7 +11,7 @@ import {
 } from '../quantity/prose/named/apart.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
 import { packedSo } from '../quantity/prose/named/packagings.ts';
-import type { QuoteReading } from '../quantity/prose/prose.ts';
+import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { firstOf } from './quote-in-machine.ts';
@@ -32,7 +32,10 @@ function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { 
   const isMeant =
     (aboutApart.test(text) && takesApart.test(asked)) ||
     ((aboutApart.test(text) || aboutPreparing.test(text)) && partsFrom.test(asked));
-  const isPlain = numbers.every(({ units }) => units.length === 0) && negations.length === 0 && quote.length <= longest;
+  const isPlain =
+    numbers.every((one) => one.units.length === 0 || isAngle(one, quote)) &&
+    negations.length === 0 &&
+    quote.length <= longest;
   // What is only opened has a list of its own.
   if (!isMeant || !isPlain || noPart.test(quote) || openedIn(quote) !== undefined) return [];
   const words = quote.replace(/\s*[.!]\s*$/, '');
@@ -44,6 +47,11 @@ function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { 
 /** `S-0715: unscrew the sleeve`. */
 const ofItem = /^[\p{L}\d][\p{L}\d\s-]{1,24}:\s/u;
 const longest = 160;
+
+/** `Turn it by 90°`: how far, not how warm. */
+function isAngle({ numberSpan }: NumberMention, quote: string): boolean {
+  return /^\s?(?:°(?!\s?[CFK]\b)|degrees?(?!\s[CF]\b))/.test(quote.slice(numberSpan.end));
+}
 
 /** `Leave the locking screw in place`. */
 function together({ quote }: QuoteReading, src: string, { text }: Section): readonly NewField[] {

@@ -4,7 +4,7 @@ import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
 import { doneAtUse } from './quote-at-use.ts';
 import { cooled } from './quote-cooling.ts';
-import { dryingMethods } from './quote-drying.ts';
+import { airGrade, dryingMethods } from './quote-drying.ts';
 import { metalsApart } from './quote-forbidden.ts';
 import { oiling } from './quote-lubrication.ts';
 import type { Matched } from './quote-match.ts';
@@ -39,7 +39,7 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
       return alone(doneAtUse(reading, src, section));
     case 'drying':
     case 'drying.air':
-      return alone(reading.negations.length === 0 ? driedBy(reading) : []);
+      return alone(reading.negations.length === 0 ? driedBy(reading, src) : []);
     case 'cooling':
       return alone(cooled(reading, src, section));
     case 'lubrication':
@@ -52,9 +52,18 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
 }
 
 /** `Dry with a cloth, then blow out with air at no more than 1.5 bar`: with what besides the air, which has its numbers. */
-function driedBy({ quote }: QuoteReading): readonly NewField[] {
+function driedBy({ quote }: QuoteReading, src: string): readonly NewField[] {
   const named = dryingMethods(quote.toLowerCase());
-  return named.every((method) => method === 'air') ? [] : [{ path: 'drying.method', value: `[${named.join(', ')}]` }];
+  const grade = named.includes('air') ? airGrade(quote) : undefined;
+  return [
+    ...(named.every((method) => method === 'air') ? [] : [{ path: 'drying.method', value: `[${named.join(', ')}]` }]),
+    ...(grade === undefined
+      ? []
+      : [
+          { path: 'drying.air.grade', value: grade },
+          { path: 'drying.air.src', value: src },
+        ]),
+  ];
 }
 
 /** `Put one drop of oil on the hinge`: besides the drops, with what and where. */

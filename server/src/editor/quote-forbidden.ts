@@ -1,10 +1,11 @@
 import { otherMetals } from '../quantity/prose/named/acts.ts';
 import { agents, qualified } from '../quantity/prose/named/agents.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
-import { beginnings, idle, keptAway, narrows, why } from '../quantity/prose/named/prohibitions.ts';
+import { beginnings, hotter, idle, keptAway, narrows, why } from '../quantity/prose/named/prohibitions.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
+import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
 import { isAtUse } from './quote-section.ts';
 
@@ -21,24 +22,35 @@ export function agentsForbidden({ quote, numbers, stages }: QuoteReading, src: s
   const text = withoutEnds(quote);
   const said = keptAway.map((object) => object.exec(text.toLowerCase())).find((found) => found !== null);
   const phrase = said?.[1];
-  if (said === undefined || phrase === undefined || numbers.length > 0 || /[.;:]/.test(phrase)) return none;
+  if (said === undefined || phrase === undefined || /[.;:]\s/.test(phrase)) return none;
   const start = text.toLowerCase().indexOf(phrase);
   const items = text
     .slice(start, start + phrase.length)
     .split(/\s*(?:,|\/|(?<!\p{L})(?:and|or|nor|und|oder|noch|et|ou|ni)(?!\p{L}))\s*/u)
     .map((item) => item.replace(beginnings, '').trim())
     .filter((item) => item !== '');
-  if (items.some((item) => narrows.test(item.toLowerCase()))) return none;
-  const known = items.map((item) => ({ item, what: whatIs(item.toLowerCase()) }));
   const path = isAtUse(section) ? 'point_of_use.avoid[]' : 'not[]';
+  const heat = isAtUse(section) ? heatIn(numbers) : undefined;
+  const isHeat = (item: string): boolean => heat !== undefined && hotter.test(item.toLowerCase());
+  const isOther = numbers.length > 0 && !items.some(isHeat);
+  if (isOther || items.some((item) => !isHeat(item) && narrows.test(item.toLowerCase()))) return none;
+  const known = items.map((item) => ({ item, what: isHeat(item) ? 'temp-above' : whatIs(item.toLowerCase()) }));
   return {
-    fields: known.flatMap(({ item, what }) =>
-      what === undefined ? [] : [{ path, value: `{what: ${what}, as_written: ${asValue(item)}, src: ${src}}` }],
-    ),
+    fields: known.flatMap(({ item, what }) => {
+      if (what === undefined) return [];
+      const value = what === 'temp-above' ? `value: ${heat}, ` : '';
+      return [{ path, value: `{what: ${what}, ${value}as_written: ${asValue(item)}, src: ${src}}` }];
+    }),
     unknown: known.some(({ what }) => what !== undefined)
       ? known.flatMap(({ item, what }) => (what === undefined ? [item] : []))
       : [],
   };
+}
+
+/** The one number of the sentence, where it is a temperature: at the point of use alone is what is kept away from it a heat and not a limit. */
+function heatIn([only, more]: QuoteReading['numbers']): string | undefined {
+  const isHeat = more === undefined && only?.quantities.some(({ dimension }) => dimension === 'temperature') === true;
+  return isHeat ? amountOf(only, { field: 'value', dimension: 'temperature', near: [] }) : undefined;
 }
 
 /** Ways of sterilizing that no agent has the name of: what stands beside them is meant as one too. */

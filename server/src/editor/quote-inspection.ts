@@ -7,6 +7,7 @@ import {
   normsInShort,
   notOfTheDevice,
   rejections,
+  replacedIf,
   searches,
   tests,
 } from '../quantity/prose/named/care.ts';
@@ -28,12 +29,30 @@ export function rejectedIf({ quote, numbers, stages }: QuoteReading, src: string
   const found = rejections.find(({ form }) => form.test(text));
   const condition = found?.form.exec(text)?.[1];
   if (found === undefined || condition === undefined || numbers.length > 0 || notOfTheDevice.test(text)) return [];
-  const action = actionOn(text);
+  const part = replacedPart(text);
+  // What is replaced is the part: the device stays in use.
+  const action = part === undefined ? actionOn(text) : undefined;
   return [
-    ...partsOf(condition, found.of).map((part) => ({ path: 'inspection.reject_if[]', value: asValue(part) })),
+    ...partsOf(part === undefined ? condition : ofPart(condition, part), found.of).map((part) => ({
+      path: 'inspection.reject_if[]',
+      value: asValue(part),
+    })),
     ...(action === undefined ? [] : [{ path: 'inspection.action', value: action }]),
     { path: 'inspection.src', value: src },
   ];
+}
+
+/** `Replace the cap if it is brittle`: it is the cap that is brittle. */
+function ofPart(condition: string, part: string): string {
+  const named = condition.replace(/^(?:it|they|these|this)\s/i, `${part} `);
+  return named === condition && /^\p{L}+(?:\s(?:and|or)\s\p{L}+)?$/u.test(condition) ? `${part} ${condition}` : named;
+}
+
+function replacedPart(text: string): string | undefined {
+  const part = firstOf(replacedIf, text);
+  return part === undefined || /\b(?:device|instrument|product|it|them|handpiece|attachment)s?$/i.test(part)
+    ? undefined
+    : part;
 }
 
 /** `the tip is bent or the grip is cracked` in two, `the tip or the shaft is bent` in one: each part must say by itself what is seen. */

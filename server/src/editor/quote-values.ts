@@ -1,5 +1,5 @@
 import { whenNeeded } from '../quantity/prose/named/acts.ts';
-import { detergentClasses } from '../quantity/prose/named/detergents.ts';
+import { detergentClasses, neutralising } from '../quantity/prose/named/detergents.ts';
 import { wordFor } from '../quantity/prose/named/named.ts';
 import { watersIn } from '../quantity/prose/named/water.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
@@ -13,6 +13,7 @@ import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { brushWords, classOf, gradeIn, lastRinse } from './quote-agents.ts';
 import { phaseBefore } from './quote-clauses.ts';
+import { firstOf } from './quote-in-machine.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
@@ -55,7 +56,12 @@ export function fieldsFor(
     const inside = [head, ...context, ...withGroups(named), ...onlyWhen(group, reading.quote), `src: ${src}`];
     fields.push({ path: group.path, value: `{${inside.join(', ')}}`, head });
   }
-  return [...fields, ...waters(placed, reading, src), ...detergents(placed, reading.quote, src)];
+  return [
+    ...fields,
+    ...waters(placed, reading, src),
+    ...detergents(placed, reading.quote, src),
+    ...neutraliser(placed, reading),
+  ];
 }
 
 /** `if necessary`: a step holds it; of other numbers the reader is told. */
@@ -131,6 +137,14 @@ function detergents(placed: readonly Placed[], quote: string, src: string): read
         { path: `${way}.detergent.class`, value: `[${detergent}]` },
         { path: `${way}.detergent.src`, value: src },
       ];
+}
+
+/** `Neutralising, 2 min, citric acid`: with what. */
+function neutraliser(placed: readonly Placed[], { quote, negations }: QuoteReading): readonly NewField[] {
+  const path = 'mechanical.neutralise';
+  const agent = firstOf(neutralising, quote);
+  const isMeant = placed.some(({ group }) => group.path === path) && negations.length === 0;
+  return agent === undefined || !isMeant ? [] : [{ path: `${path}.agent`, value: asValue(agent) }];
 }
 
 /** `brush.diameter` and `brush.length` of one item: `brush: {diameter: ..., length: ...}`. */

@@ -204,7 +204,7 @@ describe('a quote becomes fields', () => {
       'limits:\n  uses: {stated: 100 cycles, src: s5}',
     );
     expect(madeFrom('Blow the lumen dry with medical air at no more than 2 bar (29 psi).')).toBe(
-      'drying:\n  air: {pressure: {at_most: 2 bar, as_written: "2 bar (29 psi)", src: s5}}',
+      'drying:\n  air: {pressure: {at_most: 2 bar, as_written: "2 bar (29 psi)", src: s5}, grade: medical, src: s5}',
     );
   });
 
@@ -339,7 +339,7 @@ describe('a quote becomes fields', () => {
     [
       'Drying',
       'Blow dry with medical air at 1.5 bar for 20 s.',
-      'drying:\n  air: {pressure: {stated: 1.5 bar, src: s5}, time: {stated: 20 s, src: s5}}',
+      'drying:\n  air: {pressure: {stated: 1.5 bar, src: s5}, time: {stated: 20 s, src: s5}, grade: medical, src: s5}',
     ],
     [
       'Manual cleaning',

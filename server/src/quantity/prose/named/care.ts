@@ -60,6 +60,12 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
   { form: new RegExp(String.raw`^${discardsFr}\s[^,;:]{0,60}?\s(?:présentant|avec)\s(.+)$`, 'iu'), of: 'words' },
 ];
 
+/** The group is what is replaced. */
+export const replacedIf: readonly RegExp[] = [
+  /^(?:replace|renew|exchange|change)\s(?:the\s|any\s|all\s|an?\s)?([\p{L}-]+(?:\s[\p{L}-]+){0,3}?)\s(?:if|when|once|as soon as)\s/iu,
+  /^(?:the\s)?([\p{L}-]+(?:\s[\p{L}-]+){0,3}?)\s(?:must|should|shall|is|are|has to|have to)\s(?:to\s)?(?:be\s)?(?:replaced|renewed|exchanged|changed)\s(?:if|when|once|as soon as)\s/iu,
+];
+
 const asRepair = new RegExp(`${repairs}|zur reparatur|en réparation`, 'iu');
 const asDiscarded = new RegExp(
   `${discards}|(?:from|out of) (?:use|service)|aussonder|auszusonder|ausgesonder|aussortier|entsorg|ersetz|austausch|jeter|éliminer|remplacer|rebut`,

@@ -25,3 +25,11 @@ export const leftToTheLabel =
 /** The sentence says which detergent, and asks for no step. */
 export const detergentNamed =
   /^(?:(?:use|only use|use only|choose|select)\s(?:an?\s|only\s)?[^.;:]{0,60}(?:detergent|cleaner|cleaning agent)s?\b|(?:detergent|cleaner|cleaning agent|chemistry|reiniger|reinigungsmittel|détergent)s?\s?:|(?:an?\s|only\s)?[^.;:]{3,60}(?:detergent|cleaner|cleaning agent)s?\s(?:is|are|must be|should be|has to be|may be|can be)\s(?:to be\s)?(?:used|recommended|suitable|required))/iu;
+
+/** What neutralises, in the words of the page; the group is the agent. */
+export const neutralising: readonly RegExp[] = [
+  /(?<!\p{L})((?:citric|phosphoric|acetic|organic|weak|mild)\s(?:\p{L}+\s)?acid(?:[\s-]based)?(?:\s(?:neutrali[sz]er|neutrali[sz]ing agent|agent|product|solution))?)(?!\p{L})/iu,
+  /(?<!\p{L})(acid(?:ic|[\s-]based)?\s(?:neutrali[sz]er|neutrali[sz]ing agent|agent|product|rinse))(?!\p{L})/iu,
+  /(?<!\p{L})((?:saures?|saurer)\s(?:neutralisationsmittel|neutralisator)|neutralisationsmittel auf basis (?:von\s)?\p{L}+säure|(?:zitronen|phosphor|essig)säure)(?!\p{L})/iu,
+  /(?<!\p{L})(neutralisant (?:acide|à base d.acide \p{L}+)|acide (?:citrique|phosphorique|acétique))(?!\p{L})/iu,
+];

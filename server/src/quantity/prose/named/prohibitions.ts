@@ -37,3 +37,7 @@ export const why =
 
 export const narrows =
   /(?<!\p{L})(?:on|for|in|if|when|unless|while|during|before|after|above|below|with|without|more|longer|than|to|near|that|which|except|auf|bei|wenn|vor|nach|ohne|mit|sur|pour|si|avant|après|sans|dans)(?!\p{L})/u;
+
+/** `water above 40 °C`, `hot water (over 45 °C)`: an item that is a heat. For text in small letters. */
+export const hotter =
+  /^(?:(?:hot|warm|heiße[ms]?|d.eau|eau|any)\s)?(?:(?:water|solutions?|liquids?|wasser|eau|chaude|temperatures?)\s)?\(?(?:above|over|hotter than|warmer than|of more than|at more than|exceeding|über|heißer als|de plus de|à plus de|supérieure à)\s[\d.,]+\s?°?\s?[cf]\)?$/u;
