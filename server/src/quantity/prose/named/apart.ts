@@ -18,10 +18,10 @@ export const noPart =
 /** What stays together; the group is what. */
 export const leftTogether: readonly RegExp[] = [
   /^(?:leave|keep)\s(?:the\s)?(.{3,60}?)\s(?:in (?:place|position)|assembled|fitted|attached|screwed in)\.?$/i,
-  /^(?:do not|never)\s(?:dismantle|disassemble|take apart|unscrew|detach)\s(?:the\s)?(.{3,60}?)(?:\s(?:any\s)?further)?\.?$/i,
+  /^(?:do not|never)\s(?:dismantle|disassemble|take apart|unscrew|detach)\s(?:the\s)?(.{3,60}?)(?:\sany)?(?:\sfurther)?\.?$/i,
   /^(?:do not|never)\stake\s(?:the\s)?(.{3,60}?)\sapart\.?$/i,
-  /^(?:the\s)?(?!(?:instrument|device|product|forceps|unit|item)s?\s(?:can|must|may|should|is|are))(.{3,60}?)\s(?:(?:cannot|can not|must not|may not|should not|must never)\sbe|(?:is|are)\snot\sto\sbe)\s(?:dismantled|disassembled|taken apart|removed|unscrewed)(?:\s(?:any\s)?further)?\.?$/i,
-  /^(?:any\s)?(?:further\s)?(?:disassembly|dismantling)\sof\s(?:the\s)?(.{3,60}?)\s(?:is|are)\s(?:not (?:permitted|allowed|possible)|prohibited|forbidden)\.?$/i,
+  /^(?:the\s)?(?!(?:instrument|device|product|forceps|unit|item)s?\s(?:can|must|may|should|is|are))(.{3,60}?)\s(?:(?:cannot|can not|must not|may not|should not|must never)\sbe|(?:is|are)\snot\sto\sbe)\s(?:dismantled|disassembled|taken apart|removed|unscrewed)(?:\sany)?(?:\sfurther)?\.?$/i,
+  /^(?:further\s)?(?:disassembly|dismantling)\sof\s(?:the\s)?(.{3,60}?)\s(?:is|are)\s(?:not (?:permitted|allowed|possible)|prohibited|forbidden)\.?$/i,
   /^(?:den\s|die\s|das\s)?(.{3,60}?)\s(?:nicht (?:zerlegen|demontieren|abschrauben|lösen)|montiert lassen)\.?$/i,
   /^ne (?:pas|jamais) (?:démonter|dévisser)\s(?:le\s|la\s|les\s|l.)?(.{3,60}?)\.?$/i,
 ];

@@ -62,7 +62,7 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
 
 /** The group is what is replaced. */
 export const replacedIf: readonly RegExp[] = [
-  /^(?:replace|renew|exchange|change)\s(?:the\s|any\s|all\s|an?\s)?([\p{L}-]+(?:\s[\p{L}-]+){0,3}?)\s(?:if|when|once|as soon as)\s/iu,
+  /^(?:replace|renew|exchange|change)\s(?:the\s|all\s|an?\s)?([\p{L}-]+(?:\s[\p{L}-]+){0,3}?)\s(?:if|when|once|as soon as)\s/iu,
   /^(?:the\s)?([\p{L}-]+(?:\s[\p{L}-]+){0,3}?)\s(?:must|should|shall|is|are|has to|have to)\s(?:to\s)?(?:be\s)?(?:replaced|renewed|exchanged|changed)\s(?:if|when|once|as soon as)\s/iu,
 ];
 

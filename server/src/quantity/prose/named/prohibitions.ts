@@ -40,4 +40,4 @@ export const narrows =
 
 /** `water above 40 °C`, `hot water (over 45 °C)`: an item that is a heat. For text in small letters. */
 export const hotter =
-  /^(?:(?:hot|warm|heiße[ms]?|d.eau|eau|any)\s)?(?:(?:water|solutions?|liquids?|wasser|eau|chaude|temperatures?)\s)?\(?(?:above|over|hotter than|warmer than|of more than|at more than|exceeding|über|heißer als|de plus de|à plus de|supérieure à)\s[\d.,]+\s?°?\s?[cf]\)?$/u;
+  /^(?:(?:hot|warm|heiße[ms]?|d.eau|eau)\s)?(?:(?:water|solutions?|liquids?|wasser|eau|chaude|temperatures?)\s)?\(?(?:above|over|hotter than|warmer than|of more than|at more than|exceeding|über|heißer als|de plus de|à plus de|supérieure à)\s[\d.,]+\s?°?\s?[cf]\)?$/u;
