@@ -19,7 +19,7 @@ const besides = `and or the a of in on at by for with to before after special sa
   ultrasonic ultrasound bath automated automatic mechanical machine washer disinfector washer-disinfector steam moist heat gravity
   prevacuum pre-vacuum vacuum hydrogen peroxide ethylene oxide low temperature immediate use intended point service shelf function
   functional visual instrument instruments device devices instructions parameters cycle cycles step steps recommended
-  option options water place use site
+  option options variant procedure following water place use site
   und oder der die das des am an auf im vor nach mit zur für allgemeine manuelle manuell von maschinelle maschinell ultraschall dampf
   thermische funktion funktionsprüfung schritte
   laveur désinfecteur laveur-désinfecteur thermodésinfecteur
@@ -68,10 +68,15 @@ function withoutNumber(line: string): string {
 function wordsOf(text: string): readonly string[] {
   return text
     .toLowerCase()
+    .replace(counted, '$1')
     .replace(/point of use|after use/, 'point-of-use')
     .split(/[\s,:/&()–—'’]+/)
     .filter((word) => word !== '' && word !== '-');
 }
+
+/** `Method 1`, `variant b`. */
+const counted =
+  /(?<!\p{L})(method|option|variant|procedure|process|methode|verfahren|variante|méthode)\s(?:\d{1,2}|[a-d])(?![\p{L}\d])/gu;
 
 function isOfHeading(word: string): boolean {
   return topicWords.has(word) || otherWords.has(word);

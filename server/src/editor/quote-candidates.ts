@@ -1,3 +1,4 @@
+import type { StageWord } from '../quantity/prose/meaning.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import type { Group, Home } from './home.ts';
@@ -5,6 +6,7 @@ import { elsewhere } from './home.ts';
 import { isAlike, phaseBefore } from './quote-clauses.ts';
 import type { Sought } from './quote-nearness.ts';
 import { nearness, stageBefore } from './quote-nearness.ts';
+import { isAtUse } from './quote-section.ts';
 
 /** A place that a number may have, and how sure that is. */
 export interface Candidate {
@@ -29,7 +31,10 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
     if (context === 0) continue;
     const governed = governing !== undefined && group.stages.includes(governing) ? governs + besides(group) : 0;
     const later = governing !== undefined && governed === 0 && isNamedLater(group, mention, reading) ? isLater : 0;
+    if (isOfOtherStep(group, governing)) continue;
     for (const home of group.fields) {
+      // What is flushed at once has a field of its own there.
+      if (home.dimension === 'volume' && group.does === 'flush' && isAtUse({ text: above, stages: [] })) continue;
       if (home.ofStage !== undefined && !reading.stages.some(({ stage }) => home.ofStage?.includes(stage))) continue;
       if (home.dimension === 'magnification' && isCount(mention, text)) continue;
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
@@ -48,6 +53,14 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
     }
   }
   return found;
+}
+
+const byHand: ReadonlySet<string> = new Set(['soak', 'immersion', 'brush', 'flush', 'rinse', 'wipe']);
+
+/** `The lumen is flushed with 50 mL and the outside is brushed`: a number behind one step belongs to no other step. */
+function isOfOtherStep({ does, stages }: Group, governing: StageWord | undefined): boolean {
+  const isStep = does !== undefined && stages.length > 0;
+  return isStep && governing !== undefined && byHand.has(governing) && !stages.includes(governing);
 }
 
 /** Months and years are no times of a step or a cycle. */

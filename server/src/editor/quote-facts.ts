@@ -1,5 +1,6 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
 import { ofPart, sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
+import { onlyDescribed } from '../quantity/prose/named/brushes.ts';
 import { aboutStoring } from '../quantity/prose/named/storing.ts';
 import { untried } from '../quantity/prose/named/untried.ts';
 import { onlyUnder } from '../quantity/prose/named/uses.ts';
@@ -165,7 +166,8 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   const isOfCycle = field === 'drying' && isOther;
   // What is asked for under a condition only is asked for by nobody else.
   const isOnlyThen = !forbidden && !whenNeeded.test(reading.quote) && onlyUnder.test(reading.quote);
-  if (field === undefined || isOfCycle || isOnlyThen) return undefined;
+  if (field === undefined || isOfCycle || isOnlyThen || (!forbidden && isAside(mention, reading.quote)))
+    return undefined;
   const use = forbidden ? 'forbidden' : useSaid(mention, reading);
   // What may be done is no step that everybody does.
   if (use === 'allowed' && field.endsWith('steps[]')) return undefined;
@@ -187,6 +189,17 @@ function isNotNeeded({ span }: StageMention, { quote, negations }: QuoteReading)
 }
 
 const noneNeeds = /^(?:no|none|neither)\b.{0,40}\b(?:needs?|requires?|necessary|required|needed)(?!\p{L})/iu;
+
+/** `when the lumen is flushed`, `after brushing`: it says when, and asks for nothing; so does what only describes a brush. */
+function isAside({ stage, span }: StageMention, quote: string): boolean {
+  if (stage === 'brush' && onlyDescribed.test(quote)) return true;
+  const before = quote.slice(0, span.start);
+  return onlyWhenDone.test(before.slice(Math.max(...[',', ';', '.'].map((mark) => before.lastIndexOf(mark))) + 1));
+}
+
+/** Words of a clause that says when. */
+const onlyWhenDone =
+  /(?:^|\s)(?:when|while|once|as soon as|after|before|prior to|following|nach|vor|beim|après|avant|lors)(?:\s|$)/i;
 
 function isForbidden({ span }: StageMention, { negations }: QuoteReading): boolean {
   return negations.some(

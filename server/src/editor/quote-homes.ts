@@ -93,7 +93,14 @@ const device: readonly Group[] = [
     stages: [],
     words: [
       ...['after use', 'after surgery', 'after the procedure', 'after the operation', 'after each use', 'point of use'],
-      ...['until cleaning', 'time to cleaning', 'bis zur reinigung', 'jusqu’au nettoyage', "jusqu'au nettoyage"],
+      ...[
+        'place of use',
+        'until cleaning',
+        'time to cleaning',
+        'bis zur reinigung',
+        'jusqu’au nettoyage',
+        "jusqu'au nettoyage",
+      ],
       ...[
         'directly after',
         'immediately after',

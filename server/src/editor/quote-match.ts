@@ -10,7 +10,7 @@ import { homesOf } from './quote-homes.ts';
 import type { Sought } from './quote-nearness.ts';
 import { isOwnValue, partnerOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
-import { underHeading } from './quote-section.ts';
+import { isAtUse, underHeading } from './quote-section.ts';
 
 /** A number of the quote with the place proposed for it. */
 export interface Placed {
@@ -44,10 +44,20 @@ export function matchNumbers(sentence: QuoteReading, kind: Kind, section: Sectio
     if (best === undefined) return [];
     const other = own.find((one) => ends.get(one) === mention);
     const mentions = other === undefined ? [mention, ...partnerOf(mention, reading)] : inOrder(mention, other);
-    return [{ group: best.group, home: best.home, mentions }];
+    return [{ group: placesAtUse(best.group, section), home: best.home, mentions }];
   });
   const left = own.filter((mention) => !found.has(mention) && !ends.has(mention));
   return { placed, left: left.map((mention) => asPrinted(mention, reading)) };
+}
+
+const stepsAtUse = new Map<Group, Group>();
+
+/** Steps by hand under the heading of the point of use are steps there. */
+function placesAtUse(group: Group, section: Section): Group {
+  if (group.path !== 'manual.steps[]' || !isAtUse(section)) return group;
+  const own = stepsAtUse.get(group) ?? { ...group, path: 'point_of_use.steps[]' };
+  stepsAtUse.set(group, own);
+  return own;
 }
 
 /** A number that finds its field taken by another. */

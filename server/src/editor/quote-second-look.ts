@@ -12,7 +12,7 @@ export const packages: ReadonlySet<string> = new Set(['wrap', 'pouch', 'containe
 export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched {
   const cycles = byPackaging(wholeCycles(matched, reading), reading);
   const known = withoutParts(withoutOtherActs(withoutProtected(cycles, reading), reading), reading);
-  return withoutOneOfTwo(oneCooling(known, reading), reading);
+  return withoutPerItem(withoutOneOfTwo(oneCooling(known, reading), reading), reading);
 }
 
 /** `Cool for 10 minutes with the door ajar, then for 45 minutes outside`: none of the two is how long it cools. */
@@ -55,15 +55,29 @@ function withoutOtherActs(matched: Matched, { quote }: QuoteReading): Matched {
   const isAct = /^(?:remove|wipe|rinse|flush|cover|spray|apply|immerse)\b/i.test(quote) || whenDelayed.test(quote);
   return without(
     matched,
-    ({ group, home }) => isAct && group.path === 'point_of_use' && home.field === 'max_delay',
+    ({ group, home, mentions: [mention] }) =>
+      (home.field === 'times' && mention !== undefined && onceDone.test(quote.slice(mention.span.start))) ||
+      (isAct && group.path === 'point_of_use' && home.field === 'max_delay'),
     quote,
   );
 }
+
+/** `Once the soak is finished`: no count. */
+const onceDone = /^once\s(?:the|all|it|they|this|these|every)\b/i;
 
 /** `The cap is replaced after 20 uses`: the life of a part is not that of the device. */
 function withoutParts(matched: Matched, { quote }: QuoteReading): Matched {
   const part = partNamed(quote);
   return part === undefined ? matched : without(matched, ({ group }) => group.path === 'limits', quote);
+}
+
+/** `FX-15: 10 ml, FX-25: 20 ml`: a value for each item, and none of them for all. */
+function withoutPerItem(matched: Matched, { quote, numbers }: QuoteReading): Matched {
+  const isOfItem = ({ span }: NumberMention): boolean =>
+    /\p{Lu}{1,5}-\d[\p{L}\d-]*\s?:\s?$/u.test(quote.slice(0, span.start));
+  const items = numbers.filter((one) => !one.isReference && isOfItem(one));
+  if (items.length < 2) return matched;
+  return without(matched, ({ mentions }) => mentions.some((one) => items.includes(one)), quote);
 }
 
 /** `a brush of 3.5 mm or 5 mm`: a brush has one diameter, and none of the two is it. */

@@ -78,7 +78,9 @@ export function brushMeant(
   src: string,
   section: Section,
 ): readonly NewField[] {
-  if (wayOf(section) !== 'manual' || negations.length + numbers.length > 0 || !onlyDescribed.test(quote)) return [];
+  const way = wayOf(section);
+  if ((way !== 'manual' && way !== undefined) || negations.length + numbers.length > 0 || !onlyDescribed.test(quote))
+    return [];
   const words = brushWords(quote);
   return words.length === 0
     ? []

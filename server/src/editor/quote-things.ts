@@ -28,6 +28,11 @@ const described: Readonly<
       /(?:check|inspect|clean|replace|discard|disinfect|sterili[sz]e|rinse|renew|change)\s(?:(?:the|all|each|used|cleaning)\s){0,2}$/u,
     after: /^(?!)/,
   },
+  wipe: {
+    before:
+      /(?:lint[\s-]free|dry|soft|absorbent|paper|disposable|clean|damp|moist|cleaning|sterile|pre-moistened|with|an?|of|or|alcohol)\s$/u,
+    after: /^(?!)/,
+  },
   rinse: { after: /^(?!)/, own: /düse|anschluss|adapter|konnektor|lanze/ },
   inspection: {
     before: /(?:pass(?:es|ed)?|fails?|until|besteht|bestehen)\s(?:(?:the|its|die|der)\s)?(?:visual\s)?$/u,

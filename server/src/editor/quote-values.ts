@@ -76,12 +76,15 @@ function brushIn({ does }: Group, { quote, negations }: QuoteReading): readonly 
   return brushWords(quote).map(([field, value]) => [`brush.${field}`, value] as const);
 }
 
+/** `twice in fresh water, once in purified water`: the water of one of them is not that of the others. */
+const severalTimes = /\b(?:once|twice|times)\b.*\b(?:once|twice|times)\b/i;
+
 /** What a step is done with, beside its numbers. */
 function withAgents(
   parts: readonly (readonly [string, string])[],
   quote: string,
 ): readonly (readonly [string, string])[] {
-  const [detergent, grade] = [classOf(quote), gradeIn(quote)];
+  const [detergent, grade] = [classOf(quote), severalTimes.test(quote) ? undefined : gradeIn(quote)];
   return [
     ...parts,
     ...(detergent === undefined ? [] : [['detergent.class', `[${detergent}]`] as const]),

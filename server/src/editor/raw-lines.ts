@@ -127,7 +127,8 @@ function runsOf(lines: readonly Line[], written: ReadonlySet<Line>, document: st
 }
 
 /** Not the dash of a range whose line ended before it. */
-const bullet = /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L})|\(?[a-z]\)\s+(?=\p{L})|\(\d{1,2}\)\s+(?=\p{L}))/u;
+const bullet =
+  /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L})|\(?[a-z]\)\s+(?=\p{L})|[a-z]\.\s+(?=\p{Lu}\p{Ll}+\s)|\(\d{1,2}\)\s+(?=\p{L}))/u;
 
 /** Words with a colon behind them at the beginning of a line: `Materials: steel`. */
 const labelled = /^\s*\p{Lu}[\p{L}\s-]{2,40}:\s+\S/u;

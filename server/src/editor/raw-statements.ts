@@ -156,7 +156,7 @@ function quotedIn(passages: readonly Passage[], told: PagesTold): QuotedRun {
       const line = hasCells(passage.text) ? rowOf(passage.text) : passage.text;
       const isTableHead = columnsIn(line) !== undefined && below?.is === 'paragraph' && /\d/.test(below.text);
       [hasText, isTable] = [true, (isTable || isTableHead) && hasCells(passage.text)];
-      for (const sentence of isTable ? [rowOf(passage.text)] : sentencesOf(passage.text))
+      for (const sentence of isTable || isRow(passage.text) ? [rowOf(passage.text)] : sentencesOf(passage.text))
         found.push({ page: pages[at], isFound: pages[at] !== undefined, section, sentence, isTableHead });
     }
   }
@@ -165,6 +165,11 @@ function quotedIn(passages: readonly Passage[], told: PagesTold): QuotedRun {
 }
 
 const longestSection = 120;
+
+/** A line in several columns with numbers in them is a row, though no head stands above it. */
+function isRow(line: string): boolean {
+  return !line.includes('\n') && (line.trim().match(/\S(?: {3,}|\t)(?=\S)/g) ?? []).length > 1 && /\d/.test(line);
+}
 
 /**
  * A row is one statement, whatever its cells say, and the gaps between them stay: they tell which column a number stands in. Beside wide gaps

@@ -284,7 +284,7 @@ describe('a quote becomes fields', () => {
     expect(madeFrom('Final rinse in the washer with critical water.')).toBe(
       'mechanical:\n  final_rinse: {grade: critical, src: s5}',
     );
-    expect(madeFrom('Lubricate after rinsing and drying.')).toBe('');
+    expect(madeFrom('Lubricate after rinsing and drying.')).toBe('lubrication: {use: required, src: s5}');
   });
 
   it.each([

@@ -147,7 +147,7 @@ export const englishPhrases: PhraseList = [
   [{ role: 'stage', stage: 'rinse' }, 'rins*'],
   [
     { role: 'stage', stage: 'disinfection' },
-    'disinfect, disinfected, disinfecting, disinfection, thermal disinfection',
+    'disinfect, disinfected, disinfecting, disinfection, thermal disinfection, disinf, thermal disinf',
   ],
   [{ role: 'stage', stage: 'dry' }, 'dry, dried, drying, dries'],
   [{ role: 'stage', stage: 'inspection' }, 'inspect*'],

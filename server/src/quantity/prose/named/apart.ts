@@ -26,7 +26,8 @@ export const leftTogether: readonly RegExp[] = [
   /^ne (?:pas|jamais) (?:démonter|dévisser)\s(?:le\s|la\s|les\s|l.)?(.{3,60}?)\.?$/i,
 ];
 
-export const aboutApart = /(?:dis|un)assembl|dismantl|tak(?:e|ing) apart|zerleg|demont|démont|désassembl/;
+export const aboutApart =
+  /(?:dis|un)assembl|dismantl|tak(?:e|ing)\s.{0,30}\s(?:to pieces|apart)|tak(?:e|ing) apart|zerleg|demont|démont|désassembl/;
 export const aboutPreparing = /prepar|before cleaning|vorbereit|prépar/;
 
 /** Under a heading of packing: so it is packed. */

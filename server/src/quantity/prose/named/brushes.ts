@@ -11,4 +11,4 @@ export const bristles: readonly RegExp[] = [
 
 /** A brush that the sentence only describes. */
 export const onlyDescribed =
-  /^(?:an?\s|the\s|all\s|only\s)?(?:[\p{L}-]+,?\s){0,3}?(?:[\p{L}-]+-)?brush(?:es)?\s(?:is|are|must be|should be)\s(?:adequate|sufficient|suitable|enough|recommended|preferred|used|to be used|soft)|^use\s(?:only\s)?(?:a\s)?(?:[\p{L}-]+,?\s){0,3}?brushes(?:\sonly)?\.?$|^(?:eine\s)?(?:weiche\s)(?:[\p{L}-]+\s)?\p{L}*bürste\s(?:genügt|reicht)/iu;
+  /^(?:an?\s|the\s|all\s|only\s)?(?:[\p{L}-]+,?\s){0,3}?(?:[\p{L}-]+-)?brush(?:es)?\s(?:is|are|must be|should be)\s(?:adequate|sufficient|suitable|enough|recommended|preferred|used|to be used|soft)|^only\s(?:[\p{L}-]+,?\s){0,3}?brushes\s[^.;]{0,40}\b(?:used|permitted|allowed|suitable)|^use\s(?:only\s)?(?:a\s)?(?:[\p{L}-]+,?\s){0,3}?brushes(?:\sonly)?\.?$|^(?:eine\s)?(?:weiche\s)(?:[\p{L}-]+\s)?\p{L}*bürste\s(?:genügt|reicht)/iu;

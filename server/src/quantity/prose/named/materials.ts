@@ -6,7 +6,7 @@ export const materials: Named = [
   ['stainless-austenitic', /austeniti/],
   ['stainless', /stainless|nicht ?rostend|rostfrei|edelstahl|(?:acier )?inox/],
   ['tungsten-carbide', /tungsten carbide|hartmetall|wolframcarbid|carbure de tungstène/],
-  ['titanium', /titan(?:e|ium)?(?![\p{L}-]*[ -]?nitri)/u],
+  ['titanium', /(?<!nickel[\s-]|nitinol[\s-])titan(?:e|ium)?(?![\p{L}-]*[ -]?nitri)/u],
   ['aluminium-anodised', /anodi[sz]ed alumini?um|alumini?um,? anodi[sz]ed|eloxiert|aluminium anodisé/],
   ['aluminium', /alumini?um/],
   ['brass-chrome-plated', /chrome[\s-]plated brass|messing,? verchromt|verchromte\p{L}* messing|laiton chromé/u],
