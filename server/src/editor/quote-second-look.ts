@@ -17,7 +17,10 @@ export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched 
 
 /** `Cool for 10 minutes with the door ajar, then for 45 minutes outside`: none of the two is how long it cools. */
 function oneCooling(matched: Matched, reading: QuoteReading): Matched {
-  const times = reading.numbers.filter((one, at) => isOwnValue(one, at, reading) && secondsOf(one) !== undefined);
+  const others = matched.placed.filter(({ group }) => group.path !== 'cooling').flatMap(({ mentions }) => mentions);
+  const times = reading.numbers.filter(
+    (one, at) => isOwnValue(one, at, reading) && secondsOf(one) !== undefined && !others.includes(one),
+  );
   const isOneOfMore = ({ group, home, mentions }: Placed): boolean =>
     group.path === 'cooling' && home.field === 'time' && mentions.length < times.length;
   return without(matched, isOneOfMore, reading.quote);
