@@ -1,4 +1,4 @@
-import { Disposable, type QuickPick, type QuickPickItem } from 'vscode';
+import type { Disposable, QuickPick, QuickPickItem } from 'vscode';
 import type { ServerChoice } from './server-sentences.ts';
 import { rankedBy } from './typed-words.ts';
 
@@ -49,8 +49,9 @@ export function laterRows(choice: ServerChoice): readonly ChoiceItem[] {
 }
 
 /**
- * The row of a choice, and where two lines do not hold it the rows that go on with it. A screen reader speaks the row that is chosen and no
- * other, so that the whole text stands in it: behind so wide a blank that what is shown in the rows below is cut off here.
+ * The row of a choice, and where two lines do not hold it the rows that go on with it. Each is a row like any other and takes the same choice:
+ * the keys go from one to the next, so that who presses them quickly comes to where he sees himself come. A screen reader speaks the row that
+ * is chosen and no other, so that the whole text stands in the first: behind so wide a blank that what is shown in the rows below is cut off.
  */
 function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly string[]): readonly ChoiceItem[] {
   const [detail, ...rest] = lines;
@@ -65,20 +66,6 @@ function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly strin
 
 const unseen = '\u2003'.repeat(80);
 
-/** The arrow keys pass over rows that go on with the one above: a choice is one thing. */
-function passOver(pick: QuickPick<ChoiceItem>, before: number): number {
-  const { items } = pick;
-  const [active] = pick.activeItems;
-  const at = active === undefined ? -1 : items.indexOf(active);
-  if (active?.goesOn !== true) return Math.max(0, at);
-  const below = items.findIndex((item, index) => index > at && item.goesOn !== true);
-  const own = items.findLastIndex((item, index) => index < at && item.goesOn !== true);
-  const wanted = at > before && below >= 0 ? below : own;
-  const next = items[wanted];
-  if (next !== undefined) pick.activeItems = [next];
-  return wanted;
-}
-
 /**
  * Shows the rows. While something is typed each choice is one row, found by any of its words; the editor would rank the rows that go on with
  * another by themselves, and look for the typed words as they follow each other only.
@@ -86,20 +73,14 @@ function passOver(pick: QuickPick<ChoiceItem>, before: number): number {
 export function listing(pick: QuickPick<ChoiceItem>, rows: readonly ChoiceItem[]): Disposable {
   const heads = rows.filter(({ goesOn }) => goesOn !== true);
   const single = heads.map((row) => ({ ...row, alwaysShow: true }));
-  let before = 0;
   // Our order stands where the editor lets it; else it puts those first whose label begins with what is typed.
   Object.assign(pick, { sortByLabel: false });
   pick.items = rows;
-  return Disposable.from(
-    pick.onDidChangeActive(() => {
-      before = passOver(pick, before);
-    }),
-    pick.onDidChangeValue((value) => {
-      const found = value.trim() === '' ? rows : rankedBy(value, single);
-      pick.items = found;
-      pick.activeItems = found.slice(0, 1);
-    }),
-  );
+  return pick.onDidChangeValue((value) => {
+    const found = value.trim() === '' ? rows : rankedBy(value, single);
+    pick.items = found;
+    pick.activeItems = found.slice(0, 1);
+  });
 }
 
 /** Cut between words, and rather behind a comma or a stroke where the line is long enough without the rest. */

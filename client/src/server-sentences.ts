@@ -41,7 +41,7 @@ const isRange = recordOf<SentenceRange>({ start: isPosition, end: isPosition });
 const isTold = recordOf<Told>({
   way: maybe(isText),
   words: listOf(isText),
-  next: maybe(word('bounds', 'reason', 'field', 'more', 'page')),
+  next: maybe(word('bounds', 'reason', 'field', 'more', 'instead', 'page')),
   field: maybe(isText),
   text: maybe(isText),
 });

@@ -1,3 +1,4 @@
+import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Editor, packagedExtension, screenshot, startEditor } from './harness.ts';
@@ -297,5 +298,72 @@ describe('adding by questions', () => {
     await goTo(editor, 5, 1);
     await lens('Add a further part…');
     await screenshot(editor, 'add-lenses-dark');
+  });
+});
+
+describe('what a sentence may become', () => {
+  const quote =
+    'Wash with an alkaline detergent at 55 °C for 10 minutes, rinse with demineralised water for 2 minutes, disinfect at 90 °C for 5 minutes with demineralised water, then dry at most at 110 °C for 20 minutes.';
+  const before = [
+    'kind: device',
+    'id: pale-clamp',
+    'statements:',
+    `  s1: {doc: D, rev: A, page: 1, section: Automated cleaning, quote: "${quote}"}`,
+    '  s2: {doc: D, rev: A, page: 1, quote: "x", not_needed: [x]}',
+    'cleaning:',
+    '  all_of:',
+    '    - {stage: manual, src: s2}',
+    '',
+  ].join('\n');
+
+  async function chosenRow(): Promise<number> {
+    const row = editor.page.locator('.quick-input-list .monaco-list-row.focused').first();
+    return Number(await row.getAttribute('data-index', { timeout: 1_000 }).catch(() => '-1'));
+  }
+
+  async function rowChosen(wanted: number): Promise<void> {
+    await until(`row ${wanted}`, async () => ((await chosenRow()) === wanted ? true : undefined), {
+      describe: async () => `row ${await chosenRow()}`,
+    });
+  }
+
+  it('stands in rows of which the keys pass over none, pressed slowly or quickly, and another way is asked once more', async () => {
+    writeFileSync(path.join(editor.folder, 'devices/pale-clamp.ifu.yaml'), before);
+    await openFile(editor, 'devices/pale-clamp.ifu.yaml');
+    await runCommand(editor, 'Traywright: Turn All Sentences into Fields');
+    await asked('Sentence 1 of 2');
+    const rows = await quickList(editor);
+    // The proposal is longer than two lines.
+    expect(rows[1]?.label).toMatch(/^… /);
+    await screenshot(editor, 'long-proposal');
+    for (let row = 1; row < 5; row++) {
+      await editor.page.keyboard.press('ArrowDown');
+      await rowChosen(row);
+    }
+    for (let row = 4; row > 0; row--) await editor.page.keyboard.press('ArrowUp');
+    await rowChosen(0);
+    for (let row = 0; row < 4; row++) await editor.page.keyboard.press('ArrowDown');
+    await rowChosen(4);
+    await chooseByName(editor, 'another way', ({ label }) => label === 'Another way of cleaning …');
+    await until('the question once more', async () =>
+      (await quickInputQuestion(editor)).includes('Does the page say so?') ? true : undefined,
+    );
+    expect((await quickList(editor)).map(({ label }) => label)).toEqual([
+      'No: it is done as well',
+      'Yes: one of the ways is enough',
+      'Stop here',
+    ]);
+    await editor.page.keyboard.press('Enter');
+    await until('the proposal again', async () =>
+      (await quickList(editor))[0]?.label.startsWith('Mechanical washing: main wash') ? true : undefined,
+    );
+    // The row that goes on takes the same.
+    await editor.page.keyboard.press('ArrowDown');
+    await rowChosen(1);
+    await editor.page.keyboard.press('Enter');
+    await asked('All sentences are gone through');
+    await editor.page.keyboard.press('Escape');
+    await editor.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+    expect(await text(editor)).toContain('    - {stage: manual, src: s2}\n    - stage: mechanical\n      wash: {temp:');
   });
 });

@@ -52,10 +52,10 @@ export function proposal(record: FileRecord, tree: MapTree, sentence: Sentence, 
     asks: caution,
     choices: [
       first,
-      ...otherWay(record, tree, found, told),
       ...(remains === '' ? [leaveOpen(), more] : [more, leaveOpen()]),
       ...(some.length === 0 ? [] : [asking('Another word …', { ...told, next: 'bounds' }, some.join(', '))]),
       asking('Another field …', { ...told, next: 'field' }, 'instead of this'),
+      ...otherWay(record, tree, found, told),
       asking('Nothing to encode here …', { ...told, next: 'reason' }, 'then the reason'),
       ...unclearChoice(record, tree, sentence, found),
       ...ends,
@@ -79,13 +79,40 @@ function citedIn(value: string): readonly string[] {
   );
 }
 
-/** A new stage beside those that are there: the first choice does it as well, this one instead of them. */
-function otherWay(record: FileRecord, tree: MapTree, found: FieldsFromQuote, { words }: Told): readonly WalkChoice[] {
-  const { kind, text } = record;
-  const other = kind === undefined ? undefined : asOtherWay({ record, kind, tree }, found);
-  if (other === undefined) return [];
-  const label = 'Take it as another way of cleaning: one of the ways is enough';
-  return [{ label, detail: '', does: 'fields', edits: editsOf(other, words, fileForm(text).lineEnd) }];
+/** A new stage beside those that are there: the first choice does it as well, this one asks whether it is done instead of them. */
+function otherWay(record: FileRecord, tree: MapTree, found: FieldsFromQuote, told: Told): readonly WalkChoice[] {
+  return stagesInstead(record, tree, found) === undefined
+    ? []
+    : [asking('Another way of cleaning …', { ...told, next: 'instead' }, 'instead of the stages that are there')];
+}
+
+function stagesInstead(record: FileRecord, tree: MapTree, found: FieldsFromQuote): FieldsFromQuote | undefined {
+  return record.kind === undefined ? undefined : asOtherWay({ record, kind: record.kind, tree }, found);
+}
+
+/** What is written changes which steps may be left out: it is told before it is done. */
+export function insteadOfStages(
+  record: FileRecord,
+  tree: MapTree,
+  found: FieldsFromQuote | undefined,
+  told: Told,
+): Question | undefined {
+  const other = found === undefined ? undefined : stagesInstead(record, tree, found);
+  if (other === undefined) return undefined;
+  const { next: _answered, ...before } = told;
+  return {
+    asks: 'Another way of cleaning: whoever does this stage need not do those that are there. Does the page say so?',
+    choices: [
+      asking('No: it is done as well', before, 'back to what was proposed'),
+      {
+        label: 'Yes: one of the ways is enough',
+        detail: 'the stages that are there become one way, this one the other',
+        does: 'fields',
+        edits: editsOf(other, told.words, fileForm(record.text).lineEnd),
+      },
+      ...ends,
+    ],
+  };
 }
 
 function unclearChoice(

@@ -18,7 +18,7 @@ import type { WaysJoined } from './quote-ways.ts';
 import { waysJoined } from './quote-ways.ts';
 import { holesOf, isUndecided, withWord } from './sentence-holes.ts';
 import { isUntried, keepQuoted, noted, reasonChoices, reasonIn } from './sentence-notes.ts';
-import { proposal } from './sentence-proposal.ts';
+import { insteadOfStages, proposal } from './sentence-proposal.ts';
 import { titleOf } from './told-fields.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
 import { asking, ends, leaveOpen } from './walk-choice.ts';
@@ -45,7 +45,8 @@ export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { r
   if (undecided !== undefined) return whichWord(undecided, told);
   if (told.next === 'bounds')
     return { asks: 'Which bound word does the page have?', choices: otherBounds(record, found, told) };
-  return whole(record, tree, sentence, { reading, told, found });
+  const instead = told.next === 'instead' ? insteadOfStages(record, tree, found, told) : undefined;
+  return instead ?? whole(record, tree, sentence, { reading, told, found });
 }
 
 /** Whether the sentence fits more than one way of cleaning, and nothing says which. */

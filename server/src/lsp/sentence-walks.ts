@@ -91,6 +91,8 @@ function toldIn(value: unknown): Told | undefined {
   };
 }
 
+const nexts: readonly unknown[] = ['bounds', 'reason', 'field', 'more', 'instead', 'page'] satisfies Told['next'][];
+
 function isNext(value: unknown): value is NonNullable<Told['next']> {
-  return value === 'bounds' || value === 'reason' || value === 'field' || value === 'more' || value === 'page';
+  return nexts.includes(value);
 }

@@ -39,7 +39,7 @@ export interface Told {
   /** The word chosen in each place with a choice, by its position; empty: the first. Of pasted pages: where their marks stand, or where each begins. */
   readonly words: readonly string[];
   /** What is to be asked next instead of the sentence as a whole. */
-  readonly next?: 'bounds' | 'reason' | 'field' | 'more' | 'page';
+  readonly next?: 'bounds' | 'reason' | 'field' | 'more' | 'instead' | 'page';
   /** The field that somebody chose for it. */
   readonly field?: string;
   /** What somebody typed into that field. */

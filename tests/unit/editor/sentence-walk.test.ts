@@ -246,14 +246,14 @@ describe('ways of cleaning', () => {
   });
 
   const washed = 'Wash at 55 °C for 5 min.';
-  const another = 'Take it as another way';
+  const another = ['Another way of cleaning …', 'Yes: one of the ways'];
 
-  it('a stage beside another is done as well, or is another way by the next choice', () => {
+  it('a stage beside another is done as well, or is another way when that is confirmed', () => {
     const quote = about(washed, 'Automated cleaning').replace('# to do', '\n  all_of:\n    - {stage: manual, src: s9}');
     expect(taking(quote, 'mechanical').text).toContain(
       '  all_of:\n    - {stage: manual, src: s9}\n    - stage: mechanical',
     );
-    expect(taking(quote, another).text).toContain(
+    expect(taking(quote, ...another).text).toContain(
       'cleaning: \n  any_of:\n    - {stage: manual, src: s9}\n    - stage: mechanical\n      wash: {temp: {stated: 55 °C, src: s1}, time: {stated: 5 min, src: s1}}\n',
     );
   });
@@ -261,7 +261,7 @@ describe('ways of cleaning', () => {
   it('several stages together are the one way, the new one is the other', () => {
     const stages =
       '\n  all_of:\n    - stage: manual\n      soak: {stated: 5 min, src: s9}\n    - {stage: ultrasonic, src: s9}';
-    const { text } = taking(about(washed, 'Automated cleaning').replace('# to do', stages), another);
+    const { text } = taking(about(washed, 'Automated cleaning').replace('# to do', stages), ...another);
     expect(text).toContain(
       '  any_of:\n    - all_of:\n        - stage: manual\n          soak: {stated: 5 min, src: s9}\n        - {stage: ultrasonic, src: s9}\n    - stage: mechanical\n      wash:',
     );
