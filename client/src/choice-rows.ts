@@ -14,26 +14,23 @@ export interface ChoiceItem extends QuickPickItem {
 export const mostInLine = 76;
 const mostBeside = 74;
 
+/** So wide a blank that what stands behind it is cut off: a screen reader speaks it. */
+const unseen = '\u2003'.repeat(80);
+
 /**
  * What is proposed is seen whole, in two lines of one row or, where it is very long, in further rows of the same choice. The sentence stands
- * below it where there is room, and is marked in the text in any case.
+ * below it as far as the line goes: it is marked in the text too.
  */
 export function firstRows(choice: ServerChoice, quote: string): readonly ChoiceItem[] {
   const { label, detail } = choice;
   const [first = '', ...more] = inLines(label, mostInLine);
-  if (more.length > 0) return rowsOf(choice, { label: first }, inLines(more.join(' '), mostInLine));
+  if (more.length > 0)
+    return rowsOf(choice, { label: first }, [...inLines(more.join(' '), mostInLine), ...inLines(detail, mostInLine)]);
   const said = quote === '' ? '' : `“${quote}”`;
   const isBeside = detail !== '' && label.length + detail.length <= mostBeside;
-  const lines = inLines(isBeside ? said : `${said} ${detail}`.trim(), mostInLine);
-  const shown = lines.length > mostLines ? endedAt(lines.slice(0, mostLines)) : lines;
+  const [line, ...rest] = inLines(isBeside ? said : `${detail} ${said}`.trim(), mostInLine);
+  const shown = line === undefined ? [] : [rest.length === 0 ? line : `${line} …${unseen}${rest.join(' ')}`];
   return rowsOf(choice, isBeside ? { label, description: detail } : { label }, shown);
-}
-
-/** Of a sentence: it is marked in the text too. */
-const mostLines = 3;
-
-function endedAt(lines: readonly string[]): readonly string[] {
-  return lines.with(-1, `${lines.at(-1) ?? ''} …`);
 }
 
 export function laterRows(choice: ServerChoice): readonly ChoiceItem[] {
@@ -63,8 +60,6 @@ function rowsOf(choice: ServerChoice, head: QuickPickItem, lines: readonly strin
   }
   return rows;
 }
-
-const unseen = '\u2003'.repeat(80);
 
 /**
  * Shows the rows. While something is typed each choice is one row, found by any of its words; the editor would rank the rows that go on with

@@ -17,12 +17,17 @@ export const likely = 5;
 export const surely = 8;
 
 /** Fields that may hold what a sentence says, the likely ones first. One that holds a number is left out where the sentence has none of its kind. */
-export function likelyFields(reading: QuoteReading, kind: Kind, section: Section): readonly LikelyField[] {
+export function likelyFields(
+  reading: QuoteReading,
+  kind: Kind,
+  section: Section,
+  places: readonly FieldPlace[] = fieldPlaces(kind),
+): readonly LikelyField[] {
   const words = wordsIn(reading.quote);
   const above = wordsIn(section.text);
   const near = nearGroups(reading, kind, section);
   const counted = itemsWithNumbers(reading, kind);
-  return fieldPlaces(kind)
+  return places
     .filter(({ shape }) => holdsNumber(shape, reading))
     .map((place) => ({ place, score: scoreOf(place, { words, above, near, counted, quote: reading.quote }) }))
     .toSorted((a, b) => b.score - a.score || a.place.titles.length - b.place.titles.length);

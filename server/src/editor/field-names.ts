@@ -33,7 +33,7 @@ const also: readonly (readonly [RegExp, string])[] = [
 
 /** What the field holds, how it is written in the file and in a proposal, and what else it is called. */
 export function foundBy({ path, about }: FieldPlace): string {
-  const words = path.replaceAll('[]', '').replaceAll('.', ', ').replaceAll('_', ' ');
+  const words = path.replaceAll('[]', '').replaceAll('.*', '').replaceAll('.', ', ').replaceAll('_', ' ');
   const others = also.filter(([of]) => of.test(path)).map(([, names]) => names);
   return `${about} (${[words, ...others].join('; ')})`;
 }

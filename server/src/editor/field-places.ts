@@ -1,6 +1,8 @@
 import type { Kind } from '../schema/kinds.ts';
 import type { Field, RecordShape, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
+import type { MapTree, Tree } from '../syntax/tree.ts';
+import { valueUnder } from '../syntax/value-under.ts';
 
 /** A field into which what a sentence says may be written, by hand or by choice. */
 export interface FieldPlace {
@@ -60,6 +62,30 @@ export function fieldPlaces(kind: Kind): readonly FieldPlace[] {
     .flatMap((field) => placesIn(field, { path: '', titles: [], owner: root, depth: 1 }));
   made.set(kind, found);
   return found;
+}
+
+/**
+ * The same, with the fields of the items of those lists that stand in the file: a sentence often says more of what is there already, of one
+ * cycle or of all. `.*` stands in the path for the item.
+ */
+export function fieldPlacesIn(kind: Kind, root: MapTree): readonly FieldPlace[] {
+  const all = fieldPlaces(kind);
+  return [...all, ...all.flatMap((place) => (isWritten(root, place.path) ? placesInItems(place) : []))];
+}
+
+function isWritten(root: MapTree, path: string): boolean {
+  let tree: Tree | undefined = root;
+  for (const key of path.replace('[]', '').split('.')) tree = tree?.node === 'map' ? valueUnder(tree, key) : undefined;
+  return tree?.node === 'list' && tree.items.some(({ node }) => node === 'map');
+}
+
+/** Items that have names of their own, such as cycles and channels; steps are told apart by their sentences. */
+function placesInItems({ path, titles, shape }: FieldPlace): readonly FieldPlace[] {
+  const item = shape.form === 'list' ? shape.item : undefined;
+  if (item?.form !== 'record' || !item.fields.has('id') || item.fields.has('do')) return [];
+  const around = path.endsWith('any_of[]') ? [...titles.slice(0, -1), 'Cycle'] : titles;
+  const above = { path: path.replace('[]', '.*'), titles: around, owner: item, depth: titles.length + 1 };
+  return inside(item, above).filter((place) => place.path !== `${above.path}.id`);
 }
 
 interface Above {

@@ -2,15 +2,15 @@ import type { FileRecord } from '../library/file-record.ts';
 import type { AddedItem, Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { fileForm } from '../syntax/edits.ts';
-import type { MapTree, Tree } from '../syntax/tree.ts';
-import { valueUnder } from '../syntax/value-under.ts';
+import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import type { FieldValue } from './field-choices.ts';
 import { takesText, typedValue, valuesFor } from './field-choices.ts';
 import { likely, likelyFields, surely } from './field-likelihood.ts';
 import { fieldsCiting, foundBy } from './field-names.ts';
-import { type FieldPlace, fieldPlaces } from './field-places.ts';
-import { aboutTwice, standing } from './field-there.ts';
+import { type FieldPlace, fieldPlacesIn } from './field-places.ts';
+import { anyItem, type Target, targetsOf } from './field-targets.ts';
+import { aboutTwice, nodeAt, standing } from './field-there.ts';
 import type { NewField } from './insert-fields.ts';
 import { itemSaid } from './item-said.ts';
 import { marked } from './marked.ts';
@@ -18,7 +18,7 @@ import type { Sentence } from './open-sentences.ts';
 import { sectionOf } from './quote-section.ts';
 import { put } from './quote-to-fields.ts';
 import { idsIn } from './quote-values.ts';
-import { editsOf, holesOf, withWord } from './sentence-holes.ts';
+import { editsOf } from './sentence-holes.ts';
 import { keepQuoted, noted } from './sentence-notes.ts';
 import { told } from './told-fields.ts';
 import type { Question, WalkChoice } from './walk-choice.ts';
@@ -48,9 +48,10 @@ export function hasField(
 
 export function whichField(record: FileRecord, tree: MapTree, sentence: Sentence, reading: QuoteReading): Question {
   const { kind } = record;
-  const all = kind === undefined ? [] : likelyFields(reading, kind, sectionOf(sentence.section, reading.language));
+  const above = sectionOf(sentence.section, reading.language);
+  const all = kind === undefined ? [] : likelyFields(reading, kind, above, fieldPlacesIn(kind, tree));
   const citing = fieldsCiting(tree, sentence.id);
-  const isTaken = ({ path }: FieldPlace): boolean => citing.has(path.replaceAll('[]', ''));
+  const isTaken = ({ path }: FieldPlace): boolean => citing.has(path.replaceAll('[]', '').replaceAll(anyItem, ''));
   const [open, taken] = [all.filter(({ place }) => !isTaken(place)), all.filter(({ place }) => isTaken(place))];
   const near = Math.min(mostNear, open.filter(({ score }) => score >= likely).length);
   const choices = [...open, ...taken].map(({ place }) => fieldChoice(place, itemSaid(place, reading, sentence.id)));
@@ -86,30 +87,68 @@ export function whichValue(
   { reading, path, text }: Chosen,
 ): Question {
   const { kind } = record;
-  const place = kind === undefined ? undefined : fieldPlaces(kind).find((one) => one.path === path);
+  const place = kind === undefined ? undefined : fieldPlacesIn(kind, tree).find((one) => one.path === path);
   if (kind === undefined || place === undefined) return whichField(record, tree, sentence, reading);
   const saying = { reading, src: asValue(sentence.id), ids: idsIn(tree) };
   const typed = text === undefined || text.trim() === '' ? [] : typedValue(place, text.trim(), saying);
-  const values = [...typed, ...valuesFor(place, saying)].filter(
-    ({ fields }) => !fields.some((field) => field.path.endsWith('[]') && isListed(tree, field)),
+  const values = [...typed, ...valuesFor(place, saying)].flatMap((value) => wordsChosen(value));
+  const offered = values.flatMap((value) =>
+    targetsOf(value.fields, { root: tree, kind, statement: sentence.id }).map((target) => ({ value, target, place })),
   );
-  const choices = values.flatMap((value) => choicesOf(record, tree, sentence, { value, place }));
-  const twice = choices.length > 0 ? [] : values.flatMap((value) => twiceChoices(record, tree, sentence, value));
+  const open = byTarget(offered).filter(({ target }) => !target.fields.some((field) => isListed(tree, field)));
+  const choices = open.flatMap((one) => choiceOf(record, tree, sentence, one));
+  const twice = choices.length > 0 ? [] : open.flatMap((one) => twiceChoices(record, tree, sentence, one));
   if (twice.length > 0)
     return {
       asks: `${place.titles.join(': ')} is there already. What does this sentence say of it?`,
-      choices: [...onceEach(twice), ...typing(place, path), asking('Another field …', andMore('field')), ...ends],
+      choices: [...onceEach(twice), ...waysOut(record, sentence, place)],
     };
-  const other = asking('Another field …', andMore('field'));
-  return choices.length === 0
-    ? {
-        asks: `${place.titles.join(': ')}: this sentence has no value for it.`,
-        choices: [...typing(place, path), other, leaveOpen(), ...ends],
-      }
-    : {
-        asks: `${place.titles.join(': ')}: what does the sentence say? ${caution}`,
-        choices: [...choices, ...typing(place, path), other, leaveOpen(), ...ends],
-      };
+  const says = choices.length === 0 ? 'this sentence has no value for it.' : `what does the sentence say? ${caution}`;
+  return {
+    asks: `${place.titles.join(': ')}: ${says}`,
+    choices: [...choices, ...waysOut(record, sentence, place)],
+  };
+}
+
+/** Behind the values: nothing that was chosen by mistake holds anybody. */
+function waysOut(record: FileRecord, sentence: Sentence, place: FieldPlace): readonly WalkChoice[] {
+  return [
+    ...typing(place, place.path),
+    asking('Another field …', andMore('field')),
+    asking('Back to the sentence', { words: [] }, 'to what was proposed for it'),
+    ...(sentence.state === 'fields' ? [] : keepQuoted(record, sentence)),
+    leaveOpen(),
+    ...ends,
+  ];
+}
+
+interface Valued {
+  readonly fields: readonly NewField[];
+  readonly about: string;
+}
+
+/** A value with each word that may stand in its one open place. */
+function wordsChosen({ fields, words }: FieldValue): readonly Valued[] {
+  const holes = fields.flatMap(({ value }) => marked.pieces(value).filter((piece) => typeof piece !== 'string'));
+  const [hole, other] = holes;
+  const choices = hole === undefined || other !== undefined ? [''] : (hole.choices ?? ['']);
+  return choices.map((word) => ({
+    fields: fields.map((field) => ({ ...field, value: filled(field.value, word) })),
+    about: words.get(word) ?? '',
+  }));
+}
+
+function filled(value: string, word: string): string {
+  const pieces = marked.pieces(value);
+  return pieces
+    .map((piece) => (typeof piece === 'string' ? piece : word === '' ? (piece.choices?.[0] ?? '') : word))
+    .join('');
+}
+
+/** All values for the place that is meant most likely come first. */
+function byTarget(offered: readonly Offered[]): readonly Offered[] {
+  const order = [...new Set(offered.map(({ target }) => target.where))];
+  return offered.toSorted((a, b) => order.indexOf(a.target.where) - order.indexOf(b.target.where));
 }
 
 /** Where words may stand, they can be typed. */
@@ -119,9 +158,8 @@ function typing(place: FieldPlace, path: string): readonly WalkChoice[] {
 }
 
 /** A word that the list has already. */
-function isListed(tree: Tree, { path, value }: NewField): boolean {
-  let list: Tree | undefined = tree;
-  for (const key of path.replace('[]', '').split('.')) list = list?.node === 'map' ? valueUnder(list, key) : undefined;
+function isListed(tree: MapTree, { path, value }: NewField): boolean {
+  const list = path.endsWith('[]') ? nodeAt(tree, path.slice(0, -2).split('.')) : undefined;
   return list?.node === 'list' && list.items.some((item) => item.node === 'scalar' && asValue(item.text) === value);
 }
 
@@ -133,56 +171,41 @@ interface Chosen {
 }
 
 interface Offered {
-  readonly value: FieldValue;
+  readonly value: Valued;
+  readonly target: Target;
   readonly place: FieldPlace;
 }
 
-/** One choice for each word that may stand in the open place of the value. */
-function choicesOf(
+function choiceOf(
   record: FileRecord,
   tree: MapTree,
   sentence: Sentence,
-  { value, place }: Offered,
+  { value, target, place }: Offered,
 ): readonly WalkChoice[] {
   const { kind } = record;
   if (kind === undefined) return [];
-  const found = put({ record, kind, tree }, sentence.id, value.fields, []);
+  const found = put({ record, kind, tree }, sentence.id, target.fields, []);
   if (found.made.length === 0) return [];
   const { lineEnd } = fileForm(record.text);
   // A field without a place for its sentence would leave the sentence open for ever: the sentence itself says where it went.
   const note =
     place.cites === 'no' ? (noted(record, sentence, `in words under ${place.path.replace('[]', '')}`) ?? []) : [];
-  const [hole, other] = holesOf(found);
-  const words = hole?.at === undefined || other !== undefined ? [''] : (hole.choices ?? ['']);
-  return words.map((word) => {
-    const chosen = word === '' ? [] : withWord([], hole?.at ?? 0, word);
-    const label = told(kind, found.fields, chosen);
-    const detail = [value.words.get(word) ?? '', ...found.left].filter((part) => part !== '').join('; ');
-    return {
-      label,
-      detail,
-      does: 'fields',
-      edits: [...editsOf(found, chosen, lineEnd), ...note],
-      told: andMore('more'),
-    };
-  });
+  const label = [told(kind, value.fields, []), target.where].filter((part) => part !== '').join(', ');
+  const detail = [value.about, ...found.left].filter((part) => part !== '').join('; ');
+  return [{ label, detail, does: 'fields', edits: [...editsOf(found, [], lineEnd), ...note], told: andMore('more') }];
 }
 
-/** The field is there already: what stands there, this instead, or both, for each word that may stand in its open place. */
+/** The field is there already: what stands there, this instead, or both. */
 function twiceChoices(
   record: FileRecord,
   tree: MapTree,
   sentence: Sentence,
-  { fields }: FieldValue,
+  { target }: Offered,
 ): readonly WalkChoice[] {
   const { kind } = record;
-  const found = kind === undefined ? undefined : put({ record, kind, tree }, sentence.id, fields, []);
+  const found = kind === undefined ? undefined : put({ record, kind, tree }, sentence.id, target.fields, []);
   if (found === undefined || found.made.length > 0) return [];
-  const [hole] = found.there.flatMap(({ value }) => marked.pieces(value).filter((piece) => typeof piece !== 'string'));
-  const words = hole?.at === undefined ? [''] : (hole.choices ?? ['']);
-  return words.flatMap((word) =>
-    aboutTwice(record, sentence, standing(record, tree, found.there, withWord([], hole?.at ?? 0, word))),
-  );
+  return aboutTwice(record, sentence, standing(record, tree, found.there, []));
 }
 
 /** What is kept is the same whichever word is chosen. */

@@ -45,7 +45,8 @@ export function standing(
   });
 }
 
-function nodeAt(tree: Tree, keys: readonly string[]): Tree | undefined {
+/** What stands at the end of these keys; of an item its number from 0. */
+export function nodeAt(tree: Tree, keys: readonly string[]): Tree | undefined {
   const [key, ...rest] = keys;
   if (key === undefined) return tree;
   const inner = tree.node === 'map' ? valueUnder(tree, key) : tree.node === 'list' ? itemAt(tree, key) : undefined;

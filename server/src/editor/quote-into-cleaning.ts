@@ -12,7 +12,7 @@ export interface IntoCleaning {
 }
 
 /** Ways of cleaning that a file may write as a group of its own or as a stage under `cleaning`. */
-const stages: readonly string[] = ['manual', 'ultrasonic', 'mechanical', 'disinfection'];
+export const stagesOfCleaning: readonly string[] = ['manual', 'ultrasonic', 'mechanical', 'disinfection'];
 
 /**
  * Where a file has its stages under `cleaning`, or has left that line open, what belongs to a stage goes there and not into a second
@@ -25,7 +25,9 @@ export function intoCleaning(root: MapTree, fields: readonly NewField[], stateme
   const left: string[] = [];
   for (const [head, group] of byHead(fields)) {
     const found =
-      stages.includes(head) && isEmpty(valueUnder(root, head)) ? placesFor(head, cleaning, root, statement) : 'own';
+      stagesOfCleaning.includes(head) && isEmpty(valueUnder(root, head))
+        ? placesFor(head, cleaning, root, statement)
+        : 'own';
     // Of steps before and behind a bath, those before it are what a machine is preceded by.
     const isOfRow = Array.isArray(found) && found.every((place) => /^cleaning\.all_of\.\d+$/.test(place));
     const places = isOfRow && group.every(isNeeded) ? found.slice(0, 1) : found;
@@ -105,20 +107,21 @@ function isOfSection(node: MapTree, root: MapTree, statement: string): boolean {
   return before.some(({ id, section }) => section !== '' && section === own?.section && citesInside(node, id));
 }
 
-function citesInside(tree: Tree, statement: string): boolean {
+export function citesInside(tree: Tree, statement: string): boolean {
   if (tree.node === 'list') return tree.items.some((item) => citesInside(item, statement));
   return (
     tree.node === 'map' && (cites(tree, statement) || tree.entries.some(({ value }) => citesInside(value, statement)))
   );
 }
 
-interface Stage {
+export interface Stage {
   readonly stage: string;
   readonly path: string;
   readonly node: MapTree;
 }
 
-function stagesIn(tree: Tree, path: string): readonly Stage[] {
+/** Every stage below, with the way to it. */
+export function stagesIn(tree: Tree, path: string): readonly Stage[] {
   if (tree.node === 'list') return tree.items.flatMap((item, index) => stagesIn(item, `${path}.${index}`));
   if (tree.node !== 'map') return [];
   const stage = valueUnder(tree, 'stage');
@@ -130,7 +133,7 @@ function stagesIn(tree: Tree, path: string): readonly Stage[] {
   return [...own, ...inner];
 }
 
-function cites(node: MapTree, statement: string): boolean {
+export function cites(node: MapTree, statement: string): boolean {
   const src = valueUnder(node, 'src');
   if (src?.node === 'scalar') return src.text === statement;
   return src?.node === 'list' && src.items.some((item) => item.node === 'scalar' && item.text === statement);

@@ -87,7 +87,7 @@ function wayTo(kind: Kind, path: string): { readonly titles: readonly string[]; 
   const titles: string[] = [];
   let shape: Shape | undefined = shapeOf(kind);
   for (const key of path.replaceAll('[]', '').split('.')) {
-    if (/^\d+$/.test(key)) {
+    if (/^(?:\d+|\*)$/.test(key)) {
       shape = shape?.form === 'list' ? shape.item : shape;
       continue;
     }
