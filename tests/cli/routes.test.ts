@@ -19,8 +19,8 @@ describe('route', () => {
     const { code, out } = await at('route', 'ORTHO-E', '--library', 'lanternfield');
     expect(code).toBe(1);
     expect(out).toContain('Set ORTHO-E has no route');
-    expect(out).toContain('(1) Suction tube: forbids it (no steam-gravity) (QM-31, rev E, p. 7).');
-    expect(out).toContain('(2) Bone clamp: offers only steam-gravity (PM-9, rev A, p. 2).');
+    expect(out).toContain('(1) Suction tube: forbids it (no gravity steam) (QM-31, rev E, p. 7).');
+    expect(out).toContain('(2) Bone clamp: offers only gravity steam (PM-9, rev A, p. 2).');
     expect(out).toContain('Take Bone clamp out of the set');
     expect(out).toContain('"Consistent with the encoded instruction" is the strongest statement made here');
   });

@@ -1,10 +1,10 @@
+import { plainName } from '../model/plain-words.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { Shape } from '../schema/shape.ts';
 import type { MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import { nodeAt } from './field-there.ts';
 import type { NewField } from './insert-fields.ts';
-import { plainName } from './plain-words.ts';
 import type { Stage } from './quote-into-cleaning.ts';
 import { cites, citesInside, stagesIn, stagesOfCleaning } from './quote-into-cleaning.ts';
 import { shapeAt } from './told-fields.ts';

@@ -1,3 +1,4 @@
+import { plainName } from '../model/plain-words.ts';
 import type { AskedChoice, AskedQuestion } from '../panel/questions.ts';
 import { isFault, parseQuantity } from '../quantity/parse.ts';
 import type { Dimension } from '../quantity/quantity.ts';
@@ -10,7 +11,6 @@ import { wordsOfRequirement } from './completion-bounds.ts';
 import type { Surroundings } from './completion-ids.ts';
 import { idAsked, knownIds } from './completion-ids.ts';
 import type { Written } from './item-written.ts';
-import { plainName } from './plain-words.ts';
 
 /** One question, and what is wrong with an answer to it. */
 export interface Question extends AskedQuestion {

@@ -1,5 +1,6 @@
 import type { Edit } from '../base/problem.ts';
 import type { FileRecord } from '../library/file-record.ts';
+import { plainName } from '../model/plain-words.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { fileForm } from '../syntax/edits.ts';
@@ -10,7 +11,6 @@ import { andMore } from './field-questions.ts';
 import { leftOut, leftOutWords } from './left-out.ts';
 import { wordIn } from './marked.ts';
 import type { Sentence } from './open-sentences.ts';
-import { plainName } from './plain-words.ts';
 import { asOtherWay } from './quote-other-way.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
 import { editsOf, holesOf } from './sentence-holes.ts';

@@ -1,4 +1,5 @@
 import type { FileRecord } from '../library/file-record.ts';
+import { plainName, raised } from '../model/plain-words.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import type { Shape } from '../schema/shape.ts';
@@ -9,7 +10,6 @@ import { aboutTwice, standing } from './field-there.ts';
 import { marked, wordIn } from './marked.ts';
 import type { Hole, Piece } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
-import { plainName, raised } from './plain-words.ts';
 import { matchNumbers } from './quote-match.ts';
 import { isAtUse, sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';

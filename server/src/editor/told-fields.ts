@@ -1,3 +1,4 @@
+import { lowered, plainName } from '../model/plain-words.ts';
 import type { Kind } from '../schema/kinds.ts';
 import type { Field, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
@@ -6,7 +7,6 @@ import type { MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
 import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
-import { lowered, plainName } from './plain-words.ts';
 
 /**
  * Fields as people read them, in the titles of the schema and the words of the trade: `Manual cleaning: rinse, temperature at most 40 °C,

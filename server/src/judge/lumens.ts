@@ -96,7 +96,11 @@ function judgeSizes(by: Demander, limit: LumenLimit, one: LoadedLumen, setting: 
 }
 
 function nameOf({ device, lumen }: LoadedLumen, part: string): string {
-  return `${part === 'bore' ? 'Bore' : 'Length'} of ${lumen.id?.text ?? lumen.name?.text ?? 'the lumen'} of ${device.id?.text ?? 'the device'}`;
+  return `${part === 'bore' ? 'Bore' : 'Length'} of ${lumen.name?.text ?? lumen.id?.text ?? 'the lumen'} of ${calledDevice(device)}`;
+}
+
+function calledDevice({ name, id }: LoadedLumen['device']): string {
+  return name?.text ?? id?.text ?? 'the device';
 }
 
 function unclear(
@@ -105,10 +109,7 @@ function unclear(
   limit: { readonly at: LumenLimit['at']; readonly src?: Citation },
   { device, lumen }: LoadedLumen,
 ): Judgement {
-  const what = `Lumen ${lumen.id?.text ?? lumen.name?.text ?? ''} of ${device.id?.text ?? 'the device'}`.replaceAll(
-    '  ',
-    ' ',
-  );
+  const what = `Lumen ${lumen.name?.text ?? lumen.id?.text ?? ''} of ${calledDevice(device)}`.replaceAll('  ', ' ');
   return judgeCase('lumen', which, {
     by,
     what,

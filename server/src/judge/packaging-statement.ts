@@ -1,6 +1,7 @@
 import type { Device } from '../model/entities/device.generated.ts';
 import type { Packaging } from '../model/entities/packaging.generated.ts';
 import type { PackagingStatement } from '../model/entities/packaging-statement.generated.ts';
+import { plainName } from '../model/plain-words.ts';
 import { type CaseOf, judgeCase } from './judgement.ts';
 import type { Judgement } from './outcome.ts';
 import { holds, type Setting } from './setting.ts';
@@ -95,7 +96,7 @@ function coversDevice(packaging: Packaging, device: Device): boolean {
 }
 
 function wordsOf(statement: PackagingStatement): string {
-  const allowed = statement.allowed?.items.map((one) => one.text).join(' or ') ?? '';
+  const allowed = statement.allowed?.items.map((one) => plainName(one.text)).join(' or ') ?? '';
   if (allowed === '')
     return statement.relation?.text === 'requires_class' ? 'packaging cleared for the cycle' : 'nothing named';
   switch (statement.relation?.text) {

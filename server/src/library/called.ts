@@ -29,6 +29,11 @@ function partsOf(who: string): { readonly kind: Kind | undefined; readonly id: s
   return { kind: isKind(kind) ? kind : undefined, id };
 }
 
+/** The name of one that is at hand, else its id: rests on no other file. */
+export function nameOrId(entity: AnyEntity): string {
+  return nameOf(entity) || rootOfEntity(entity).id;
+}
+
 /** A machine by its id, of whichever sort it is. */
 export function machineCalled(id: string, view: LibraryView): string {
   const kind = machines.find((one) => view.exists(one, id));

@@ -23,8 +23,7 @@ export function spokenMethod(word: string): string | undefined {
   return codes.has(word) ? names.get(word) : undefined;
 }
 
-/** `vaporised hydrogen peroxide (vh2o2)`; every other word is as it stands in the file. */
+/** `vaporised hydrogen peroxide`; a word that is no method stays as it is. */
 export function methodWords(word: string): string {
-  const name = spokenMethod(word);
-  return name === undefined ? word : `${name} (${word})`;
+  return names.get(word) ?? word;
 }

@@ -1,4 +1,5 @@
 import type { Judgement } from '../judge/outcome.ts';
+import { demanderCalled } from '../library/called.ts';
 import type { LibraryView, Query } from '../library/view.ts';
 import { pathOf, rootOf } from '../model/node.ts';
 import { allOf } from './choice.ts';
@@ -87,7 +88,7 @@ function questionOf(view: LibraryView, key: string, { judgement, openIn, unlocks
     key,
     maker: makerOf(view, judgement),
     about: demandedBy.slice(demandedBy.indexOf('/') + 1),
-    words: questionWords(judgement),
+    words: questionWords(judgement, view),
     says,
     at: demandAt,
     unlocks: [...unlocks].sort(),
@@ -96,8 +97,8 @@ function questionOf(view: LibraryView, key: string, { judgement, openIn, unlocks
 }
 
 /** What is asked, with its page: two sentences. */
-export function questionWords({ demandedBy, says, required, given, reason }: Judgement): string {
-  const about = demandedBy.slice(demandedBy.indexOf('/') + 1);
+export function questionWords({ demandedBy, says, required, given, reason }: Judgement, view: LibraryView): string {
+  const about = demanderCalled(demandedBy, view);
   const citation = citationWords(says);
   return `${citation === '' ? about : `${about} (${citation})`}: the page gives ${required}; here it is ${given === '' ? 'not known' : given}. ${reason}`;
 }

@@ -44,7 +44,7 @@ kind: set
 id: hooks
 members: [{device: hook, qty: 2}]
 packaging: pouch
-           ^^^^^ The set is packed in pouch. That is not what is asked for by "hook" (only double-pouch).
+           ^^^^^ The set is packed in pouch. That is not what is asked for by "hook" (only pouch in a pouch).
 cycle: pv132-4-30
 === devices/hook.ifu.yaml
 kind: device
@@ -75,7 +75,7 @@ kind: set
 id: hooks
 members: [{device: hook, qty: 2}]
 packaging: container
-           ^^^^^^^^^ The set is packed in container. That is not what is asked for by "hook" (only double-wrap).
+           ^^^^^^^^^ The set is packed in container. That is not what is asked for by "hook" (only two layers of wrap).
 cycle: pv132-4-30
 === devices/hook.ifu.yaml
 kind: device
@@ -103,7 +103,7 @@ kind: set
 id: hooks
 members: [{device: hook, qty: 2}]
 packaging: container
-           ^^^^^^^^^ The set is packed in container. Whether that is accepted is for the maker to say: "hook" (tested with double-wrap).
+           ^^^^^^^^^ The set is packed in container. Whether that is accepted is for the maker to say: "hook" (tested with two layers of wrap).
 cycle: pv132-4-30
 === devices/hook.ifu.yaml
 kind: device

@@ -1,7 +1,6 @@
 import type { Judgement } from '../../judge/outcome.ts';
-import { demanderCalled } from '../../library/called.ts';
+import { demanderCalled, nameOrId } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
-import { rootOfEntity } from '../../model/entity.ts';
 import { defineRule } from '../rule.ts';
 import { listed } from '../support/lists.ts';
 import { isSoftPackaging, limitInKg, limitsExceeded } from '../support/set-mass.ts';
@@ -193,5 +192,5 @@ function strongerThan(weak: Judgement, massKg: number, view: LibraryView): reado
     .filter(
       ({ type, mass_max: limit }) => type?.text === ours?.type?.text && limit !== undefined && limit.value >= massKg,
     );
-  return stronger.map((packaging) => rootOfEntity(packaging).id);
+  return stronger.map(nameOrId);
 }

@@ -1,13 +1,14 @@
 import { waysThrough } from '../../judge/demands.ts';
 import type { Judgement } from '../../judge/outcome.ts';
 import type { Setting } from '../../judge/setting.ts';
+import { nameOrId } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { CleaningNode } from '../../model/entities/device-manual.generated.ts';
 import type { ProcedureStep } from '../../model/entities/procedure.generated.ts';
 import type { WasherCycle } from '../../model/entities/washer.generated.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
-import { isOfKind, rootOfEntity } from '../../model/entity.ts';
+import { isOfKind } from '../../model/entity.ts';
 import type { Text } from '../../model/node.ts';
 import type { RuleContext } from '../rule.ts';
 import { defineRule } from '../rule.ts';
@@ -227,9 +228,9 @@ function reportLow(
   report({
     at: water.at,
     message: message.low(
-      water.text,
+      point === undefined ? water.text : nameOrId(point),
       whoAsks(failures),
-      others.length === 0 ? '' : message.others(listed(others.map((other) => rootOfEntity(other).id))),
+      others.length === 0 ? '' : message.others(listed(others.map(nameOrId))),
     ),
     does,
     ...evidence,

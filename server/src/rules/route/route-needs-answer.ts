@@ -32,7 +32,7 @@ export const rule = defineRule({
     if (first === undefined) return;
     const { chosen } = route;
     const way = chosen === undefined ? '' : message.way(called('packaging', chosen.packaging, view), chosen.cycle);
-    const questions = [first, ...others].map((one) => `${questionWords(one)}${askedWords(one, view)}`);
+    const questions = [first, ...others].map((one) => `${questionWords(one, view)}${askedWords(one, view)}`);
     report({
       at: route.at,
       message:
@@ -53,7 +53,7 @@ export const rule = defineRule({
 === sets/lap.ifu.yaml
 kind: set
 id: lap
-    ^^^ There is a route (container on pv132) only if one open question is answered in our favour: hook (HO-1, rev A, p. 2): the page gives tested with double-wrap; here it is container. Packaging: the page tells what it was tested with; that neither allows nor forbids another packaging.
+    ^^^ There is a route (container on pv132) only if one open question is answered in our favour: hook (HO-1, rev A, p. 2): the page gives tested with two layers of wrap; here it is container. Packaging: the page tells what it was tested with; that neither allows nor forbids another packaging.
 members: [{device: hook, qty: 2}]
 packaging: container
 === devices/hook.ifu.yaml

@@ -28,7 +28,7 @@ export const rule = defineRule({
 === sets/ortho-legacy.ifu.yaml
 kind: set
 id: ortho-legacy
-    ^^^^^^^^^^^^ No packaging and cycle here processes ortho-legacy as built. (1) prevac-only-tube: forbids it (no steam-gravity) (TU-31, rev E, p. 5). (2) gravity-only-clamp: offers only steam-gravity (CL-9, rev A, p. 2). With any one of these gone, a route appears as far as this goes. A way out: Take gravity-only-clamp out of the set, and process it alone in wrap on gr121; the rest goes in wrap on pv132 (department with the surgeon, same day). 1 more way on the page of its route.
+    ^^^^^^^^^^^^ No packaging and cycle here processes ortho-legacy as built. (1) prevac-only-tube: forbids it (no gravity steam) (TU-31, rev E, p. 5). (2) gravity-only-clamp: offers only gravity steam (CL-9, rev A, p. 2). With any one of these gone, a route appears as far as this goes. A way out: Take gravity-only-clamp out of the set, and process it alone in wrap on gr121; the rest goes in wrap on pv132 (department with the surgeon, same day). 1 more way on the page of its route.
 members: [{device: gravity-only-clamp}, {device: prevac-only-tube}]
 packaging: wrap
 === devices/clamp.ifu.yaml
@@ -73,7 +73,7 @@ manual: {use: required}
 sterilization:
   any_of:
     - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
-                           ^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only ethylene oxide (eo) (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
+                           ^^ No packaging and cycle here processes pressure-probe as built. (1) pressure-probe: offers only ethylene oxide (PP-4, rev B, p. 6). Without this, a route appears as far as this goes. A way out: Have pressure-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
 statements:
   s1: {doc: PP-4, rev: B, page: 6, quote: "Ethylene oxide: 55 °C, 60 minutes."}
 === packaging/wrap.ifu.yaml
@@ -96,7 +96,7 @@ sterilization:
   any_of:
     - {id: eo55, modality: eo, context: terminal, temp: {stated: 55 C}, exposure: {stated: 60 min}, src: s1}
 not: [{what: steam, src: s2}, {what: vh2o2, src: s3}]
-             ^^^^^ No packaging and cycle here processes cold-probe as built. (1) cold-probe: forbids it (no steam) (PP-5, rev A, p. 7). (2) cold-probe: forbids it (no vaporised hydrogen peroxide (vh2o2)) (PP-5, rev A, p. 7). With any one of these gone, a route appears as far as this goes. Also in the way: (1) cold-probe: offers only ethylene oxide (eo) (PP-5, rev A, p. 6). Without this, a route appears as far as this goes. A way out: Have cold-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
+             ^^^^^ No packaging and cycle here processes cold-probe as built. (1) cold-probe: forbids it (no steam) (PP-5, rev A, p. 7). (2) cold-probe: forbids it (no vaporised hydrogen peroxide) (PP-5, rev A, p. 7). With any one of these gone, a route appears as far as this goes. Also in the way: (1) cold-probe: offers only ethylene oxide (PP-5, rev A, p. 6). Without this, a route appears as far as this goes. A way out: Have cold-probe processed elsewhere, or obtain equipment that its page asks for (purchasing committee, months). 1 more way on the page of its route.
 statements:
   s1: {doc: PP-5, rev: A, page: 6, quote: "Ethylene oxide: 55 °C, 60 minutes."}
   s2: {doc: PP-5, rev: A, page: 7, quote: "Do not use steam."}

@@ -1,3 +1,4 @@
+import { nameOrId } from '../../library/called.ts';
 import type { LibraryView } from '../../library/view.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import { rootOfEntity } from '../../model/entity.ts';
@@ -17,7 +18,7 @@ type Poster = EntityOf['poster'];
 const message = {
   general: (word: string, exceptions: string) =>
     `“${word}” allows no exception, but this library holds some: ${exceptions}. Name them on the poster, or say what it is for.`,
-  note: (id: string) => `what holds for "${id}"`,
+  note: (name: string) => `what holds for "${name}"`,
 };
 
 export const rule = defineRule({
@@ -38,9 +39,9 @@ export const rule = defineRule({
     if (exceptions.length === 0) return;
     report({
       at: said.text.at,
-      message: message.general(said.word, listed(exceptions.map(({ id, words }) => `${id} (${words})`))),
+      message: message.general(said.word, listed(exceptions.map(({ name, words }) => `${name} (${words})`))),
       says: quotesOf(exceptions.map(({ says }) => says)),
-      related: exceptions.map(({ id, at }) => ({ at, note: message.note(id) })),
+      related: exceptions.map(({ name, at }) => ({ at, note: message.note(name) })),
     });
   },
   examples: {
@@ -51,7 +52,7 @@ kind: poster
 id: indicators
 topic: indicators
 text: "Every tray: centre"
-      ^^^^^^^^^^^^^^^^^^^^ “every” allows no exception, but this library holds some: P3-rigid-container (two-opposed-corners-per-level). Name them on the poster, or say what it is for.
+      ^^^^^^^^^^^^^^^^^^^^ “every” allows no exception, but this library holds some: P3-rigid-container (two opposed corners per level). Name them on the poster, or say what it is for.
 === packaging/P3.ifu.yaml
 kind: packaging
 id: P3-rigid-container
@@ -122,6 +123,7 @@ function universalIn({
 
 interface Exception {
   readonly id: string;
+  readonly name: string;
   readonly words: string;
   readonly at: Place;
   readonly says: readonly Saying[];
@@ -155,7 +157,13 @@ function ofPackaging(
     const decision = decide(packaging, site);
     if (decision === undefined || decision.words.some((word) => isCovered(sentence, word))) return [];
     return [
-      { id: rootOfEntity(packaging).id, words: decision.words.join(' or '), at: decision.at, says: decision.says },
+      {
+        id: rootOfEntity(packaging).id,
+        name: nameOrId(packaging),
+        words: decision.words.map((word) => word.replaceAll('-', ' ')).join(' or '),
+        at: decision.at,
+        says: decision.says,
+      },
     ];
   });
 }
@@ -173,11 +181,18 @@ const smallWords: ReadonlySet<string> = new Set(['per', 'level', 'two', 'side', 
 
 function offered(device: EntityOf['device']): Exception {
   const { id } = rootOfEntity(device);
-  return { id, words: 'its page offers immediate use', at: (device.sterilization ?? device).at, says: [] };
+  return {
+    id,
+    name: nameOrId(device),
+    words: 'its page offers immediate use',
+    at: (device.sterilization ?? device).at,
+    says: [],
+  };
 }
 
 function prionBranch(procedure: EntityOf['procedure']): readonly Exception[] {
   const { when } = procedure;
   if (when === undefined || !isMentioned(when.text, prions)) return [];
-  return [{ id: rootOfEntity(procedure).id, words: 'suspected prion disease', at: when.at, says: [] }];
+  const { id } = rootOfEntity(procedure);
+  return [{ id, name: nameOrId(procedure), words: 'suspected prion disease', at: when.at, says: [] }];
 }

@@ -1,4 +1,5 @@
 import type { Judgement } from '../../judge/outcome.ts';
+import { demanderCalled } from '../../library/called.ts';
 import type { EntityOf } from '../../model/entities.generated.ts';
 import type { AnyEntity } from '../../model/entity.ts';
 import { isOfKind, rootOfEntity } from '../../model/entity.ts';
@@ -158,7 +159,7 @@ function checkSet(set: EntityOf['set'], { view, report }: RuleContext): void {
     if (failing === undefined || line === undefined) continue;
     report({
       at: line.at,
-      message: message.member(device, failing.given),
+      message: message.member(demanderCalled(`device/${device}`, view), failing.given),
       ...evidenceOfAll([failing], view),
     });
   }

@@ -1,4 +1,4 @@
-import { methodName } from '../model/method-names.ts';
+import { methodName } from './method-names.ts';
 
 /** Words of a file that are codes, or that run two words together, as people say them. */
 const names: ReadonlyMap<string, string> = new Map([
