@@ -84,9 +84,11 @@ export function keptForm(one: JudgedFile): Uint8Array {
 }
 
 export function fromKeptForm(file: FileId, kept: Uint8Array): JudgedFile {
-  if (kept.length === 0) return { file, findings: [], heldBack: [], waived: [] };
+  if (kept.length === 0) return { file, findings: nothing, heldBack: nothing, waived: nothing };
   return JSON.parse(new TextDecoder().decode(kept)) as JudgedFile;
 }
+
+const nothing: readonly never[] = [];
 
 /** The day that the library names as its own; empty for none. */
 export function dayNamedIn(engine: Engine): string {

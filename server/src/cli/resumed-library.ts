@@ -13,7 +13,7 @@ import type { Elsewhere } from '../check/together/elsewhere.ts';
 import { contentOf, isStill, type OpenedFile } from '../host/library-files.ts';
 import { keptKey } from '../library/keys.ts';
 import type { ListedFile } from '../library/listed-files.ts';
-import { recordOf } from '../library/loaded-file.ts';
+import { recordInPassing, recordOf } from '../library/loaded-file.ts';
 import type { AskedFile, JudgedFile, JudgedLibrary } from './judged-library.ts';
 import { aboutOf, dayNamedIn, fromKeptForm, judgedBy, judgeTogether, keptForm } from './judged-library.ts';
 import type { KeptDocuments } from './kept-documents.ts';
@@ -61,8 +61,10 @@ export function lookedAt(
     return isStillSo;
   };
   const comparison = compared(known, names, ids, isSame);
-  for (const [at, listed] of files.entries())
-    if (comparison.was[at] === -1 && !opened.has(at)) opened.set(at, open(listed));
+  for (let at = comparison.was.indexOf(-1); at >= 0; at = comparison.was.indexOf(-1, at + 1)) {
+    const listed = files[at];
+    if (listed !== undefined && !opened.has(at)) opened.set(at, open(listed));
+  }
   return { ...comparison, ids, names, opened, odd };
 }
 
@@ -165,7 +167,7 @@ function restingIn(
       if (listed === undefined) throw new RangeError(`no file rests at ${place}`);
       const { file, problems } = listed;
       const opened = odd.get(at) ?? { file, problems, content: { bytes: known.content(place) } };
-      return recordOf(loadedFrom(opened, begun.options.typed));
+      return recordInPassing(loadedFrom(opened, begun.options.typed));
     },
     keptFile: (path) => documents?.read(path),
   });
@@ -197,7 +199,10 @@ function reachedBy({ engine }: BegunLibrary, { known, gone, records }: ChangedFi
 
 function unreadIn({ known, was }: ChangedFiles, fresh: ReadonlyMap<number, FreshFile>): number {
   let unread = [...fresh.values()].filter(({ text }) => text === 'not-opened').length;
-  for (const place of was) if (place >= 0 && !wasOpened(known.traits(place))) unread++;
+  for (let at = 0; at < was.length; at++) {
+    const place = was[at] ?? -1;
+    if (place >= 0 && !wasOpened(known.traits(place))) unread++;
+  }
   return unread;
 }
 

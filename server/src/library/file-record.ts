@@ -32,14 +32,42 @@ export interface FileRecord {
 export function readRuleFile(file: FileId, text: string): FileRecord {
   const { tree, problems } = readTree(text);
   if (tree === undefined || tree.node !== 'map') return unreadableFile(file, text, problems);
+  const all = withThoseOfForm(problems, tree, text);
+  const said = saidIn(tree, file, text);
+  return said === undefined ? unreadableFile(file, text, all) : { ...said, problems: all };
+}
+
+/**
+ * The same for a file that others ask what it says and that is rarely judged itself: what is wrong with its form is found out when somebody
+ * wants to know.
+ */
+export function readInPassing(file: FileId, text: string): FileRecord {
+  const { tree, problems } = readTree(text);
+  const said = tree?.node === 'map' ? saidIn(tree, file, text) : undefined;
+  if (tree?.node !== 'map' || said === undefined) return readRuleFile(file, text);
+  let all: readonly Problem[] | undefined;
+  return {
+    ...said,
+    get problems() {
+      all ??= withThoseOfForm(problems, tree, text);
+      return all;
+    },
+  };
+}
+
+/** Undefined for a file of which it can't be told what it is about. */
+function saidIn(tree: MapTree, file: FileId, text: string): Omit<FileRecord, 'problems'> | undefined {
   const kind = textUnder(tree, 'kind');
   const id = textUnder(tree, 'id');
-  const ofForm = inspect(tree).map((problem) => asToDo(problem, text));
-  const all = [...problems, ...withoutEchoes(ofForm, problems, text)];
-  if (kind === undefined || !isKind(kind) || id === undefined) return unreadableFile(file, text, all);
+  if (kind === undefined || !isKind(kind) || id === undefined) return undefined;
   const root = { file, kind, id: entityId(id) };
   const entity = lower(tree, shapeOf(kind), root) as AnyEntity;
-  return { file, text, kind, id: root.id, entity, problems: all, exports: exportsOf(entity) };
+  return { file, text, kind, id: root.id, entity, exports: exportsOf(entity) };
+}
+
+function withThoseOfForm(ofSyntax: readonly Problem[], tree: MapTree, text: string): readonly Problem[] {
+  const ofForm = inspect(tree).map((problem) => asToDo(problem, text));
+  return [...ofSyntax, ...withoutEchoes(ofForm, ofSyntax, text)];
 }
 
 /** A broken line misleads everything that is read from it: what the schema says about the same line is an echo. */

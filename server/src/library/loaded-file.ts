@@ -2,7 +2,7 @@ import type { FileId } from '../base/brand.ts';
 import type { Problem, Severity } from '../base/problem.ts';
 import { span } from '../base/span.ts';
 import type { FileRecord } from './file-record.ts';
-import { readRuleFile, unreadableFile } from './file-record.ts';
+import { readInPassing, readRuleFile, unreadableFile } from './file-record.ts';
 
 /** What came of opening one rule file: its text, or none; and what is wrong with the file as a thing on disk. */
 export interface LoadedFile {
@@ -15,11 +15,19 @@ export interface LoadedFile {
 
 /** The record of a file that was opened, or of one that could not be: that one holds its problems only. */
 export function recordOf(loaded: LoadedFile): FileRecord {
-  if (loaded.text === undefined) {
-    return { ...unreadableFile(loaded.file, loaded.glimpse ?? '', loaded.problems), text: '' };
-  }
-  const record = readRuleFile(loaded.file, loaded.text);
-  return loaded.problems.length === 0 ? record : { ...record, problems: [...loaded.problems, ...record.problems] };
+  return recordBy(readRuleFile, loaded);
+}
+
+/** The same for a file that others ask and that is rarely judged itself. */
+export function recordInPassing(loaded: LoadedFile): FileRecord {
+  return recordBy(readInPassing, loaded);
+}
+
+function recordBy(read: typeof readRuleFile, { file, text, problems, glimpse }: LoadedFile): FileRecord {
+  if (text === undefined) return { ...unreadableFile(file, glimpse ?? '', problems), text: '' };
+  if (problems.length === 0) return read(file, text);
+  const record = readRuleFile(file, text);
+  return { ...record, problems: [...problems, ...record.problems] };
 }
 
 /** What can be wrong with a file before a word of it is read, for the catalogue and `explain`. */

@@ -121,14 +121,11 @@ export function partsIn(key: string, kept: KeptParts): ReadParts | undefined {
   if (sections === undefined || text(sections.piece(first.key)) !== key || !sections.areWhole(always)) return undefined;
   const begun = firstIn(sections);
   const later = kept.later === undefined ? undefined : laterIn(sections.name, kept.later);
-  const { facts, judgements, answers } = begun;
   return {
     known: new KnownLibrary(begun, later),
     name: sections.name,
     length: kept.first.length,
-    isWhole: () =>
-      sections.areWhole(onlyWhenChanged) &&
-      [facts.exports, judgements.reads, answers.reads, answers.brief].every((rows) => rows.isWhole()),
+    isWhole: () => sections.areWhole(onlyWhenChanged),
   };
 }
 

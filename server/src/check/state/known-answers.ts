@@ -112,7 +112,8 @@ export class HeldAnswers {
     const { first, later } = this;
     const places: number[] = [];
     for (let at = firstFrom(first.keys, key); first.keys[at] === key; at++) if (!later.gone.has(at)) places.push(at);
-    for (const [at, one] of later.added.keys.entries()) if (one === key) places.push(first.keys.length + at);
+    const { keys } = later.added;
+    for (let at = keys.indexOf(key); at >= 0; at = keys.indexOf(key, at + 1)) places.push(first.keys.length + at);
     return places;
   }
 }

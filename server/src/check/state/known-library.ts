@@ -74,8 +74,8 @@ export class KnownLibrary {
   contentIn(place: number): { readonly bytes: Uint8Array; readonly from: number; readonly to: number } {
     const at = this.factsAt(place);
     const { contents } = at < 0 ? (this.later ?? this.first).facts : this.first.facts;
-    const [from, to] = contents.bounds(at < 0 ? -1 - at : at);
-    return { bytes: contents.values, from, to };
+    const row = at < 0 ? -1 - at : at;
+    return { bytes: contents.values, from: contents.from(row), to: contents.to(row) };
   }
 
   reads(place: number): Uint32Array {

@@ -20,9 +20,14 @@ export class Rows<N extends Numbers> {
     return this.values.subarray(this.#endOf(index - 1), this.#endOf(index)) as N;
   }
 
-  /** Where the list begins and ends. */
-  bounds(index: number): readonly [from: number, to: number] {
-    return [this.#endOf(index - 1), this.#endOf(index)];
+  /** Where the list begins. */
+  from(index: number): number {
+    return this.#endOf(index - 1);
+  }
+
+  /** Where the next list begins. */
+  to(index: number): number {
+    return this.#endOf(index);
   }
 
   /** Tells of each list that holds the number, once for each time. */
