@@ -3,6 +3,8 @@ import {
   laidSo,
   leftSo,
   liesSo,
+  noLiner,
+  noMat,
   notOfThePosition,
   notStacked,
 } from '../quantity/prose/named/arranged.ts';
@@ -19,8 +21,15 @@ export function arranged(reading: QuoteReading, src: string, section: Section): 
   const { quote, numbers } = reading;
   const { text, stages } = section;
   const isOfPacking = (stages.includes('packaging') || aboutPacking.test(text)) && !/(?:dis|un)assembl/.test(text);
-  if (isOfPacking && notStacked.test(quote)) return unstacked(src);
-  const isCounted = numbers.some(({ units, isReference }) => units.length > 0 && !isReference);
+  const kept = isOfPacking ? keptOut.filter(([, words]) => words.test(quote)) : [];
+  if (kept.length > 0)
+    return withSource(
+      kept.map(([field]) => ({ path: `packaging.${field}`, value: 'true' })),
+      src,
+    );
+  const isCounted = numbers.some(
+    ({ units, isReference }) => !isReference && units.some(({ dimension }) => dimension !== 'length'),
+  );
   const words = quote.replace(/\s*[.!]\s*$/, '');
   if (isCounted || words.length > longest || /[.!?]\s\p{Lu}/u.test(words)) return [];
   const isLeft = leftSo.test(words) && (isOfPacking || /sterili|stérili/.test(text));
@@ -34,9 +43,12 @@ export function arranged(reading: QuoteReading, src: string, section: Section): 
 
 const longest = 180;
 
-function unstacked(src: string): readonly NewField[] {
-  return [
-    { path: 'packaging.no_stack', value: 'true' },
-    { path: 'packaging.src', value: src },
-  ];
+const keptOut = [
+  ['no_stack', notStacked],
+  ['no_textile_liner', noLiner],
+  ['no_silicone_mat', noMat],
+] as const;
+
+function withSource(fields: readonly NewField[], src: string): readonly NewField[] {
+  return [...fields, { path: 'packaging.src', value: src }];
 }

@@ -38,7 +38,13 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
       if (home.ofStage !== undefined && !reading.stages.some(({ stage }) => home.ofStage?.includes(stage))) continue;
       if (home.dimension === 'magnification' && isCount(mention, text)) continue;
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
-      if (!fits || !isBeside(home, mention, sought) || (isLong(mention) && !ofLongTimes.has(group.path))) continue;
+      if (
+        !fits ||
+        !isBeside(home, mention, sought) ||
+        (isLong(mention) && !ofLongTimes.has(group.path)) ||
+        (group.path === 'storage' && isShort(mention))
+      )
+        continue;
       const near =
         nearness(home, mention, sought) ?? (group.path === phase && home.field !== elsewhere ? underPhase : undefined);
       if (near === undefined || (near <= underPhase && isOtherPhase(group, phase, reading))) continue;
@@ -70,6 +76,13 @@ const longUnits: ReadonlySet<string> = new Set(['weeks', 'months', 'years']);
 function isLong({ quantities }: NumberMention): boolean {
   return quantities.length > 0 && quantities.every(({ unit }) => longUnits.has(unit));
 }
+
+/** Nothing is stored for minutes. */
+function isShort({ quantities }: NumberMention): boolean {
+  return quantities.length > 0 && quantities.every(({ dimension, value }) => dimension === 'time' && value < aDay / 2);
+}
+
+const aDay = 86_400;
 
 /** `it weighs 6.5 kg; 10 kg must not be exceeded`: of two the one with its bound. */
 function isHighest({ field }: Home, { bound }: NumberMention): boolean {

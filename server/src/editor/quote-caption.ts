@@ -74,7 +74,7 @@ export function withCaption(
   { caption, columns }: AroundCycle,
 ): readonly NewField[] {
   const above = captionOf(caption, reading);
-  const region = columns.length === 0 ? undefined : cellUnder(reading.quote, columns, 'region');
+  const region = columns.length === 0 ? regionBefore(reading.quote) : cellUnder(reading.quote, columns, 'region');
   return fields.map((field) => {
     if (field.path !== 'sterilization.any_of[]') return field;
     const pulses = field.value.includes('pulses: ') ? undefined : (pulsesIn(reading) ?? pulsesIn(above?.reading));
@@ -100,6 +100,12 @@ const cycleOfPart = new RegExp(
   String.raw`\d[^.;]{0,40}\s(?:for|für|pour)\s(?:the\s|all\s|die\s|les\s)?((?:[\p{L}-]+\s)?(?!tray|case|box|basket|tip)${partNouns})\.?$`,
   'iu',
 );
+
+/** `UK: 134 °C, 3 min`. */
+function regionBefore(quote: string): string | undefined {
+  const [, before = ''] = /^(?:(?:for|in) (?:the )?)?([^:.;\d]{2,40}):\s/i.exec(quote) ?? [];
+  return wordsFor(regions, before.toLowerCase()).length === 0 ? undefined : before;
+}
 
 /** Markets that the files have a word for; of any other region the words stand as a note, which is not judged. */
 function forRegion(region: string | undefined): readonly string[] {

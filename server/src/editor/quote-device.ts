@@ -162,13 +162,20 @@ const counted = new RegExp(
   'iu',
 );
 
+/** `O-rings: change after 25 cycles`. */
+const changed = new RegExp(
+  String.raw`^((?:[\p{L}-]+\s)?${partNouns})\s?:\s(?:to be\s|must be\s)?(?:change|replace|renew|discard|exchange)d?\s(?:after|every)\b`,
+  'iu',
+);
+
 /** `The cap is replaced after 20 uses`: the part whose life that is; nothing where the device itself is meant. */
 export function partNamed(quote: string): string | undefined {
   const name = (replaced.exec(quote) ??
     replace.exec(quote) ??
     andReplace.exec(quote) ??
     reused.exec(quote) ??
-    counted.exec(quote))?.[1];
+    counted.exec(quote) ??
+    changed.exec(quote))?.[1];
   return name === undefined || new RegExp(String.raw`(?:^|\s)${whole}$`, 'i').test(name) ? undefined : name;
 }
 

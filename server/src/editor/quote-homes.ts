@@ -53,6 +53,8 @@ const device: readonly Group[] = [
         'reprocess',
         'processing cycles',
         'be processed',
+        'be autoclaved',
+        'be sterili',
         'uses',
         'exceed',
         'service life',
@@ -76,7 +78,18 @@ const device: readonly Group[] = [
       {
         field: 'uses',
         dimension: 'count',
-        near: ['use', 'reprocess', 'be processed', 'cycle', 'aufbereit', 'zykl', 'réutilis', 'retraitement'],
+        near: [
+          'use',
+          'reprocess',
+          'be processed',
+          'be autoclaved',
+          'be sterili',
+          'cycle',
+          'aufbereit',
+          'zykl',
+          'réutilis',
+          'retraitement',
+        ],
         counted: 'uses',
       },
     ],
@@ -219,7 +232,8 @@ const device: readonly Group[] = [
     path: 'cooling',
     stages: [],
     words: [],
-    begins: /^(?:allow|let|leave)\b.{0,60}\bcool|abkühlen lassen\.?$|^laisser\b.{0,40}\brefroidir/i,
+    begins:
+      /^(?:allow|let|leave)\b.{0,60}\b(?:cool|(?:room|ambient) temperature)|abkühlen lassen\.?$|^laisser\b.{0,40}\brefroidir/i,
     fields: [
       { field: 'time', dimension: 'time', near: [], only: true },
       { field: 'temp', dimension: 'temperature', near: [], only: true },

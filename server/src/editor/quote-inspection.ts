@@ -95,7 +95,8 @@ export function normOf({ quote, numbers, stages }: QuoteReading, src: string, se
     words.length > longest
   )
     return [];
-  const isNorm = normsInShort.test(words) || (norms.some((norm) => norm.test(words)) && !/;\s/.test(words));
+  const isNorm =
+    normsInShort.test(words) || (norms.some((norm) => norm.test(words)) && !/;\s(?!it\s|they\s)/.test(words));
   if (!isNorm || doneByHand.test(words) || /[.!?]\s/.test(words)) return [];
   return [
     { path: 'inspection.criteria[]', value: asValue(words) },

@@ -11,6 +11,7 @@ export function oiling(quote: string): readonly (readonly [string, string])[] {
   const place = firstOf(oiledPlaces, quote)?.trim();
   return [
     ...(agent === undefined ? [] : [['agent', agent] as const]),
+    ...(/\b(?:put|apply|add|place)\sa (?:single )?drop\b/.test(text) ? [['drops', '{stated: 1 drops}'] as const] : []),
     ...(place === undefined ? [] : [['where', asValue(place)] as const]),
     ...(oiledBefore.test(text) ? [['before_packaging', 'true'] as const] : []),
     ...(excessRemoved.test(quote) ? [['remove_excess', 'true'] as const] : []),

@@ -9,6 +9,7 @@ import type { Sentence } from './open-sentences.ts';
 import { saidBeside } from './quote-beside.ts';
 import { methodAbove, underMethod, withCaption } from './quote-caption.ts';
 import { cooled } from './quote-cooling.ts';
+import { cyclesInColumns } from './quote-cycle-columns.ts';
 import { dryingOfCycles } from './quote-cycle-drying.ts';
 import { factsOf } from './quote-facts.ts';
 import type { Matched } from './quote-match.ts';
@@ -50,7 +51,9 @@ export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
   if (joined !== undefined)
     return { fields: together === undefined ? [] : fieldsOfWays(joined, together, src), left: [] };
   const dried = kind === 'device' && table === undefined ? dryingOfCycles(reading, tree, src, section) : [];
-  if (dried.length > 0) return { fields: dried, left: [] };
+  const columned = kind === 'device' ? cyclesInColumns(sentence, tree, around.statement) : [];
+  if (dried.length + columned.length > 0)
+    return { fields: [...columned, ...(columned.length > 0 ? [] : dried)], left: [] };
   const matched = lookedAtAgain(placesOf(reading, around), reading);
   return matched.placed.length === 0
     ? inWords(matched, reading, around)

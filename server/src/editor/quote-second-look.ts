@@ -1,6 +1,7 @@
 import { whenDelayed } from '../quantity/prose/named/at-use.ts';
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
 import { partNamed } from './quote-device.ts';
+import { homesOf } from './quote-homes.ts';
 import type { Matched, Placed } from './quote-match.ts';
 import { isOwnValue } from './quote-own-values.ts';
 
@@ -17,12 +18,9 @@ export function lookedAtAgain(matched: Matched, reading: QuoteReading): Matched 
 
 /** `Cool for 10 minutes with the door ajar, then for 45 minutes outside`: none of the two is how long it cools. */
 function oneCooling(matched: Matched, reading: QuoteReading): Matched {
-  const others = matched.placed.filter(({ group }) => group.path !== 'cooling').flatMap(({ mentions }) => mentions);
-  const times = reading.numbers.filter(
-    (one, at) => isOwnValue(one, at, reading) && secondsOf(one) !== undefined && !others.includes(one),
-  );
-  const isOneOfMore = ({ group, home, mentions }: Placed): boolean =>
-    group.path === 'cooling' && home.field === 'time' && mentions.length < times.length;
+  const times = reading.numbers.filter((one, at) => isOwnValue(one, at, reading) && secondsOf(one) !== undefined);
+  const isFree = times.some((time) => !matched.placed.some(({ mentions }) => mentions.includes(time)));
+  const isOneOfMore = ({ group, home }: Placed): boolean => isFree && group.path === 'cooling' && home.field === 'time';
   return without(matched, isOneOfMore, reading.quote);
 }
 
@@ -128,6 +126,7 @@ function byPackaging({ placed, left }: Matched, reading: QuoteReading): Matched 
   const stored = placed
     .filter(isOf)
     .flatMap(({ mentions }) => mentions.map(({ span }) => quote.slice(span.start, span.end)));
+  if (isNamed && placed.length === 0) return onlyLives(left, reading);
   if (!isNamed || stored.length === 0 || left.length === 0) return { placed, left };
   const shortest = shortestStorage(placed.filter(isOf), reading);
   const others = [...stored, ...left].filter((time) => shortest === undefined || time !== printed(shortest, quote));
@@ -137,6 +136,24 @@ function byPackaging({ placed, left }: Matched, reading: QuoteReading): Matched 
   const only = `${printed(shortest, quote)} alone is proposed (the shortest: it holds for every packaging named here)`;
   return { placed: [...kept, shortest], left: [only, ...told] };
 }
+
+/** `Trays may be kept for 6 months, trays in containers for 12 months`, where none is surer: by their length they are lives. */
+function onlyLives(left: readonly string[], reading: QuoteReading): Matched {
+  const all = reading.numbers.filter((one, at) => isOwnValue(one, at, reading));
+  const isLives = all.length > 1 && all.every((one) => (secondsOf(one) ?? 0) > aWeek);
+  const group = homesOf.device?.find(({ path }) => path === 'storage');
+  const home = group?.fields.find(({ field }) => field === 'time');
+  const [mention] = all;
+  if (!isLives || group === undefined || home === undefined || mention === undefined) return { placed: [], left };
+  const shortest = shortestStorage([{ group, home, mentions: [mention] }], reading);
+  if (shortest === undefined) return { placed: [], left };
+  const words = printed(shortest, reading.quote);
+  const others = left.filter((time) => time !== words);
+  const only = `${words} alone is proposed (the shortest: it holds for every packaging named here)`;
+  return { placed: [shortest], left: [only, ...others] };
+}
+
+const aWeek = 7 * 86_400;
 
 /** Of several shelf lives the shortest holds for all of them; undefined where one is no plain longest time. */
 function shortestStorage([first, ...more]: readonly Placed[], reading: QuoteReading): Placed | undefined {

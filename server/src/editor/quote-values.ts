@@ -206,11 +206,21 @@ function headOf(
   }
   const stages = group.named ?? reading.stages.map(({ stage }) => stage);
   const named = new Set(stages.filter((stage) => methodStages.has(stage)));
-  const only = named.size === 1 ? modalities[[...named][0] ?? ''] : undefined;
+  const only = named.size === 1 ? [...named][0] : undefined;
   const temp = placed.find((one) => one.group === group && one.home.field === 'temp')?.mentions[0]?.amount;
-  const id = freeId(`${only?.[1] ?? 'option'}${temp ?? ''}`, taken);
-  const modality = `modality: ${only?.[0] ?? marked.hole('modality')}`;
-  return { id, head: path.startsWith('validated') ? modality : `id: ${asValue(id)}, ${modality}` };
+  const { id, head } = cycleNamed(only, temp, taken);
+  return { id, head: path.startsWith('validated') ? head.replace(/^.*(?=modality: )/, '') : head };
+}
+
+/** A new cycle by its method and temperature; a method that nobody named is left empty. */
+export function cycleNamed(
+  method: string | undefined,
+  temp: number | undefined,
+  taken: ReadonlySet<string>,
+): { readonly id: string; readonly head: string } {
+  const [word = marked.hole('modality'), short = 'option'] = modalities[method ?? ''] ?? [];
+  const id = freeId(`${short}${temp ?? ''}`, taken);
+  return { id, head: `id: ${asValue(id)}, modality: ${word}` };
 }
 
 export function freeId(id: string, taken: ReadonlySet<string>): string {

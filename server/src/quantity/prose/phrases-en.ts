@@ -160,7 +160,7 @@ export const englishPhrases: PhraseList = [
   [{ role: 'stage', stage: 'gravity' }, 'gravity*'],
   [
     { role: 'stage', stage: 'prevac' },
-    'pre vacuum, prevac*, pre vac, dynamic air removal, fractionated vacuum, vacuum',
+    'pre vacuum, prevac*, pre vac, dynamic air removal, active air removal, forced air removal, porous load, fractionated vacuum, vacuum',
   ],
   [{ role: 'stage', stage: 'iuss' }, 'immediate use'],
   [

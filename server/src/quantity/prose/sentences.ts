@@ -27,8 +27,16 @@ function endsSentence(tokens: readonly Token[], at: number, quote: string): bool
   if (next === undefined) return true;
   if (!next.spaced) return false;
   const before = tokens[at - 1];
-  if (before?.kind === 'word' && abbreviations.has(before.text) && !endsUnit(tokens, at - 1, next)) return false;
+  const isShort = before?.kind === 'word' && abbreviations.has(before.text) && !isLetter(tokens, at - 1, quote);
+  if (isShort && !endsUnit(tokens, at - 1, next)) return false;
   return startsSentence(next, quote);
+}
+
+/** `Appendix B. Do not …`: a letter that names something, and no abbreviation as in `z. B.`. */
+function isLetter(tokens: readonly Token[], at: number, quote: string): boolean {
+  const [before, letter, next] = [tokens[at - 1], tokens[at], tokens[at + 2]];
+  const isNamed = before?.kind === 'word' && before.text.length > 3 && next?.kind === 'word';
+  return isNamed && letter !== undefined && /^\p{Lu}$/u.test(quote.slice(letter.start, letter.end));
 }
 
 /** `4 min.` may end a sentence; `min. 4` and the `max. 110` behind another number do not. */

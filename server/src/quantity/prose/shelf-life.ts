@@ -3,7 +3,7 @@
  * `stated`.
  */
 export function isShelfLife(before: string): boolean {
-  return /(?:shelf[\s-]life|(?:may|can) be (?:stored|kept)(?:\s\p{L}+){0,3}\sfor|lagerdauer|haltbarkeit|lagerfähig|durée de conservation)\b[^.;]*$/iu.test(
+  return /(?:shelf[\s-]life|(?:may|can) be (?:stored|kept|held)(?:\s\p{L}+){0,3}\sfor|lagerdauer|haltbarkeit|lagerfähig|durée de conservation)\b[^.;]*$/iu.test(
     before,
   );
 }

@@ -14,7 +14,7 @@ export const laidSo =
 
 /** The same of a thing: `Clamps are placed in the rack`, `the ends must not touch the wall`. */
 export const liesSo =
-  /^(?:(?:the|all|each|every|both|no|die|der|das|alle|les?|la)\s)?[\p{L}\s,/-]{2,60}?\s(?:(?:must|should|shall|may|can|are|is|has to|have to|need to)\s(?:always\s|not\s|never\s|only\s|to\s)*(?:be\s)?(?:placed|laid|positioned|arranged|fitted|kept|closed|opened|secured|fixed|protected|covered|inserted|attached|coiled|separated|spaced|locked|unlocked|held|touch|lie|overlap|face|point|contact|hang|rest|put)|(?:dürfen|darf|müssen|muss|sollen)\s(?:sich\s)?(?:nicht\s)?[^.;]{2,60}(?:berühren|liegen|gelegt werden|geöffnet sein|aufeinanderliegen)|(?:doivent|doit|ne doivent pas|ne doit pas)\s(?:se\s)?(?:être\s(?:placé|posé|disposé|protégé|ouvert|fermé)|toucher|reposer))(?!\p{L}.{0,80}\b(?:within|minutes|hours))/iu;
+  /^(?:(?:the|all|each|every|both|no|die|der|das|alle|les?|la)\s)?[\p{L}\s,/-]{2,60}?\s(?:(?:must|should|shall|may|can|are|is|has to|have to|need to)\s(?:always\s|not\s|never\s|only\s|to\s)*(?:be\s)?(?:(?:removed|taken|separated)\s[\p{L}\s]{3,40}\sand\s)?(?:placed|laid|positioned|arranged|fitted|kept|closed|opened|secured|fixed|protected|covered|inserted|attached|coiled|separated|spaced|locked|unlocked|held|touch|lie|overlap|face|point|contact|hang|rest|put)|(?:dürfen|darf|müssen|muss|sollen)\s(?:sich\s)?(?:nicht\s)?[^.;]{2,60}(?:berühren|liegen|gelegt werden|geöffnet sein|aufeinanderliegen)|(?:doivent|doit|ne doivent pas|ne doit pas)\s(?:se\s)?(?:être\s(?:placé|posé|disposé|protégé|ouvert|fermé)|toucher|reposer))(?!\p{L}.{0,80}\b(?:within|minutes|hours))/iu;
 
 /** The package itself, what shows that it went through a cycle, and loads: no position of the device. */
 export const notOfThePosition =
@@ -23,6 +23,12 @@ export const notOfThePosition =
 /** Nothing may lie on it. */
 export const notStacked =
   /(?<!\p{L})(?:(?:do not|don.t|never|must not be|may not be|should not be|not to be|no)\s(?:be\s)?stack(?:ed|ing)?|(?:nothing|no (?:other )?(?:items?|packs?|trays?))\s(?:may|must|should|can|is to|are to)\sbe\s(?:placed|laid|put|stacked)\son|(?:nicht|niemals)\s(?:\p{L}+\s)?(?:stapeln|gestapelt)|ne (?:pas|jamais) (?:les |l.)?empiler)(?!\p{L})/iu;
+
+/** No cloth and no mats of silicone below it. */
+export const noLiner =
+  /(?<!\p{L})(?:no|not|never|without)(?!\p{L}).{0,60}(?<!\p{L})(?:towels?|(?:textile|cloth|tray|fabric|cotton) liners?|linen)(?!\p{L})|(?:keine?|ohne)\s(?:\p{L}+\s)?(?:textil\p{L}*|tücher)|sans (?:linge|textile)/iu;
+export const noMat =
+  /(?<!\p{L})(?:no|not|never|without)(?!\p{L}).{0,60}silicone mats?|(?:keine?|ohne)\s(?:\p{L}+\s)?silikonmatten?|sans tapis (?:de|en) silicone/iu;
 
 /** Headings under which positions are those of the package. */
 export const aboutPacking =

@@ -32,6 +32,14 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
     of: 'words',
   },
   {
+    form: /^(?:\p{L}[\p{L}-]*\s){1,4}(?:that|which)\s(?:is|are|has|have|shows?)\s(.{3,80}?)\s(?:must|may|should|shall|can|are|is|have|has)\s(?:to\s|no longer\s|not\s|never\s)*(?:be\s)?(?:returned|sent|discarded|scrapped|replaced|withdrawn|removed|taken|rejected|repaired|(?:re-?)?used|disposed of|set aside|sorted out)(?!\p{L})/iu,
+    of: 'words',
+  },
+  {
+    form: /^(?:\p{L}[\p{L}-]*\s){1,4}with\s(.{3,80}?)\s(?:must|may|should|shall|can|are|is|have|has)\s(?:to\s|no longer\s|not\s|never\s)*(?:be\s)?(?:returned|sent|discarded|scrapped|replaced|withdrawn|removed|taken|rejected|repaired|(?:re-?)?used|disposed of|set aside|sorted out)(?!\p{L})/iu,
+    of: 'words',
+  },
+  {
     form: /^(?:remove|take|withdraw)\s[^,;:]{0,40}?\bwith\s(.{3,80}?)\s(?:from|out of)\s(?:use|service)$/i,
     of: 'words',
   },
@@ -79,7 +87,7 @@ export function actionOn(text: string): 'repair' | 'discard' | undefined {
 
 /** `Used as long as it passes inspection`, `the end of life is determined by wear`: what ends its use, and no number. */
 export const usedUntil =
-  /(?<!\p{L})(?:end of (?:(?:its|their|the)\s)?(?:(?:service|useful|product)\s)?life|service life|useful life|life(?:time|span)|(?:re-?)?used|remain in (?:use|service)|lebensdauer|durée de vie|fin de vie)(?!\p{L})[^.;]{0,80}(?<!\p{L})(?:determined|depends?|governed|limited|until|as long as|so long as|provided|reached when|ends? (?:when|with)|bestimmt|hängt|begrenzt|solange|bis|déterminée?|dépend|limitée?|tant que|jusqu)(?!\p{L})[^.;]{0,80}(?:wear|worn|damage|inspect|function|test|condition|defect|verschlei|beschädig|prüf|usure|dommage|inspection|contrôle)/iu;
+  /(?<!\p{L})(?:end of (?:(?:its|their|the)\s)?(?:(?:service|useful|product)\s)?life|service life|useful life|life(?:time|span)|(?:re-?)?used|remain in (?:use|service)|number of (?:\p{L}+\s){0,2}(?:cycles|uses)|lebensdauer|durée de vie|fin de vie)(?!\p{L})[^.;]{0,80}(?<!\p{L})(?:determined|depends?|governed|limited|until|as long as|so long as|provided|reached when|ends? (?:when|with)|bestimmt|hängt|begrenzt|solange|bis|déterminée?|dépend|limitée?|tant que|jusqu)(?!\p{L})[^.;]{0,80}(?:wear|worn|damage|inspect|check|function|test|condition|defect|verschlei|beschädig|prüf|usure|dommage|inspection|contrôle)/iu;
 
 /** Of the package, of a date, of soil: other things than the state of the device. */
 export const aboutInspecting =
@@ -87,6 +95,7 @@ export const aboutInspecting =
 
 /** `Tips need to be straight`: how something must be or do when it is looked at. */
 export const norms: readonly RegExp[] = [
+  /[:;,]\s(?:it|they|this|these|both|each)\s(?:must|should|shall|has to|have to|needs? to)\s(?:not\s)?\p{L}/iu,
   /^(?:is|are|does|do|has|have|can|ist|sind|hat|haben|lässt|lassen|schließt|schließen|est-ce|le|la|les)\s.{5,130}\?$/iu,
   /^(?:\p{L}[\p{L}\s,/()-]{1,80}?)\s(?:must|should|shall|needs? to|has to|have to|may|can|is to|are to|does|do)\s(?:not\s|never\s|always\s)?(?:be\s)?\p{L}/iu,
   /^(?:\p{L}[\p{L}\s,/()-]{1,80}?)\s(?:muss|müssen|soll|sollen|darf|dürfen)\s.{3,100}(?<!werden)\.?$/iu,
@@ -107,7 +116,7 @@ export const notOfTheDevice =
 export const tests: Named = [
   [
     'lumen_inspection',
-    /\b(?:look|view|inspect|check|examine)\b.{0,60}\b(?:through|into|inside|interior)\b.{0,40}\b(?:lumens?|channels?|bore|tubes?|cannulas?|shafts?|sleeves?)\b|\b(?:lumens?|channels?)\b.{0,60}\bborescope\b|\bborescope\b.{0,60}\b(?:lumens?|channels?)\b|(?:durch|in) (?:den |das |die )?(?:\p{L}*kanal|lumen).{0,30}(?:sehen|blicken|schauen)|endoskop.{0,40}(?:kanal|lumen).{0,30}prüf|(?:regarder|inspecter).{0,40}(?:à travers|l.intérieur).{0,20}(?:canal|lumière)/u,
+    /\b(?:hold|held)\b.{0,40}\blight\b.{0,30}\b(?:look|see)\b.{0,20}\bthrough\b|\b(?:look|view|inspect|check|examine)\b.{0,60}\b(?:through|into|inside|interior)\b.{0,40}\b(?:lumens?|channels?|bore|tubes?|cannulas?|shafts?|sleeves?)\b|\b(?:lumens?|channels?)\b.{0,60}\bborescope\b|\bborescope\b.{0,60}\b(?:lumens?|channels?)\b|(?:durch|in) (?:den |das |die )?(?:\p{L}*kanal|lumen).{0,30}(?:sehen|blicken|schauen)|endoskop.{0,40}(?:kanal|lumen).{0,30}prüf|(?:regarder|inspecter).{0,40}(?:à travers|l.intérieur).{0,20}(?:canal|lumière)/u,
   ],
   [
     'leak_test',

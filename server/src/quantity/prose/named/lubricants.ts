@@ -13,6 +13,7 @@ export const lubricants: Named = [
 /** Where it is applied, in the words of the page; the group is the place. */
 export const oiledPlaces: readonly RegExp[] = [
   /\b(?:oil|lubricant|lubricate|milk|drops?|spray|grease)\b[^.;:]{0,60}?\b(?:on|onto|(?<!prior\s)to|into|through|via)\s((?:the|each|all|every)\s(?!sterili|clean|use\b|cycle|(?:instrument|device|product|handpiece)s?\b)[\p{L}\s-]{3,60}?)(?=\s(?:before|after|for|with|until|prior|thinly|lightly|sparingly|well|generously|regularly)\b|[.,;]|$)/iu,
+  /(?:^|:\s)treat\s((?:the|each|all|every)\s[\p{L}\s-]{3,60}?)\swith\s[^.;:]{0,60}\b(?:oil|lubricant|grease|milk)\b/iu,
   /^(?:lubricate|oil|grease)\s((?:the|each|all|every)\s(?!(?:instrument|device|product|handpiece)s?\b)[\p{L}\s-]{3,60}?)(?=\s(?:before|after|for|with|using|until|prior|if|as|when|thinly|lightly|sparingly|well|generously|regularly)\b|[.,;]|$)/iu,
   /^((?:den|die|das|alle)\s[\p{L}\s-]{3,60}?)\s(?:vor\s[^.;:]{3,40}\s)?(?:mit\s[^.;:]{3,60}\s)(?:ölen|schmieren)/iu,
   /^(?:lubrifier|huiler)\s((?:le|la|les|l’|l')\s?[\p{L}\s-]{3,60}?)(?=\s(?:avant|après|avec)\s|[.,;]|$)/iu,

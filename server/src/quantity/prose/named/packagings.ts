@@ -8,7 +8,7 @@ export const packagings: Named = [
   ],
   [
     'rigid-container',
-    /(?:rigid|sterili[sz]ation|sterili[sz]ing|set|sterile|filter|instrument|reusable)[\s-](?:(?:reusable\s)?(?:sterili[sz]ation|sterili[sz]ing|filter)[\s-])?container|containers? with (?:an? )?filter|sterilisier?\p{L}*container|hartcontainer|sterilcontainer|sterilgutcontainer|sterilisationscontainer|conteneurs? (?:rigide|de stérilisation)/u,
+    /(?:rigid|sterili[sz]ation|sterili[sz]ing|set|sterile|filter|instrument|reusable)[\s-](?:(?:reusable\s)?(?:sterili[sz]ation|sterili[sz]ing|filter)[\s-])?container|containers? with (?:an? )?filter|^(?:in )?(?:an? )?containers?\.?$|sterilisier?\p{L}*container|hartcontainer|sterilcontainer|sterilgutcontainer|sterilisationscontainer|conteneurs? (?:rigide|de stérilisation)/u,
   ],
   [
     'double-pouch',

@@ -26,7 +26,7 @@ export const keptAway: readonly RegExp[] = [
 
 /** What stands before the name of an agent and says no more than that it is one. */
 export const beginnings =
-  /^(?:no|other|(?:the )?use of|d.|de\s|des\s|du\s|keine?)\s+|^any\s+|^(?:solutions?|agents?|products?|detergents?|cleaners?)\s(?:that contain|containing|with|based on)\s|^(?:lösungen|mittel|produkte) mit\s|^(?:solutions?|produits?) (?:contenant|à base) (?:d.|de\s|du\s|des\s)?/i;
+  /^(?:no|other|(?:the )?use of|d.|de\s|des\s|du\s|keine?)\s+|^any\s+|^(?:solutions?|agents?|products?|detergents?|cleaners?|lubricants?|oils?|sprays?|greases?)\s(?:that contain|containing|with|based on)\s|^(?:lösungen|mittel|produkte) mit\s|^(?:solutions?|produits?) (?:contenant|à base) (?:d.|de\s|du\s|des\s)?/i;
 
 /** Ends of a sentence that narrow nothing: whom it is meant for, and why. */
 export const idle = new RegExp(
