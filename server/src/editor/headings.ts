@@ -8,7 +8,7 @@ const topics = `warning warnings caution cautions precautions limits limit limit
   purpose point-of-use pre-treatment pretreatment treatment transport preparation disassembly dismantling reassembly assembly
   cleaning pre-cleaning precleaning washing prewash rinsing disinfection drying inspection check checks testing maintenance care
   lubrication oiling packaging packing wrapping sterilization sterilisation cooling storage reprocessing processing disposal contact
-  symbols warranty receipt method methods general unpacking theatre
+  symbols warranty receipt servicing durability lifetime loading method methods general unpacking theatre
   allgemeines allgemeine warnhinweise warnungen hinweise einschränkungen lebensdauer gebrauchsort erstbehandlung vorbereitung zerlegung demontage
   reinigung vorreinigung spülung desinfektion trocknung kontrolle prüfung wartung pflege ölung verpackung dampfsterilisation
   abkühlung lagerung aufbereitung entsorgung transport werkstoffe anwendungsort inspektion wiederverwendung
@@ -30,7 +30,7 @@ const topicWords: ReadonlySet<string> = new Set(topics.split(/\s+/));
 const otherWords: ReadonlySet<string> = new Set(besides.split(/\s+/));
 
 const number =
-  /^\s*(?:(?:(?:[Ss]ection|[Cc]hapter|Abschnitt|Kapitel|[Cc]hapitre)\s+)?(?:\d{1,2}(?:\.\d{1,2}){0,3}|[A-Z])[.)]?\s+)?/;
+  /^\s*(?:(?:(?:[Ss]ection|[Cc]hapter|Abschnitt|Kapitel|[Cc]hapitre)\s+)?(?:\d{1,2}(?:\.\d{1,2}){0,3}|[A-Z](?:\d{1,2}(?:\.\d{1,2})?)?)[.)]?\s+)?/;
 const mostWords = 8;
 
 /**

@@ -1,4 +1,5 @@
 import {
+  aboutLoading,
   aboutPacking,
   laidSo,
   leftSo,
@@ -33,9 +34,10 @@ export function arranged(reading: QuoteReading, src: string, section: Section): 
   const words = quote.replace(/\s*[.!]\s*$/, '');
   if (isCounted || words.length > longest || /[.!?]\s\p{Lu}/u.test(words)) return [];
   const isLeft = leftSo.test(words) && (isOfPacking || /sterili|stérili/.test(text));
-  const isLaid = stages.includes('packaging')
-    ? laidSo.test(words) || liesSo.test(words)
-    : isOfPacking && liesSo.test(words) && /(?<!\p{L})(?:no|not|never|nicht|keine?|ne)(?!\p{L})/iu.test(words);
+  const isLaid =
+    stages.includes('packaging') || aboutLoading.test(text)
+      ? laidSo.test(words) || liesSo.test(words)
+      : isOfPacking && liesSo.test(words) && /(?<!\p{L})(?:no|not|never|nicht|keine?|ne)(?!\p{L})/iu.test(words);
   if (!isLeft && !(isLaid && !notOfThePosition.test(words))) return [];
   const head = `what: ${asValue(words)}`;
   return [{ path: 'packaging.configuration[]', value: `{${head}, src: ${src}}`, head }];

@@ -8,7 +8,7 @@ import { airGrade, dryingMethods } from './quote-drying.ts';
 import { metalsApart } from './quote-forbidden.ts';
 import { oiling } from './quote-lubrication.ts';
 import type { Matched } from './quote-match.ts';
-import { packagingsIn } from './quote-packagings.ts';
+import { massOf, packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
 import { stored } from './quote-storage.ts';
 import { useChoice } from './quote-uses.ts';
@@ -30,7 +30,7 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
   if (other !== undefined) return alone([]);
   switch (part) {
     case 'packaging':
-      return packagingsIn(reading, src, section);
+      return withMass(packagingsIn(reading, src, section), placed, reading);
     // How something is stored stands beside how long and how warm.
     case 'storage':
       return alone(reading.negations.length === 0 ? stored(reading, src, section) : []);
@@ -49,6 +49,12 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
     default:
       return alone([]);
   }
+}
+
+/** Whether the mass counts the packaging. */
+function withMass({ fields, left }: Read, placed: Matched['placed'], reading: QuoteReading): Read {
+  const isMass = placed.some(({ home }) => home.field === 'max_mass');
+  return { fields: [...fields, ...(isMass ? massOf(reading) : [])], left };
 }
 
 /** `Dry with a cloth, then blow out with air at no more than 1.5 bar`: with what besides the air, which has its numbers. */

@@ -20,6 +20,7 @@ export interface Candidate {
 /** Every place of the table that fits the number, its stage and its words. */
 export function homesFor(mention: NumberMention, sought: Sought, groups: readonly Group[]): readonly Candidate[] {
   const { reading, words, above } = sought;
+  if (isLong(mention) && every.test(reading.quote.slice(0, mention.span.start))) return [];
   const measured = mention.quantities.map(({ dimension }) => dimension);
   const dimensions = new Set(measured.filter((one) => one !== 'ph' || mention.amount <= highestPh));
   const text = withoutCoolWords(reading.quote);
@@ -42,7 +43,8 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
         !fits ||
         !isBeside(home, mention, sought) ||
         (isLong(mention) && !ofLongTimes.has(group.path)) ||
-        (group.path === 'storage' && isShort(mention))
+        (group.path === 'storage' && isShort(mention)) ||
+        (home.field === 'age' && !isLong(mention))
       )
         continue;
       const near =
@@ -76,6 +78,9 @@ const longUnits: ReadonlySet<string> = new Set(['weeks', 'months', 'years']);
 function isLong({ quantities }: NumberMention): boolean {
   return quantities.length > 0 && quantities.every(({ unit }) => longUnits.has(unit));
 }
+
+/** `Every 12 months` is how often, and not how long. */
+const every = /(?<!\p{L})(?:every|each|alle|tous les)\s$/iu;
 
 /** Nothing is stored for minutes. */
 function isShort({ quantities }: NumberMention): boolean {
@@ -152,7 +157,7 @@ const coolThings = /\bcool(?=,?\s(?:and\s)?(?:running|tap|flowing|water|clean|dr
 /** `Handle EW 33` is no number of uses: what is counted stands behind the number, or leads on to it. */
 function isCounted(text: string, { start, end }: NumberMention['span']): boolean {
   const behind =
-    /^\s*(?:[\p{L}-]+\s){0,2}(?:uses?|cycles?|times|re-?processing|aufbereitung|anwendung|zykl|mal|fois|utilisation|retraitement)/u;
+    /^\s*(?:[\p{L}-]+\s){0,2}(?:uses?|cycles?|times|procedures|operations|interventions|re-?processing|aufbereitung|anwendung|zykl|mal|fois|utilisation|retraitement)/u;
   return (
     behind.test(text.slice(end)) ||
     /(?:cycles|uses|reprocessings|times|anzahl|aufbereitungen|zyklen|nombre|utilisations)[^.;]{0,40}$/.test(

@@ -1,6 +1,7 @@
 import type { StageWord } from '../quantity/prose/meaning.ts';
 import { ofPart, sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
 import { onlyDescribed } from '../quantity/prose/named/brushes.ts';
+import { unoiledPart } from '../quantity/prose/named/lubricants.ts';
 import { aboutStoring } from '../quantity/prose/named/storing.ts';
 import { untried } from '../quantity/prose/named/untried.ts';
 import { onlyUnder } from '../quantity/prose/named/uses.ts';
@@ -158,6 +159,7 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   const way = wayOf(section);
   const forbidden = isForbidden(mention, reading);
   if (isNotNeeded(mention, reading)) return undefined;
+  if (stage === 'lubrication' && forbidden && unoiledPart.test(reading.quote)) return undefined;
   // What may not be soaked may not lie in a liquid.
   const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));

@@ -73,7 +73,7 @@ const device: readonly Group[] = [
         'retraitement',
       ],
     ],
-    unlessSaid: /guarantee|warrant|garanti|gewährleist/i,
+    unlessSaid: /guarantee|warrant|garanti|gewährleist|charges/i,
     fields: [
       {
         field: 'uses',
@@ -84,6 +84,7 @@ const device: readonly Group[] = [
           'be processed',
           'be autoclaved',
           'be sterili',
+          'procedure',
           'cycle',
           'aufbereit',
           'zykl',
@@ -93,6 +94,22 @@ const device: readonly Group[] = [
         counted: 'uses',
       },
     ],
+  },
+  {
+    path: 'limits',
+    stages: [],
+    words: [
+      'service life',
+      'useful life',
+      'lifetime',
+      'product life',
+      'life span',
+      'be used for',
+      'lebensdauer',
+      'durée de vie',
+    ],
+    unlessSaid: /guarantee|warrant|garanti|gewährleist|shelf|stor|steril/i,
+    fields: [{ field: 'age', dimension: 'time', near: [], only: true }],
   },
   {
     path: 'limits',

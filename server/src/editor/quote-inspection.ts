@@ -28,7 +28,10 @@ export function rejectedIf({ quote, numbers, stages }: QuoteReading, src: string
   const text = quote.replace(/\s*[.!]\s*$/, '');
   const found = rejections.find(({ form }) => form.test(text));
   const condition = found?.form.exec(text)?.[1];
-  if (found === undefined || condition === undefined || numbers.length > 0 || notOfTheDevice.test(text)) return [];
+  const isOther = notOfTheDevice.test(text.replace(madeSafe, ''));
+  if (found === undefined || condition === undefined || numbers.length > 0 || isOther) return [];
+  // What is done first is no state of it.
+  if (/(?<!\p{L})(?:must|should|shall|before)(?!\p{L})/iu.test(condition)) return [];
   const part = replacedPart(text);
   // What is replaced is the part: the device stays in use.
   const action = part === undefined ? actionOn(text) : undefined;
@@ -55,6 +58,9 @@ function replacedPart(text: string): string | undefined {
     : part;
 }
 
+/** Before it is sent away. */
+const madeSafe = /\b(?:cleaned|decontaminated|disinfected)(?=,|\sand\s)/giu;
+
 /** `the tip is bent or the grip is cracked` in two, `the tip or the shaft is bent` in one: each part must say by itself what is seen. */
 function partsOf(text: string, of: 'clauses' | 'words'): readonly string[] {
   const parts = listed(text);
@@ -74,7 +80,7 @@ function listed(text: string): readonly string[] {
 
 /** `Inspect for corrosion, cracks and loose screws`: what is looked for. Nothing where it is something else than nouns. */
 export function lookedFor(quote: string): readonly string[] {
-  const found = firstOf(searches, quote);
+  const found = firstOf(searches, quote)?.replace(/,?\s(?:before|prior to|after|at)\s(?:each|every)\s\p{L}+$/iu, '');
   const isOther =
     found === undefined ||
     /\d|\b(?:each|every|use|cleaning|function\p{L}*|movement|operation|proper|correct|smooth|free|complete\p{L}*|the|if|when|under|with|by|before|after|until|and\/or)\b/iu.test(

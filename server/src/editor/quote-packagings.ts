@@ -20,13 +20,15 @@ export interface Packed {
 export function packagingsIn(reading: QuoteReading, src: string, section: Section): Packed {
   const none = { fields: [], left: [] };
   const quote = withoutForbidden(reading);
-  if (isOfCycle(reading) || reading.quote.length > 200 || quote === '') return none;
+  if (isOfCycle(reading) || ofMass.test(quote) || reading.quote.length > 200 || quote === '') return none;
   const parts = quote.toLowerCase().split(between);
   const named = parts.flatMap((part) => {
     const name = wordFor(packagings, part);
     return name === undefined ? [] : [{ name, part: inPrint(quote, part) }];
   });
+  const isTwofold = /(?<!\p{L})(?:two|2|double) (?:layers|sheets)/iu.test(quote);
   const names = [...new Set(named.filter(({ part }) => !narrowed.test(part)).map(({ name }) => name))];
+  const layered = names.map((name) => (name === 'wrap' && isTwofold ? 'double-wrap' : name));
   const conditional = named.filter(({ part, name }) => narrowed.test(part) && !names.includes(name));
   const isChoice = parts.length > 1 && named.length > 1;
   const isAlone = section.stages.includes('packaging') && parts.length === 1 && !handled.test(quote);
@@ -37,7 +39,7 @@ export function packagingsIn(reading: QuoteReading, src: string, section: Sectio
   return {
     fields: [
       ...(relation === undefined ? [] : [{ path: 'packaging.relation', value: relation }]),
-      ...names.map((name) => ({ path: 'packaging.allowed[]', value: name })),
+      ...[...new Set(layered)].map((name) => ({ path: 'packaging.allowed[]', value: name })),
       ...(notes.length === 0 ? [] : [{ path: 'packaging.note', value: quoteScalar(notes.join('; ')) }]),
       { path: 'packaging.src', value: src },
     ],
@@ -46,6 +48,18 @@ export function packagingsIn(reading: QuoteReading, src: string, section: Sectio
       ...(relation === undefined ? ['whether other packagings may be used is not said, and stays unclear'] : []),
     ],
   };
+}
+
+/** What weighs how much with its wrap says nothing of which one is used. */
+const ofMass = /\binclud\p{L}*\s.{0,30}(?:wrap|container|packag)|\bweigh/iu;
+
+/** `The limit of 10 kg includes the wrap`. */
+export function massOf({ quote }: QuoteReading): readonly NewField[] {
+  const isGross =
+    /\b(?:including|includes?|inclusive of|with)\s(?:the\s|its\s|all\s)?(?:\p{L}+\s)?(?:wrap|container|packaging|tray|basket|case)/iu.test(
+      quote,
+    );
+  return isGross ? [{ path: 'packaging.mass_of', value: 'gross' }] : [];
 }
 
 /** What is done to the package says nothing of which one it is. */

@@ -1,5 +1,5 @@
 import { eventRelated } from '../quantity/prose/named/acts.ts';
-import { aboutStoring, leadingOn, places } from '../quantity/prose/named/storing.ts';
+import { aboutStoring, leadingOn, places, placesAlone } from '../quantity/prose/named/storing.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { asValue } from './bare.ts';
 import type { NewField } from './insert-fields.ts';
@@ -10,7 +10,12 @@ import type { Section } from './quote-section.ts';
 export function stored({ quote, negations }: QuoteReading, src: string, { text }: Section): readonly NewField[] {
   // `Keep it dry` may be said of anything.
   const isKept = /^keep\b/i.test(quote) && !aboutStoring.test(text);
-  const place = isKept ? '' : (firstOf(places, quote)?.trim().replace(leadingOn, '').trim() ?? '');
+  const place = isKept
+    ? ''
+    : (firstOf(aboutStoring.test(text) ? [...places, placesAlone] : places, quote)
+        ?.trim()
+        .replace(leadingOn, '')
+        .trim() ?? '');
   const isByEvent = eventRelated.test(quote) && negations.length === 0;
   if (place === '' && !isByEvent) return [];
   return [

@@ -131,7 +131,7 @@ const bullet =
   /^\s*(?:[-•*–]\s+(?!\d)|\d{1,2}[.)]\s+(?=\p{L})|\(?[a-z]\)\s+(?=\p{L})|[a-z]\.\s+(?=\p{Lu}\p{Ll}+\s)|\(\d{1,2}\)\s+(?=\p{L}))/u;
 
 /** Words with a colon behind them at the beginning of a line: `Materials: steel`. */
-const labelled = /^\s*\p{Lu}[\p{L}\s-]{2,40}:\s+\S/u;
+const labelled = /^\s*(?:\p{Lu}[\p{L}\s-]{2,40}|[A-Z]\d?):\s+\S/u;
 
 function passagesOf(lines: readonly string[], document: string): Passages {
   const marks = pageLinesIn(lines, document);
@@ -229,7 +229,7 @@ const columns = /\S(?:\s{3,}\S|\s*\|(?:\s|$))/;
  */
 function isNextRow(before: string, text: string): boolean {
   if (columnsIn(before) !== undefined) return true;
-  if (cycle.test(before) && hadRoom(before, text)) return true;
+  if ((cycle.test(before) || labelled.test(before)) && hadRoom(before, text)) return true;
   if (row.test(before) && (hadRoom(before, text) || (ownValue.test(before) && beginsSentence(before, text))))
     return true;
   if (cycle.test(text) && cycle.test(before)) return true;

@@ -8,7 +8,7 @@ export const whenNeeded =
 
 /** `Have it inspected by the maker every 100 cycles`: a service, and no end of its life. */
 export const sentToService =
-  /\b(?:have|send|return|hand)\b.{0,60}\b(?:inspected|serviced|checked|overhauled|service|servicing|maintenance|inspection)\b|\b(?:serviced|service|maintenance)\s(?:is due|interval|every|after)\b|(?:zur|für die) (?:wartung|inspektion)|wartung durch|wartungsintervall|(?:faire|à) (?:réviser|contrôler par)|révision par/iu;
+  /\b(?:have|send|return|hand)\b.{0,60}\b(?:inspected|serviced|checked|overhauled|service|servicing|maintenance|inspection)\b|\b(?:serviced|servicing|service|maintenance|inspection by\b.{0,30}):?\s(?:is due|interval|every|after)\b|(?:zur|für die) (?:wartung|inspektion)|wartung durch|wartungsintervall|(?:faire|à) (?:réviser|contrôler par)|révision par/iu;
 
 /** Without tools, or nothing of the kind: the sentence asks for nothing. */
 export const nothingNeeded =

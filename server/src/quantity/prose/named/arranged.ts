@@ -30,6 +30,9 @@ export const noLiner =
 export const noMat =
   /(?<!\p{L})(?:no|not|never|without)(?!\p{L}).{0,60}silicone mats?|(?:keine?|ohne)\s(?:\p{L}+\s)?silikonmatten?|sans tapis (?:de|en) silicone/iu;
 
+export const aboutLoading =
+  /(?<!\p{L})(?:pack(?:ag\p{L}*|ing)|(?:un)?load(?:ing)? (?:the\s|of\s)?(?:the\s)?(?:case|tray|basket|box)|tray|case|verpack\p{L}*|emball\p{L}*|conditionnement)(?!\p{L})/iu;
+
 /** Headings under which positions are those of the package. */
 export const aboutPacking =
   /(?<!\p{L})(?:pack(?:ag\p{L}*|ing)|wrapping|assembly|re-?assembly|load(?:ing)?|tray|verpack\p{L}*|zusammenbau\p{L}*|montage|emball\p{L}*|conditionnement|remontage|assemblage)(?!\p{L})/iu;

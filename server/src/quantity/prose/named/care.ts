@@ -32,7 +32,7 @@ export const rejections: readonly { readonly form: RegExp; readonly of: 'clauses
     of: 'words',
   },
   {
-    form: /^(?:\p{L}[\p{L}-]*\s){1,4}(?:that|which)\s(?:is|are|has|have|shows?)\s(.{3,80}?)\s(?:must|may|should|shall|can|are|is|have|has)\s(?:to\s|no longer\s|not\s|never\s)*(?:be\s)?(?:returned|sent|discarded|scrapped|replaced|withdrawn|removed|taken|rejected|repaired|(?:re-?)?used|disposed of|set aside|sorted out)(?!\p{L})/iu,
+    form: /^(?:\p{L}[\p{L}-]*\s){1,4}(?:that|which)\s(?:is\s|are\s|has\s|have\s|shows?\s)?(.{3,80}?)\s(?:must|may|should|shall|can|are|is|have|has)\s(?:to\s|no longer\s|not\s|never\s)*(?:be\s)?(?:\p{L}+,?\s(?:and\s)?){0,3}(?:returned|sent|discarded|scrapped|replaced|withdrawn|removed|taken|rejected|repaired|(?:re-?)?used|disposed of|set aside|sorted out)(?!\p{L})/iu,
     of: 'words',
   },
   {
@@ -82,6 +82,7 @@ const asDiscarded = new RegExp(
 
 /** What is done with it then; nothing where the page only says not to use it. */
 export function actionOn(text: string): 'repair' | 'discard' | undefined {
+  if (/\brepair/i.test(text) && asDiscarded.test(text)) return undefined;
   return asRepair.test(text) ? 'repair' : asDiscarded.test(text) ? 'discard' : undefined;
 }
 
@@ -114,6 +115,23 @@ export const notOfTheDevice =
   /\b(?:pack|package|packaging|pouch|wrap|barrier|expir|date|soil|debris|blood|clean|wet|moist|sterile|indicator|water|detergent|solution|verpackung|verschmutz|emballage|souill)/i;
 
 export const tests: Named = [
+  [
+    'continuity_test',
+    /\bcontinuity\b.{0,30}\b(?:test|check)|\b(?:test|check|measure)\b.{0,40}\bcontinuity\b|durchgangsprüfung|test de continuité/,
+  ],
+  [
+    'cut_test',
+    /\bcut(?:ting)?[\s-]test\b|\b(?:test|check)\b.{0,40}\bsharpness\b|\b(?:cut|test)\b.{0,40}\btest (?:material|medium)\b|schneidtest|schärfe\b.{0,40}prüf|test de coupe/,
+  ],
+  ['torque_test', /\btorque[\s-]test\b|\b(?:test|check|measure|verify)\b.{0,20}\btorque\b|drehmoment\b.{0,30}prüf/],
+  [
+    'battery_test',
+    /\bbattery[\s-]test\b|\b(?:test|check)\b.{0,20}\b(?:charge|capacity|state) of the batter|akku\b.{0,30}prüf/,
+  ],
+  [
+    'residue_test',
+    /\b(?:protein|residues?|residual|atp|haemoglobin|hemoglobin|ninhydrin)\b.{0,30}\btest\b|\btest\b.{0,30}\b(?:protein|residues?|residual soil|haemoglobin|hemoglobin)\b|restproteintest|proteintest/,
+  ],
   [
     'lumen_inspection',
     /\b(?:hold|held)\b.{0,40}\blight\b.{0,30}\b(?:look|see)\b.{0,20}\bthrough\b|\b(?:look|view|inspect|check|examine)\b.{0,60}\b(?:through|into|inside|interior)\b.{0,40}\b(?:lumens?|channels?|bore|tubes?|cannulas?|shafts?|sleeves?)\b|\b(?:lumens?|channels?)\b.{0,60}\bborescope\b|\bborescope\b.{0,60}\b(?:lumens?|channels?)\b|(?:durch|in) (?:den |das |die )?(?:\p{L}*kanal|lumen).{0,30}(?:sehen|blicken|schauen)|endoskop.{0,40}(?:kanal|lumen).{0,30}prüf|(?:regarder|inspecter).{0,40}(?:à travers|l.intérieur).{0,20}(?:canal|lumière)/u,

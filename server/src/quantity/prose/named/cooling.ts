@@ -1,7 +1,7 @@
 /** How something cools after the cycle, in English, German and French; the group is that. */
 
 export const coolsDown =
-  /(?<!\p{L})(?:cool(?:s|ed|ing)?(?!\p{L}|,?\s(?:and\s)?(?:dry|place|water|running|clean))|reach(?:es|ed)? (?:room|ambient) temperature|abkühl\p{L}*|abgekühlt|refroidi\p{L}*)/iu;
+  /(?<!\p{L})(?:cool(?:s|ed|ing)?(?!\p{L}|,?\s(?:and\s)?(?:dry|place|water|running|clean))|(?:still|is|are|be) (?:warm|hot)|reach(?:es|ed)? (?:room|ambient) temperature|abkühl\p{L}*|abgekühlt|refroidi\p{L}*)/iu;
 
 /** On what it stands. */
 export const coolingSurfaces: readonly RegExp[] = [
@@ -23,6 +23,7 @@ export const coolingMethods: readonly RegExp[] = [
 export const cooledBefore: readonly RegExp[] = [
   /\bcool(?:s|ed|ing)?\b.{0,60}\b(?:before|prior to)\s((?:it is |they are |the pack is |being )?(?:the next |further )?(?:use|re-?use|handling|touching|connecting|connection|assembly|removal|unloading|storage|stacking|packing|moving|touched|handled|used|connected|stacked|stored|moved|removed|opened)(?:\s(?:to|the|power|of|with|in)\s[\p{L}\s]{2,30})?)/iu,
   /^(?:do not|never)\s((?:use|touch|handle|connect|stack|assemble|store|move|remove)(?:\s[\p{L}\s]{2,30})?)\suntil\b.{0,40}\bcool/iu,
+  /^(?:do not|never)\s((?:use|touch|handle|connect|insert|attach|assemble|store|move|stack)\s[\p{L}\s]{2,30}?)\s(?:while|when|if|as long as)\b.{0,40}\b(?:warm|hot)\b/iu,
   /vor (?:der |dem |jeder )?((?:anwendung|gebrauch|verwendung|berühren|lagerung|anschließen|montage))\b.{0,40}abkühlen/iu,
   /refroidir\b.{0,60}\bavant (?:l.|la |le |toute )?((?:utilisation|manipulation|stockage|branchement|montage))/iu,
 ];

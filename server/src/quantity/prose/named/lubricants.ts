@@ -19,5 +19,11 @@ export const oiledPlaces: readonly RegExp[] = [
   /^(?:lubrifier|huiler)\s((?:le|la|les|l’|l')\s?[\p{L}\s-]{3,60}?)(?=\s(?:avant|après|avec)\s|[.,;]|$)/iu,
 ];
 
+const whole = `(?:device|instrument|product|handpiece|unit|system|tool|forceps|scissors)s?`;
+/** `Do not lubricate the motor`: a part is meant, and the device may well be lubricated. */
+export const unoiledPart = new RegExp(
+  String.raw`\b(?:lubricate|oil|grease)\s(?:the|its)\s(?!(?:[\p{L}-]+\s)?${whole}(?!\p{L}))\p{L}|^the\s(?!(?:[\p{L}-]+\s)?${whole}(?!\p{L}))[\p{L}-]+(?:\s[\p{L}-]+)?\s(?:must|may|should|shall|is|are)\s(?:not|never)\s(?:to\s)?(?:be\s)?(?:lubricated|oiled|greased)`,
+  'iu',
+);
 export const oiledBefore =
   /\b(?:before|prior to)\s(?:each\s|every\s)?(?:packag\p{L}*|packing|wrapping|sterili[sz]\p{L}*)|vor (?:jeder |der |dem )?(?:verpack\p{L}*|sterilisation)|avant (?:chaque |la |l.)?(?:stérilisation|emballage|conditionnement)/iu;

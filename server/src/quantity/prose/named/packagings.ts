@@ -4,7 +4,7 @@ import type { Named } from './named.ts';
 export const packagings: Named = [
   [
     'double-wrap',
-    /double[\s-](?:\p{L}{2,16}[\s-])?wrap|(?:two|2|double) (?:layers?|sheets?) of (?:[\p{L}\d-]+\s){0,3}(?:wrap|non-?woven|crepe|fleece)|wrap(?:ped)? (?:in (?:two|2) layers|twice)|doubly wrapped|(?:zwei|2|doppelte?n?) lagen? (?:\p{L}{2,20}\s)?\p{L}*(?:vlies|papier)|doppelt (?:eingeschlagen|verpackt|in \p{L}*vlies)|double emballage|deux (?:couches|feuilles) de non[- ]tissé/u,
+    /double[\s-](?:\p{L}{2,16}[\s-])?wrap|(?:two|2|double) (?:layers?|sheets?) of (?:[\p{L}\d-]+\s){0,3}(?:wrap|non-?woven|crepe|fleece)|wrap(?:ped|ping)? (?:in (?:two|2) (?:layers|sheets)|twice)|doubly wrapped|(?:zwei|2|doppelte?n?) lagen? (?:\p{L}{2,20}\s)?\p{L}*(?:vlies|papier)|doppelt (?:eingeschlagen|verpackt|in \p{L}*vlies)|double emballage|deux (?:couches|feuilles) de non[- ]tissé/u,
   ],
   [
     'rigid-container',
@@ -31,6 +31,11 @@ export const packedSo: readonly RegExp[] = [
 
 /** The page says that only these may be used, or that it was tried out with them; otherwise it leaves that open. */
 export const relations: Named = [
+  // A property is asked for, whoever makes it.
+  [
+    'requires_class',
+    /(?:fda[\s-]|legally )(?:cleared|marketed)|\bcleared for\b|ce[\s-]mark|\b(?:conform|compl|accord)\p{L}*\s(?:to|with)\s(?:the\s)?(?:din\s|en\s|iso\s|ansi)|\biso 11607\b/u,
+  ],
   ['validated_with', /\b(?:validated|tested|qualified)\b|validiert|geprüft mit|validée?s? (?:avec|en|dans)/],
   [
     'restricted_to',

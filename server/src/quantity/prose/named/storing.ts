@@ -6,6 +6,10 @@ export const places: readonly RegExp[] = [
   /^(?:conserver|stocker|ranger|entreposer)\s(?:les?\s\p{L}+\s)?((?:au |à |dans |en |hors )[^;:.\d]*)/iu,
 ];
 
+/** A place by itself, under a heading of keeping: `Dust-tight cupboard`. */
+export const placesAlone =
+  /^((?:an?\s)?(?:[\p{L}-]+,?\s){1,4}(?:cupboard|cabinet|room|place|area|shelf|shelves|drawer|environment|schrank|raum|armoire|local)s?)(?=[,.;]|$)/iu;
+
 /** Words at the end of a place that lead on to a number. */
 export const leadingOn =
   /(?:(?:^|,\s|\s)(?:at|for|no longer than|not longer than|a maximum of|at most|up to|below|under|between|from|not above|no more than|a|(?<!room\s)temperatures?|of|room(?!\stemperature)|entre|de|à|bei|zwischen|von))+$|,$/iu;
