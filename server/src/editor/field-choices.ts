@@ -1,4 +1,5 @@
 import type { NumberMention, QuoteReading } from '../quantity/prose/prose.ts';
+import { readQuote } from '../quantity/prose/read-quote.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { unitsOf } from '../quantity/units.ts';
 import type { RecordShape } from '../schema/shape.ts';
@@ -10,7 +11,8 @@ import type { NewField } from './insert-fields.ts';
 import { marked } from './marked.ts';
 import { homesOf } from './quote-homes.ts';
 import type { Placed } from './quote-match.ts';
-import { isOwnValue, partnerOf } from './quote-own-values.ts';
+import { amountOf, isOwnValue, partnerOf } from './quote-own-values.ts';
+import { phrasesFor } from './quote-phrases.ts';
 import { freeId, requirement, withGroups } from './quote-values.ts';
 
 /** What a sentence may say in one field: fields with one place at most where a word is chosen. */
@@ -18,6 +20,8 @@ export interface FieldValue {
   readonly fields: readonly NewField[];
   /** What the words of that place mean. */
   readonly words: ReadonlyMap<string, string>;
+  /** The sentence as it stands, where nothing shorter fits. */
+  readonly is?: 'whole';
 }
 
 export interface Saying {
@@ -117,16 +121,45 @@ function itemsFor(place: FieldPlace, item: RecordShape, saying: Saying): readonl
   const words = wordsOf(head);
   const placed = inItem(place.path, reading);
   const parts = placed.map((one) => [one.home.field, requirement(one, reading, '')] as const);
-  const own = head.shape.form === 'text' ? wordsOfSentence(reading) : [];
-  return [...nearWords(words, reading).words, ...own].map((word) => {
-    const named = `${head.key}: ${asValue(word)}`;
-    // Options are named by other files, so that each needs an id.
-    const begin = place.path.endsWith('any_of[]')
-      ? `id: ${asValue(freeId(idFor(word, placed), ids))}, ${named}`
-      : named;
-    const value = `{${[begin, ...withGroups(parts), `src: ${src}`].join(', ')}}`;
-    return { fields: [{ path: place.path, value, head: begin }], words };
+  const own = head.shape.form === 'text' ? phrasesFor(place.path, place.titles, reading.quote) : [];
+  return inTurn(nearWords(words, reading), own).flatMap((word) => {
+    const values = isOfValue(item, word) ? valuesOf(word, reading).map((value) => `, value: ${asValue(value)}`) : [''];
+    return values.map((value) => {
+      const named = `${head.key}: ${asValue(word)}${value}`;
+      // Options are named by other files, so that each needs an id.
+      const begin = place.path.endsWith('any_of[]')
+        ? `id: ${asValue(freeId(idFor(word, placed), ids))}, ${named}`
+        : named;
+      const text = `{${[begin, ...withGroups(parts), `src: ${src}`].join(', ')}}`;
+      return { fields: [{ path: place.path, value: text, head: begin }], words, ...(word === own.at(-1) && isWhole) };
+    });
   });
+}
+
+const isWhole = { is: 'whole' } as const;
+
+/** `temp-above` says nothing without the temperature. */
+function isOfValue({ fields }: RecordShape, word: string): boolean {
+  return fields.has('value') && /-(?:above|below)$/.test(word);
+}
+
+/** The numbers of the sentence that such a word can have, as they are written in it. */
+function valuesOf(word: string, reading: QuoteReading): readonly string[] {
+  const kind = word.replace(/-(?:above|below)$/, '');
+  const dimension = ({ temp: 'temperature', ph: 'ph', pressure: 'pressure' } as const)[kind];
+  if (dimension === undefined) return [];
+  const home: Home = { field: 'value', dimension, near: [] };
+  return reading.numbers
+    .filter((one, at) => isOwnValue(one, at, reading) && mayBe(dimension, one))
+    .map((one) => amountOf(one, home));
+}
+
+/** Words that need a value of which the sentence has none: it is asked for. */
+export function wordsWithoutValue({ shape }: FieldPlace, { reading }: Saying): readonly string[] {
+  const item = shape.form === 'list' && shape.item.form === 'record' ? shape.item : undefined;
+  const head = item === undefined ? undefined : headOf(item);
+  if (item === undefined || head === undefined) return [];
+  return [...wordsOf(head).keys()].filter((word) => isOfValue(item, word) && valuesOf(word, reading).length === 0);
 }
 
 function idFor(word: string, placed: readonly Placed[]): string {
@@ -149,39 +182,41 @@ function inItem(path: string, reading: QuoteReading): readonly Placed[] {
   });
 }
 
-/** Words that the field usually has and the sentence names, then what the sentence says, then the other words. */
+/** Words that the field usually has and the sentence names, then what the sentence says, then the other words; the whole sentence last. */
 function textsFor(place: FieldPlace, saying: Saying): readonly FieldValue[] {
-  const { words: usual, named } = nearWords(place.words, saying.reading);
-  const own = place.shape.form === 'list' && place.shape.item.form !== 'text' ? [] : wordsOfSentence(saying.reading);
-  return [...new Set([...usual.slice(0, named), ...own, ...usual])].map((value) => ({
+  const { path, titles, shape, words } = place;
+  const own = shape.form === 'list' && shape.item.form !== 'text' ? [] : phrasesFor(path, titles, saying.reading.quote);
+  return inTurn(nearWords(words, saying.reading), own).map((value) => ({
     fields: cited(place, asValue(value), saying),
-    words: place.words,
+    words,
+    ...(value === own.at(-1) && isWhole),
   }));
 }
 
-/** Free words may stand there, or begin an item of it. */
+function inTurn({ words, named }: ReturnType<typeof nearWords>, own: readonly string[]): readonly string[] {
+  return [...new Set([...words.slice(0, named), ...own.slice(0, -1), ...words, ...own.slice(-1)])];
+}
+
+/** Free words or a number may stand there, or begin an item of it. */
 export function takesText({ shape }: FieldPlace): boolean {
-  if (shape.form === 'text') return true;
+  if (shape.form === 'text' || isNumber(shape)) return true;
   if (shape.form !== 'list') return false;
   return shape.item.form === 'record' ? headOf(shape.item)?.shape.form === 'text' : shape.item.form === 'text';
 }
 
-export function typedValue(place: FieldPlace, text: string, saying: Saying): readonly FieldValue[] {
+/** `word`: what the typed words are the value of. */
+export function typedValue(place: FieldPlace, text: string, saying: Saying, word = ''): readonly FieldValue[] {
   const { shape, path, words } = place;
   if (!takesText(place)) return [];
+  if (shape.form === 'record' && shape.dimension !== undefined)
+    return numbersFor(place, shape.dimension, { ...saying, reading: readQuote(text, saying.reading.language) });
   const head = shape.form === 'list' && shape.item.form === 'record' ? headOf(shape.item) : undefined;
   if (head === undefined) return [{ fields: cited(place, asValue(text), saying), words }];
-  const begin = `${head.key}: ${asValue(text)}`;
+  const begin = word === '' ? `${head.key}: ${asValue(text)}` : `${head.key}: ${word}, value: ${asValue(text)}`;
   return [{ fields: [{ path, value: `{${begin}, src: ${saying.src}}`, head: begin }], words }];
 }
 
-const longest = 200;
-
-/** The sentence, and what stands behind the words that begin what it says. */
-function wordsOfSentence({ quote }: QuoteReading): readonly string[] {
-  const whole = quote.replace(/[.!]\s*$/, '');
-  const begins =
-    /(?:,|\b(?:if|when|until|that|for|to|with|in|from|by|wenn|falls|bis|für|mit|auf|si|lorsque|pour|avec))\s+/giu;
-  const parts = [...whole.matchAll(begins)].map(({ index, 0: word }) => whole.slice(index + word.length));
-  return [...new Set([whole, ...parts.slice(0, 4)])].filter((text) => text.length > 2 && text.length <= longest);
+/** A value with its unit, and its bound word. */
+export function isNumber(shape: FieldPlace['shape']): boolean {
+  return shape.form === 'record' && shape.dimension !== undefined;
 }

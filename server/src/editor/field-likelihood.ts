@@ -16,7 +16,10 @@ export const likely = 5;
 /** From here on more than one thing speaks for it. */
 export const surely = 8;
 
-/** Fields that may hold what a sentence says, the likely ones first. One that holds a number is left out where the sentence has none of its kind. */
+/** Behind all others: what has no number of the kind that is asked for can only be typed. */
+const unlikely = 100;
+
+/** Fields that may hold what a sentence says, the likely ones first. One that holds a number is the last where the sentence has none of its kind. */
 export function likelyFields(
   reading: QuoteReading,
   kind: Kind,
@@ -27,9 +30,9 @@ export function likelyFields(
   const above = wordsIn(section.text);
   const near = nearGroups(reading, kind, section);
   const counted = itemsWithNumbers(reading, kind);
+  const compared = { words, above, near, counted, quote: reading.quote };
   return places
-    .filter(({ shape }) => holdsNumber(shape, reading))
-    .map((place) => ({ place, score: scoreOf(place, { words, above, near, counted, quote: reading.quote }) }))
+    .map((place) => ({ place, score: scoreOf(place, compared) - (holdsNumber(place.shape, reading) ? 0 : unlikely) }))
     .toSorted((a, b) => b.score - a.score || a.place.titles.length - b.place.titles.length);
 }
 
@@ -78,7 +81,7 @@ const usualWords: readonly (readonly [string, RegExp])[] = [
   ],
   ['parts[]', /\b(?:replace|renew|exchange)d?\b.{0,60}\b(?:after|every)\b/iu],
   ['mechanical.connector', /\b(?:connect|nozzle|adapter|luer|anschließ|anschluss|raccord)/iu],
-  ['mechanical.rack', /\b(?:rack|basket|tray|insert|korb|einsatz|panier)\b/iu],
+  ['mechanical.rack', /\b(?:rack|basket|tray|load carrier|korb|einsatz|panier)\b/iu],
   ['limits.temp', /\b(?:exceed|withstand|(?:maximum|highest)\s(?:\p{L}+\s)?temperature|überschreit|dépass)/iu],
   [
     'inspection.lumen_inspection.required',
@@ -160,7 +163,7 @@ export function nearWords(
 ): { readonly words: readonly string[]; readonly named: number } {
   const said = wordsIn(quote.replace(without, ' '));
   const score = (word: string, meaning: string): number =>
-    shared(wordsIn(word), said) * 2 + shared(wordsIn(meaning), said);
+    shared(wordsIn(word), said) * 2 + shared(wordsIn(meaning.replace(/\bagents?\b/gi, '')), said);
   const all = [...words].map(([word, meaning]) => ({ word, score: score(word, meaning) }));
   return {
     words: all.toSorted((a, b) => b.score - a.score).map(({ word }) => word),
@@ -175,8 +178,11 @@ const common: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Of words joined by strokes the whole and the last, which is what is meant: `counter-clockwise` has nothing of a counter. */
 function wordsIn(text: string): readonly string[] {
-  return (text.toLowerCase().match(/\p{L}{3,}/gu) ?? []).filter((word) => !common.has(word));
+  const found = text.toLowerCase().match(/\p{L}[\p{L}-]*\p{L}/gu) ?? [];
+  const words = found.flatMap((word) => (word.includes('-') ? [word, word.slice(word.lastIndexOf('-') + 1)] : [word]));
+  return words.filter((word) => word.length > 2 && !common.has(word));
 }
 
 /** How many of the first words begin as one of the second does: `storage` and `stored`. */

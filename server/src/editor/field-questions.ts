@@ -1,11 +1,12 @@
 import type { FileRecord } from '../library/file-record.ts';
+import { plainName } from '../model/plain-words.ts';
 import type { AddedItem, Told } from '../panel/sentences.ts';
 import type { QuoteReading } from '../quantity/prose/prose.ts';
 import { fileForm } from '../syntax/edits.ts';
 import type { MapTree } from '../syntax/tree.ts';
 import { asValue } from './bare.ts';
 import type { FieldValue } from './field-choices.ts';
-import { takesText, typedValue, valuesFor } from './field-choices.ts';
+import { isNumber, takesText, typedValue, valuesFor, wordsWithoutValue } from './field-choices.ts';
 import { likely, likelyFields, surely } from './field-likelihood.ts';
 import { fieldsCiting, foundBy } from './field-names.ts';
 import { type FieldPlace, fieldPlacesIn } from './field-places.ts';
@@ -84,36 +85,38 @@ export function whichValue(
   record: FileRecord,
   tree: MapTree,
   sentence: Sentence,
-  { reading, path, text }: Chosen,
+  { reading, path, text, word }: Chosen,
 ): Question {
   const { kind } = record;
   const place = kind === undefined ? undefined : fieldPlacesIn(kind, tree).find((one) => one.path === path);
   if (kind === undefined || place === undefined) return whichField(record, tree, sentence, reading);
   const saying = { reading, src: asValue(sentence.id), ids: idsIn(tree) };
-  const typed = text === undefined || text.trim() === '' ? [] : typedValue(place, text.trim(), saying);
+  const typed = text === undefined || text.trim() === '' ? [] : typedValue(place, text.trim(), saying, word);
   const values = [...typed, ...valuesFor(place, saying)].flatMap((value) => wordsChosen(value));
   const offered = values.flatMap((value) =>
     targetsOf(value.fields, { root: tree, kind, statement: sentence.id }).map((target) => ({ value, target, place })),
   );
-  const open = byTarget(offered).filter(({ target }) => !target.fields.some((field) => isListed(tree, field)));
+  const ordered = byTarget(offered).filter(({ target }) => !target.fields.some((field) => isListed(tree, field)));
+  const [whole, open] = [ordered.filter(isWhole), ordered.filter((one) => !isWhole(one))];
   const choices = open.flatMap((one) => choiceOf(record, tree, sentence, one));
-  const twice = choices.length > 0 ? [] : open.flatMap((one) => twiceChoices(record, tree, sentence, one));
+  const twice = choices.length > 0 ? [] : ordered.flatMap((one) => twiceChoices(record, tree, sentence, one));
   if (twice.length > 0)
     return {
       asks: `${place.titles.join(': ')} is there already. What does this sentence say of it?`,
-      choices: [...onceEach(twice), ...waysOut(record, sentence, place)],
+      choices: [...onceEach(twice), ...typing(place), ...waysOut(record, sentence)],
     };
-  const says = choices.length === 0 ? 'this sentence has no value for it.' : `what does the sentence say? ${caution}`;
+  const asked = wordsWithoutValue(place, saying).map((one) => askingValue(place, one));
+  const last = whole.flatMap((one) => choiceOf(record, tree, sentence, one));
+  const says = choices.length + last.length === 0 ? missing(place, text) : `what does the sentence say? ${caution}`;
   return {
     asks: `${place.titles.join(': ')}: ${says}`,
-    choices: [...choices, ...waysOut(record, sentence, place)],
+    choices: [...choices, ...asked, ...typing(place), ...last, ...waysOut(record, sentence)],
   };
 }
 
 /** Behind the values: nothing that was chosen by mistake holds anybody. */
-function waysOut(record: FileRecord, sentence: Sentence, place: FieldPlace): readonly WalkChoice[] {
+function waysOut(record: FileRecord, sentence: Sentence): readonly WalkChoice[] {
   return [
-    ...typing(place, place.path),
     asking('Another field …', andMore('field')),
     asking('Back to the sentence', { words: [] }, 'to what was proposed for it'),
     ...(sentence.state === 'fields' ? [] : keepQuoted(record, sentence)),
@@ -122,19 +125,19 @@ function waysOut(record: FileRecord, sentence: Sentence, place: FieldPlace): rea
   ];
 }
 
-interface Valued {
-  readonly fields: readonly NewField[];
+interface Valued extends Pick<FieldValue, 'fields' | 'is'> {
   readonly about: string;
 }
 
 /** A value with each word that may stand in its one open place. */
-function wordsChosen({ fields, words }: FieldValue): readonly Valued[] {
+function wordsChosen({ fields, words, is }: FieldValue): readonly Valued[] {
   const holes = fields.flatMap(({ value }) => marked.pieces(value).filter((piece) => typeof piece !== 'string'));
   const [hole, other] = holes;
   const choices = hole === undefined || other !== undefined ? [''] : (hole.choices ?? ['']);
   return choices.map((word) => ({
     fields: fields.map((field) => ({ ...field, value: filled(field.value, word) })),
     about: words.get(word) ?? '',
+    ...(is !== undefined && { is }),
   }));
 }
 
@@ -151,10 +154,33 @@ function byTarget(offered: readonly Offered[]): readonly Offered[] {
   return offered.toSorted((a, b) => order.indexOf(a.target.where) - order.indexOf(b.target.where));
 }
 
-/** Where words may stand, they can be typed. */
-function typing(place: FieldPlace, path: string): readonly WalkChoice[] {
-  const types = `${place.titles.join(': ')}: in the words of the page`;
-  return takesText(place) ? [{ ...asking('Type it yourself …', { words: [], field: path }, place.about), types }] : [];
+function missing(place: FieldPlace, text = ''): string {
+  if (text.trim() === '') return 'this sentence has no value for it.';
+  return isNumber(place.shape)
+    ? `"${text}" is no value with a unit that stands here.`
+    : `"${text}" is no value for it.`;
+}
+
+/** Where words or numbers may stand, they can be typed. */
+function typing(place: FieldPlace): readonly WalkChoice[] {
+  const how = isNumber(place.shape) ? 'the value with its unit, such as the page has it' : 'in the words of the page';
+  const types = `${place.titles.join(': ')}: ${how}`;
+  return takesText(place)
+    ? [{ ...asking('Type it yourself …', { words: [], field: place.path }, place.about), types }]
+    : [];
+}
+
+/** A word that says nothing without its value. */
+function askingValue({ path, titles, words }: FieldPlace, word: string): WalkChoice {
+  const title = titles.join(': ');
+  return {
+    ...asking(`${title}: ${plainName(word)} …`, { words: [word], field: path }, words.get(word) ?? 'then the value'),
+    types: `${title}: ${plainName(word)}: which value, with its unit?`,
+  };
+}
+
+function isWhole({ value }: Offered): boolean {
+  return value.is === 'whole';
 }
 
 /** A word that the list has already. */
@@ -168,6 +194,8 @@ interface Chosen {
   readonly path: string;
   /** What somebody typed for it. */
   readonly text?: string | undefined;
+  /** The word whose value that is. */
+  readonly word?: string | undefined;
 }
 
 interface Offered {
@@ -214,9 +242,9 @@ function onceEach(choices: readonly WalkChoice[]): readonly WalkChoice[] {
 }
 
 /** After a field was taken: most sentences say no more, so that Enter goes on. */
-export function more(): Question {
+export function more(asks = 'Taken. Does the sentence say more than this?'): Question {
   return {
-    asks: 'Taken. Does the sentence say more than this?',
+    asks,
     choices: [
       { label: 'Go on to the next sentence', detail: '', does: 'open', edits: [] },
       asking('A further field from this sentence …', andMore('field')),

@@ -173,6 +173,12 @@ const modalities: Readonly<Record<string, readonly [string, string]>> = {
 /** Stages that name a method of sterilization. */
 export const methodStages: ReadonlySet<string> = new Set(Object.keys(modalities));
 
+/** The one method that these stages name. */
+export function methodOf(stages: readonly string[]): string | undefined {
+  const named = new Set(stages.flatMap((stage) => modalities[stage]?.[0] ?? []));
+  return named.size === 1 ? [...named][0] : undefined;
+}
+
 function isCycle({ fields }: Group): boolean {
   return fields.some(({ field }) => field === 'exposure');
 }

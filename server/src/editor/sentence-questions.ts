@@ -11,6 +11,7 @@ import { marked, wordIn } from './marked.ts';
 import type { Hole, Piece } from './offer.ts';
 import type { Sentence } from './open-sentences.ts';
 import { matchNumbers } from './quote-match.ts';
+import { methodBeside } from './quote-method-beside.ts';
 import { isAtUse, sectionOf, wayOf, ways } from './quote-section.ts';
 import type { FieldsFromQuote } from './quote-to-fields.ts';
 import { quoteToFields } from './quote-to-fields.ts';
@@ -34,7 +35,12 @@ export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { r
   if (told.next === 'more') return more();
   if (told.next === 'field') return whichField(record, tree, sentence, reading);
   if (told.field !== undefined)
-    return whichValue(record, tree, sentence, { reading, path: told.field, text: told.text });
+    return whichValue(record, tree, sentence, {
+      reading,
+      path: told.field,
+      text: told.text,
+      word: told.words[0],
+    });
   if (told.way === undefined && isWayOpen(record, sentence, reading)) return whichWay(told);
   const section = sectionOf(sentence.section, reading.language);
   const joined = record.kind === 'device' ? waysJoined(reading, tree, section) : undefined;
@@ -42,7 +48,7 @@ export function asked(record: FileRecord, tree: MapTree, sentence: Sentence, { r
   const found = quoteToFields(record, tree, sentence.offset, told.way);
   const holes = holesOf(found);
   const undecided = holes.find((hole) => isUndecided(hole, told.words));
-  if (undecided !== undefined) return whichWord(undecided, told);
+  if (undecided !== undefined) return whichWord(tree, sentence, holes, undecided, told);
   if (told.next === 'bounds')
     return { asks: 'Which bound word does the page have?', choices: otherBounds(record, found, told) };
   const instead = told.next === 'instead' ? insteadOfStages(record, tree, found, told) : undefined;
@@ -96,18 +102,30 @@ const asksFor: Readonly<Record<string, string>> = {
   grade: 'Which grade of water does the page mean? Its own word is none of ours.',
 };
 
-/** A method or a grade that the words leave open. */
-function whichWord({ at = 0, field = '' }: Hole, told: Told): Question {
+/** A method or a grade that the words leave open: asked once for all places of the sentence. */
+function whichWord(
+  tree: MapTree,
+  sentence: Sentence,
+  holes: readonly Hole[],
+  { field = '' }: Hole,
+  told: Told,
+): Question {
+  const open = holes.filter((hole) => hole.field === field && isUndecided(hole, told.words)).map(({ at = 0 }) => at);
+  const said = field === 'modality' ? methodBeside(tree, sentence) : undefined;
+  const all = knownWords(field).map(([word, about]) =>
+    asking(raised(plainName(word)), withHoles(told, open, word), `${about} Written as ${word}.`),
+  );
+  const first = all.filter((_choice, at) => knownWords(field)[at]?.[0] === said);
+  const asks = asksFor[field] ?? `Which ${field} does the page mean? This sentence does not say.`;
+  const forAll = open.length > 1 ? ` It is taken for all ${open.length} of the sentence.` : '';
   return {
-    asks: asksFor[field] ?? `Which ${field} does the page mean? This sentence does not say.`,
-    choices: [
-      leaveOpen(),
-      ...knownWords(field).map(([word, about]) =>
-        asking(raised(plainName(word)), withHole(told, at, word), `${about} Written as ${word}.`),
-      ),
-      ...ends,
-    ],
+    asks: `${asks}${first.length > 0 ? ' Another sentence of its section names the first.' : ''}${forAll}`,
+    choices: [...first, leaveOpen(), ...all.filter((choice) => !first.includes(choice)), ...ends],
   };
+}
+
+function withHoles(told: Told, places: readonly number[], word: string): Told {
+  return places.reduce((sum, at) => withHole(sum, at, word), told);
 }
 
 /** The closed list of words of a field of the device. */
@@ -152,6 +170,7 @@ interface Proposed extends Read {
 }
 
 function whole(record: FileRecord, tree: MapTree, sentence: Sentence, { reading, told, found }: Proposed): Question {
+  if (sentence.state !== 'open') return more('This sentence is taken already. Does it say more than that?');
   if (found !== undefined && found.insertions.length > 0)
     return proposal(record, tree, sentence, { reading, told, found });
   const twice = found === undefined ? [] : standing(record, tree, found.there, told.words);
@@ -199,7 +218,7 @@ function unread(
 }
 
 const notRead = 'No field is read from this sentence.';
-const noField = 'This kind of file has no field for it: it can stay as a quoted statement.';
+const noField = 'No field was read from this sentence: it can stay as a quoted statement.';
 
 const untried = 'The page says that something was not tried out: it neither allows nor forbids it.';
 

@@ -91,10 +91,13 @@ describe('a sentence that no field is read from is answered by choice', () => {
     expect(offered[3]?.[0]).toBe('Go on to the next sentence');
   });
 
-  it('every field is offered by its title, a number only where the sentence has one of its kind', () => {
+  it('every field is offered by its title, a number behind all others where the sentence has none of its kind', () => {
     const { offered } = taking(about('Look at it in good light.'), another, 'Leave it open');
     expect(offered[1]).toContain('Cooling: Method');
-    expect(offered[1]).not.toContain('Cooling: Time');
+    const [words = -1, number = -1] = ['Cooling: Method', 'Cooling: Time'].map((title) => offered[1]?.indexOf(title));
+    expect(words).toBeGreaterThan(0);
+    expect(number).toBeGreaterThan(words);
+    expect(offered[1]?.slice(number).filter((title) => /: (?:Agent|Method|Until)$/.test(title))).toEqual([]);
     const titles = fieldPlaces('device').map(({ titles: all }) => all.join(': '));
     expect(new Set(titles).size).toBe(titles.length);
     expect(titles.length).toBeGreaterThan(250);
@@ -182,6 +185,89 @@ describe('a sentence that no field is read from is answered by choice', () => {
     );
     expect(offered[1]?.[0]).toBe('Inspection and test: Reject if');
     expect(offered[4]?.[0]).not.toBe('Inspection and test: Reject if');
+  });
+
+  it.each([
+    ['Allow it to cool to room temperature before use.', 'cooling.before', 'Cooling: before: use'],
+    [
+      'Use a soft brush until no residue can be seen.',
+      'manual.brush.endpoint',
+      'Manual cleaning: brush until: no residue can be seen',
+    ],
+    [
+      'Neutralisation   cold   2 min   citric acid based, if required',
+      'mechanical.neutralise.agent',
+      'Mechanical washing: neutralise agent: citric acid based',
+    ],
+    ['Connect the sheath to the connectors of the MIS rack.', 'mechanical.rack', 'Mechanical washing: rack: MIS rack'],
+    ['Moisture is to be removed with medical compressed air.', 'drying.air.grade', 'Drying: air grade: medical'],
+    [
+      'Do not use fixing agents.',
+      'point_of_use.avoid[]',
+      'Point of use: keep away from it fixing agents',
+    ],
+  ])('the words that fit come first, the whole sentence behind what can be typed: %s', (quote, field, first) => {
+    const labels = asked(quote, { words: [], field }).map(({ label }) => label);
+    expect(labels[0]).toBe(first);
+    const whole = labels.findIndex((label) => label.endsWith(quote.replace(/\.$/, '')));
+    expect(labels[whole - 1]).toBe('Type it yourself …');
+    expect(labels[whole + 1]).toBe('Another field …');
+  });
+
+  it('a word that needs a value has that of the sentence, or asks for it', () => {
+    const field = 'point_of_use.avoid[]';
+    const [first] = asked('Do not use water above 40 °C.', { words: [], field });
+    expect(first?.label).toBe('Point of use: keep away from it above a temperature, value: 40 °C');
+    expect(first?.edits.map(({ text }) => text).join('')).toContain('{what: temp-above, value: "40 °C", src: s1}');
+    const open = asked('Do not use hot water.', { words: [], field }).find(({ label }) =>
+      label.includes('temperature'),
+    );
+    expect(open).toMatchObject({ does: 'ask', told: { words: ['temp-above'], field }, edits: [] });
+    expect(open?.types).toContain('which value');
+    const typed = asked('Do not use hot water.', { words: ['temp-above'], field, text: '45 °C' });
+    expect(typed[0]?.edits.map(({ text }) => text).join('')).toContain('{what: temp-above, value: "45 °C", src: s1}');
+  });
+
+  it('a number can be typed with its unit, whatever the sentence says', () => {
+    const field = 'cooling.time';
+    const labels = (text: string): readonly string[] =>
+      asked('Cool it well.', { words: [], field, text }).map(({ label }) => label);
+    expect(labels('at least 30 min')[0]).toBe('Cooling: time at least 30 min');
+    expect(labels('long')[0]).toBe('Type it yourself …');
+  });
+
+  it('closed words can be chosen, whatever the sentence says, and lead back', () => {
+    const labels = asked('It is needed.', { words: [], field: 'manual.needed' }).map(({ label }) => label);
+    expect(labels).toEqual([
+      'Manual cleaning: when it is needed: always',
+      'Manual cleaning: when it is needed: if soil is seen',
+      'Manual cleaning: when it is needed: before the machine',
+      'Manual cleaning: when it is needed: instead of the machine',
+      'Another field …',
+      'Back to the sentence',
+      'Keep it as a quoted statement',
+      'Leave it open',
+      'Stop here',
+    ]);
+  });
+
+  it('what is taken is not offered again on the way back', () => {
+    const { text, offered } = taking(
+      about('Use pouches or a rigid container.', 'Packaging'),
+      'Take it, then a further field',
+      'Back to the sentence',
+      'Go on',
+    );
+    expect(offered[2]?.[0]).toBe('Go on to the next sentence');
+    expect(text.match(/- pouch/g)).toHaveLength(1);
+  });
+
+  it('parts of words do not count: a part that is put in is no insert of a machine', () => {
+    const labels = asked('Turn the jaw insert counter-clockwise.', { words: [], next: 'field' }).map(
+      ({ label }) => label,
+    );
+    for (const title of ['Mechanical washing: Rack', 'Point of use: Clock starts at'])
+      expect(labels.slice(0, labels.indexOf('Back to the sentence'))).not.toContain(title);
   });
 
   it('words of one’s own can be typed where words may stand', () => {

@@ -222,6 +222,29 @@ describe('pages that no mark tells', () => {
   });
 });
 
+describe('a method that the sentence leaves open', () => {
+  const cycles = '134 °C, 5 minutes; 121 °C, 20 minutes is acceptable as an alternative.';
+
+  it('is asked once for all its cycles', () => {
+    const { text, log } = taking(about(`Exposure: ${cycles}`, 'Sterilization'), 'Gravity steam', 'Sterilization');
+    expect(log.filter(({ label }) => label === 'Gravity steam')).toHaveLength(1);
+    expect(text.match(/modality: steam-gravity/g)).toHaveLength(2);
+  });
+
+  it('is offered first as another sentence of the section names it', () => {
+    const text = about(`Exposure: ${cycles}`, 'Sterilization').replace(
+      'cleaning:',
+      '  s2: {doc: D, rev: A, page: 1, section: Sterilization, quote: "Method: steam, pre-vacuum.", not_needed: [x]}\ncleaning:',
+    );
+    const { tree } = readTree(text);
+    const step = nextSentence(readRuleFile(file, text), tree?.node === 'map' ? tree : undefined, '');
+    expect(step.is === 'sentence' && step.choices.slice(0, 2).map(({ label }) => label)).toEqual([
+      'Pre-vacuum steam',
+      'Leave it open',
+    ]);
+  });
+});
+
 describe('ways of cleaning', () => {
   it.each([
     ['Clean manually or in a washer-disinfector.', 'any_of', 'manual', 'mechanical'],

@@ -57,7 +57,7 @@ function isReference(text: ReadingText, draft: NumberDraft, namedAt: ReadonlySet
   if (draft.isReference) return true;
   if (draft.written === 'word') return false;
   const bare = draft.unitFrom === 'none' || isGluedLetter(text, draft);
-  if (isPowerOfTen(text, draft) || isLogReduction(text, draft)) return true;
+  if (isPowerOfTen(text, draft) || isLogReduction(text, draft) || isParagraph(text, draft)) return true;
   if (!bare) return false;
   return (
     followsName(text, draft, namedAt) ||
@@ -113,6 +113,16 @@ function isListNumber(text: ReadingText, draft: NumberDraft): boolean {
   const mark = tokenText(text, draft.last + 1);
   return opens && (mark === ')' || (mark === '.' && draft.last + 2 < text.tokens.length));
 }
+
+/**
+ * `5.4 Move the jaws`, `5.3 Pass a brush`: the number of a paragraph, though what follows may be spelled as a unit of what is counted. Nothing is
+ * counted in fractions.
+ */
+function isParagraph({ quote }: ReadingText, { span, units }: NumberDraft): boolean {
+  return span.start === 0 && units.every(({ dimension }) => dimension === 'count') && paragraph.test(quote);
+}
+
+const paragraph = /^\d{1,2}(?:\.\d{1,2}){1,3}\.?\s+\p{Lu}\p{Ll}/u;
 
 /** A colon glued between two numbers: `1:200`, `12:30`. */
 function isRatio(text: ReadingText, draft: NumberDraft): boolean {
