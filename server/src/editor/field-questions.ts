@@ -219,8 +219,14 @@ function choiceOf(
   const note =
     place.cites === 'no' ? (noted(record, sentence, `in words under ${place.path.replace('[]', '')}`) ?? []) : [];
   const label = [told(kind, value.fields, []), target.where].filter((part) => part !== '').join(', ');
-  const detail = [value.about, ...found.left].filter((part) => part !== '').join('; ');
+  const detail = [value.about, ...aboutWays(value), ...found.left].filter((part) => part !== '').join('; ');
   return [{ label, detail, does: 'fields', edits: [...editsOf(found, [], lineEnd), ...note], told: andMore('more') }];
+}
+
+/** Said of a stage, it is said of all its steps. */
+function aboutWays({ fields }: Valued): readonly string[] {
+  const isBefore = fields.some(({ path, value }) => path === 'manual.needed' && value === 'before-machine');
+  return isBefore ? ['all steps of this stage; by hand alone is then no way of cleaning by itself'] : [];
 }
 
 /** The field is there already: what stands there, this instead, or both. */

@@ -20,9 +20,14 @@ export interface TwoWays {
 const stepsNamed =
   /(?<![\d.])(\d{1,2}(?:\.\d{1,2}){0,2})\s*(?:to|through|until|-|–|bis|à)\s*(\d{1,2}(?:\.\d{1,2}){0,2})(?![\d.]*\d)/;
 
-/** Undefined where no steps are named that the file has, or where the machine stands in it already. */
+/** `Pre-clean according to 5.2 to 5.5`: these steps are done before what the section is about. */
+const preCleaned =
+  /^pre-?clean\p{L}*\b.{0,40}\b(?:according|as|following|in|per|steps?)\b|^vorreinig\p{L}*\b.{0,40}\b(?:gemäß|nach|schritte?)\b|^(?:pré-?nettoyer|effectuer un pré-?nettoyage)\b.{0,40}(?:selon|étapes?)/iu;
+
+/** Undefined where no steps are named that the file has, or where the machine is not the last of its stages. */
 export function twoWays(text: string, root: MapTree, quote: string, src: string): TwoWays | undefined {
-  const [, from, to] = handBeforeMachine.test(quote) ? (stepsNamed.exec(quote) ?? []) : [];
+  const isNamed = handBeforeMachine.test(quote) || preCleaned.test(quote);
+  const [, from, to] = isNamed ? (stepsNamed.exec(quote) ?? []) : [];
   const cleaning = valueUnder(root, 'cleaning');
   const [entry, other] = cleaning?.node === 'map' ? cleaning.entries : [];
   if (from === undefined || to === undefined || entry?.key.text !== 'all_of' || other !== undefined) return undefined;
@@ -31,24 +36,37 @@ export function twoWays(text: string, root: MapTree, quote: string, src: string)
   const own = linesOfList(text, entry.value);
   const named = namedBetween(root, from, to);
   const steps = stages.filter((one) => isStage(one, 'manual')).flatMap((one) => citing(stepsIn(one), named));
-  if (own === undefined || steps.length === 0 || stages.some((one) => isStage(one, 'mechanical'))) return undefined;
-  const beside = stages.filter((one) => isStage(one, 'manual')).flatMap((one) => entriesCiting(one, named));
+  const machines = stages.filter((one) => isStage(one, 'mechanical'));
+  const [machine, another] = machines;
+  if (own === undefined || steps.length === 0 || another !== undefined) return undefined;
+  if (machine !== undefined && (machine !== entry.value.items.at(-1) || stages.length === 1)) return undefined;
   const dash = ' '.repeat(own.column);
+  const byHand = machine === undefined ? own.lines : own.lines.slice(0, -linesFrom(text, machine, own.end));
+  const inMachine =
+    machine === undefined
+      ? ['- stage: mechanical', `  src: ${src}`].map((line) => `${dash}${line}`)
+      : own.lines.slice(byHand.length);
+  const beside = stages.filter((one) => isStage(one, 'manual')).flatMap((one) => entriesCiting(one, named));
   const lines = [
     'any_of:',
     `${dash}- all_of:`,
-    ...own.lines.map((line) => `    ${line}`),
+    ...byHand.map((line) => `    ${line}`),
     `${dash}- all_of:`,
     ...[`- stage: manual`, '  needed: before-machine', `  src: ${src}`, '  steps:'].map((line) => `${dash}    ${line}`),
     ...steps.map((step) => `${dash}        - ${text.slice(step.span.start, step.span.end).trim()}`),
     ...beside.map(({ key, value }) => `${dash}      ${text.slice(key.span.start, value.span.end).trim()}`),
-    ...['- stage: mechanical', `  src: ${src}`].map((line) => `${dash}    ${line}`),
+    ...inMachine.map((line) => `    ${line}`),
   ];
   const { lineEnd } = fileForm(text);
   return {
     edit: { span: span(entry.key.span.start, own.end), text: lines.join(lineEnd) },
     label: `Two ways of cleaning: by hand alone, or steps ${from} to ${to} and then the machine`,
   };
+}
+
+/** How many lines of the list the item begins and those below it have. */
+function linesFrom(text: string, item: MapTree, end: number): number {
+  return text.slice(item.span.start, end).split('\n').length;
 }
 
 /** The statements whose number lies between the two. */

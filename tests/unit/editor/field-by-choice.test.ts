@@ -201,11 +201,7 @@ describe('a sentence that no field is read from is answered by choice', () => {
     ],
     ['Connect the sheath to the connectors of the MIS rack.', 'mechanical.rack', 'Mechanical washing: rack: MIS rack'],
     ['Moisture is to be removed with medical compressed air.', 'drying.air.grade', 'Drying: air grade: medical'],
-    [
-      'Do not use fixing agents.',
-      'point_of_use.avoid[]',
-      'Point of use: keep away from it fixing agents',
-    ],
+    ['Do not use fixing agents.', 'point_of_use.avoid[]', 'Point of use: keep away from it fixing agents'],
   ])('the words that fit come first, the whole sentence behind what can be typed: %s', (quote, field, first) => {
     const labels = asked(quote, { words: [], field }).map(({ label }) => label);
     expect(labels[0]).toBe(first);
@@ -237,7 +233,9 @@ describe('a sentence that no field is read from is answered by choice', () => {
   });
 
   it('closed words can be chosen, whatever the sentence says, and lead back', () => {
-    const labels = asked('It is needed.', { words: [], field: 'manual.needed' }).map(({ label }) => label);
+    const offered = asked('It is needed.', { words: [], field: 'manual.needed' });
+    expect(offered[2]?.detail).toContain('by hand alone is then no way');
+    const labels = offered.map(({ label }) => label);
     expect(labels).toEqual([
       'Manual cleaning: when it is needed: always',
       'Manual cleaning: when it is needed: if soil is seen',

@@ -16,6 +16,10 @@ const pages = [
     'in French',
     '4 Nettoyage manuel\n4.1 Rincer sous l’eau courante froide pendant 1 minute.\n4.2 Brosser avec une brosse douce au moins 5 fois.\n4.3 Traiter les pièces dans un bain à ultrasons pendant 10 minutes.\n4.4 Rincer à l’eau purifiée pendant 2 minutes.\n\n5 Nettoyage en machine\nLes étapes manuelles 4.1 à 4.2 sont nécessaires avant le nettoyage en machine.\nLavage : 55 °C, 10 minutes.\n',
   ],
+  [
+    'where the machine is named first',
+    '4 Manual cleaning\n4.1 Rinse under cold running water for 1 minute.\n4.2 Brush with a soft brush for at least 5 strokes.\n4.3 Treat the parts in an ultrasonic bath for 10 minutes.\n4.4 Rinse with purified water for 2 minutes.\n\n5 Automated cleaning\nAutomated processing is preferred.\nPre-clean according to 4.1 to 4.2.\nWash: 55 °C, 10 minutes.\n',
+  ],
 ] as const;
 
 /** Which sentence each stage and step of cleaning comes from. */
@@ -23,10 +27,10 @@ function order(page: string): readonly string[] {
   const { text } = encode(withPages(page), () => undefined);
   const cleaning = /^cleaning:\n((?: .*\n)*)/m.exec(text)?.[1] ?? '';
   return cleaning.split('\n').flatMap((line) => {
-    const [, name] = /- (?:stage: (\w+)|all_of:)/.exec(line) ?? [];
+    const [, name] = /- \{?(?:stage: (\w+)|all_of:)/.exec(line) ?? [];
     const [, step, src] = /- \{do: (\w+).* src: (\w+)\}$/.exec(line) ?? [];
     if (step !== undefined) return [`    ${step} ${src ?? ''}`];
-    return /- (?:stage|all_of)/.test(line) ? [name === undefined ? 'way' : `  ${name}`] : [];
+    return /- \{?(?:stage|all_of)/.test(line) ? [name === undefined ? 'way' : `  ${name}`] : [];
   });
 }
 
