@@ -42,7 +42,11 @@ export const cycles: readonly Group[] = [
     fields: [
       ...cycleFields,
       ...gasFields,
-      { field: 'pulses', dimension: 'count', near: ['pulse', 'fraktion', 'impuls'] },
+      {
+        field: 'pulses',
+        dimension: 'count',
+        near: ['pulse', ' phases', ' fractions', ' evacuations', ' phasen', 'fraktion', 'impuls', 'évacuation'],
+      },
     ],
   },
 ];

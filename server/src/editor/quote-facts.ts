@@ -1,5 +1,6 @@
+import { span } from '../base/span.ts';
 import type { StageWord } from '../quantity/prose/meaning.ts';
-import { ofPart, sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
+import { laidInBath, ofPart, sentToService, whenNeeded } from '../quantity/prose/named/acts.ts';
 import { onlyDescribed } from '../quantity/prose/named/brushes.ts';
 import { unoiledPart } from '../quantity/prose/named/lubricants.ts';
 import { aboutStoring } from '../quantity/prose/named/storing.ts';
@@ -101,6 +102,12 @@ function saidIn(reading: QuoteReading, section: Section): ReadonlyMap<string, Sa
       condition: said.condition ?? known?.condition,
     });
   }
+  if (wayOf(section) === 'manual' && stages.size + reading.negations.length === 0 && laidInBath.test(reading.quote))
+    stages.set('manual.steps[]', {
+      field: 'manual.steps[]',
+      ...phaseSaid,
+      mentions: [{ stage: 'soak', span: span(0, 0) }],
+    });
   if (wayOf(section) === 'mechanical' && neutralised.test(reading.quote) && reading.negations.length === 0)
     stages.set('mechanical.neutralise', { field: 'mechanical.neutralise', ...phaseSaid });
   return stages;

@@ -34,7 +34,13 @@ export function agentsForbidden({ quote, numbers, stages }: QuoteReading, src: s
   const isHeat = (item: string): boolean => heat !== undefined && hotter.test(item.toLowerCase());
   const isOther = numbers.length > 0 && !items.some(isHeat);
   if (isOther || items.some((item) => !isHeat(item) && narrows.test(item.toLowerCase()))) return none;
-  const known = items.map((item) => ({ item, what: isHeat(item) ? 'temp-above' : whatIs(item.toLowerCase()) }));
+  // `strong acids and alkalis`: the adjective goes on.
+  const isStrong = items.some((item) => qualified.test(item.toLowerCase()));
+  const named = (item: string): string | undefined => {
+    const what = whatIs(item.toLowerCase());
+    return isStrong && (what === 'acid' || what === 'alkaline') ? undefined : what;
+  };
+  const known = items.map((item) => ({ item, what: isHeat(item) ? 'temp-above' : named(item) }));
   return {
     fields: known.flatMap(({ item, what }) => {
       if (what === undefined) return [];

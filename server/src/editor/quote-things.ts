@@ -10,7 +10,7 @@ const described: Readonly<
     before:
       /(?:\b(?:allow(?:ed)?|let|left)\s(?:\p{L}+\s){0,2}(?:to\s)?|transport\p{L}*\s|(?:endroit|lieu|local)\s(?:\p{L}+,?\s(?:et\s)?)?|\b(?:keep|kept|store|stored|remain|stay|tenir|garder)\s|\b(?:soil|soiling|blood|debris|residues?|contamination|schmutz|blut|rückstände|verschmutzung(?:en)?|souillures?|sang|résidus)\s(?:(?:has|have|can|may|to|is)\s)?)$/u,
     after:
-      /^\s(?:out|up(?!\sto\b)|on)\b|^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|cupboard|ort|raum|räum|soil|blood|debris|residue|deposit|secretion)/u,
+      /^\s(?:out|up(?!\sto\b)|on)\b|^(?:en|em|er)?(?:(?:,|\sand|\sund)\s\p{L}+)?\s(?:place|location|area|room|environment|condition|storage|disposal|transport|pre-?treatment|entsorgung|cupboard|ort|raum|räum|soil|blood|debris|residue|deposit|secretion)/u,
   },
   'dry-heat': {
     before: /(?<!\p{L})dr(?:y|ied|ying)\s(?:\p{L}+\s){0,3}(?:with|in|by|using)\s(?:\p{L}+\s)?$/u,

@@ -26,13 +26,28 @@ export function draftNumbers(text: ReadingText): NumberDraft[] {
     const hit = text.hits[hitAt];
     const token = text.tokens[at];
     if (token === undefined) break;
-    const draft = hit?.first === at ? draftOfHit(text, hit) : draftOfToken(text, token, at);
+    const draft = asPulses(text, hit?.first === at ? draftOfHit(text, hit) : draftOfToken(text, token, at));
     if (draft !== undefined) {
       drafts.push(draft);
       at = Math.max(at, draft.last);
     } else if (hit?.first === at) at = hit.last;
   }
   return drafts;
+}
+
+const vacuumPhases: ReadonlySet<string> = new Set(
+  'phase phases phasen fractions fraktionen evacuations evakuierungen impulsions évacuations'.split(' '),
+);
+const ofVacuum = /vacuum|vakuum|(?:^|-)vide$|evacuat|fraction|fraktion/;
+
+/** `at least three phases`, where the quote speaks of a vacuum: its pulses. */
+function asPulses(text: ReadingText, draft: NumberDraft | undefined): NumberDraft | undefined {
+  if (draft === undefined || draft.units.length > 0 || !vacuumPhases.has(tokenText(text, draft.last + 1))) return draft;
+  if (!text.tokens.some((token) => ofVacuum.test(token.text))) return draft;
+  draft.units = unitsOf('count').filter(({ name }) => name === 'pulses');
+  draft.unitFrom = 'printed';
+  draft.last += 1;
+  return draft;
 }
 
 function draftOfHit(text: ReadingText, hit: Hit): NumberDraft | undefined {

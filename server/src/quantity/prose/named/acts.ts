@@ -86,3 +86,7 @@ export const containers: readonly RegExp[] = [
   /(?<!\p{L})in\s(?:einem\s|einer\s|eine\s)?([^.;:,]{0,40}?(?:behälter|container|box))\s[^.;:]{0,30}transportier/iu,
   /(?<!\p{L})transporter\s[^.;:]{0,40}?dans\s(?:un\s|une\s)?((?:conteneur|boîte|bac|récipient)[^.;:,]{0,40}?)[.;]?$/iu,
 ];
+
+/** What is laid into a solution soaks. */
+export const laidInBath =
+  /^(?:[ivx]{1,4}[.)]?\s+)?(?:then\s)?(?:lay|place|put|submerge)\b[^.;]{0,60}\b(?:in|into)\s[^.;,]{0,40}\b(?:detergent|cleaner|cleaning (?:solution|agent|bath)|enzym\p{L}* (?:solution|bath)|(?:detergent|cleaning) bath)|\bin\s[^.;,]{0,40}(?:reiniger|reinigungslösung)\s(?:ein)?legen\.?$|^(?:placer|plonger|déposer)\s[^.;]{0,60}(?:détergent|solution (?:détergente|nettoyante|enzymatique))/iu;

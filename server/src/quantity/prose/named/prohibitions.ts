@@ -11,6 +11,7 @@ export const keptAway: readonly RegExp[] = [
   ),
   /^(?:the\s|all\s)?(?:instruments?|devices?|products?|it|they|parts?|items?|handpieces?|forceps)\s(?:must|may|should|shall)\s(?:not|never)\sbe\s(?:left|placed|put|soaked|immersed|stored|transported|kept|treated|cleaned|wiped|rinsed|sprayed)\s(?:in|into|with)\s(.+)$/u,
   /^(.+?)\s(?:must not|may not|shall not|should not|must never|are not to|is not to|cannot)\sbe\sused$/,
+  /^(?:[^.;:]{0,60}?\s)?(?:must not|should not|may not|must never|should never|never)\s(?:be allowed to\s)?(?:come|get)\s(?:in|into) contact with\s(.+)$/,
   /^(?:contact with|exposure to|(?:the )?use of)\s(.+?)\s(?:must|should|is to|are to|has to)\sbe\savoided$/,
   /^(.+?)\s(?:is|are)\s(?:strictly\s)?(?:forbidden|prohibited|not permitted|not allowed|unsuitable|not suitable)$/,
   /^(?:bitte\s)?(?:keine[nr]?)\s(.+?)\s(?:verwenden|benutzen|einsetzen)$/,

@@ -8,4 +8,4 @@ export const permitted =
 
 /** What a sentence asks for under a condition holds only then: the clause up to its comma, or at its end. */
 export const onlyUnder =
-  /^(?:if|where|whenever|should|in case|provided|wenn|falls|sofern|bei (?:starker|sichtbarer)|si|s.il|en cas)(?!\p{L})[^,;]{3,120}[,;:]\s|\sonly\s(?:be\s)?(?:permitted|allowed|suitable|possible|for|if|when|in|on|with)(?!\p{L})|\s(?:if|where|unless|provided|falls|sofern|si)\s(?!(?:necessary|needed|required|appropriate|possible|nötig|erforderlich|nécessaire)(?!\p{L}))/iu;
+  /^(?:(?:for\s)?(?:heavily|visibly|very|badly|strongly)\s(?:soiled|contaminated|dirty)(?!\p{L})|(?:stark|sichtbar) verschmutzte|.{0,20}(?:très|fortement) souillé)|^(?:if|where|whenever|should|in case|provided|wenn|falls|sofern|bei (?:starker|sichtbarer)|si|s.il|en cas)(?!\p{L})[^,;]{3,120}[,;:]\s|\sonly\s(?:be\s)?(?:permitted|allowed|suitable|possible|for|if|when|in|on|with)(?!\p{L})|\s(?:if|where|unless|provided|falls|sofern|si)\s(?!(?:necessary|needed|required|appropriate|possible|nötig|erforderlich|nécessaire)(?!\p{L}))/iu;
