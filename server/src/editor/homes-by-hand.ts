@@ -12,6 +12,7 @@ const stepFields: readonly Home[] = [
   { field: 'detergent.dose', dimension: 'dose', near: [] },
 ];
 const brushOf = [
+  ' brush',
   'brush,',
   'brush of',
   'brush with',

@@ -172,7 +172,9 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
   // Drying after a cycle is no drying after the last rinse, and what is stored dry is not dried then.
   const isOther = /sterili|stérili|autoclav/.test(section.text) || aboutStoring.test(section.text);
-  const isOfCycle = field === 'drying' && isOther;
+  // Under the heading of drying a cloth wipes nothing off.
+  const isDried = stage === 'wipe' && section.stages[0] === 'dry';
+  const isOfCycle = isDried || (field === 'drying' && isOther);
   // What is asked for under a condition only is asked for by nobody else.
   const isOnlyThen = !forbidden && !whenNeeded.test(reading.quote) && onlyUnder.test(reading.quote);
   if (field === undefined || isOfCycle || isOnlyThen || (!forbidden && isAside(mention, reading.quote)))

@@ -173,6 +173,21 @@ const device: readonly Group[] = [
       },
     ],
   },
+  {
+    path: 'transport',
+    stages: [],
+    words: [],
+    begins: /^(?:transport|carry|bring)\b/i,
+    unlessSaid:
+      /\b(?:clean\p{L}*|reprocess\p{L}*|process\p{L}*|disinfect\p{L}*)\s(?:must|should|has to|within|to begin)|begin|start/iu,
+    fields: [
+      {
+        field: 'max_time',
+        dimension: 'time',
+        near: ['within', 'at most', 'no longer', 'not longer', 'maximum', 'max.'],
+      },
+    ],
+  },
   ...byHand,
   ...inMachines,
   {

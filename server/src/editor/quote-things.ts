@@ -19,7 +19,7 @@ const described: Readonly<
   flush: {
     before: /(?:connecteur|embout|buse|raccord|adaptateur|orifice)s?\sd.$/u,
     after:
-      /^(?:\p{L}*)[\s-](?:ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?|cannulas?|tubes?|sets?|handpieces?)\b(?!\s(?:for|with|at)\s)/u,
+      /^\p{L}*\/\p{L}|^(?:\p{L}*)[\s-](?:channels?(?!\s(?:with|at)\s)|lumens?(?!\s(?:with|at)\s)|pumps?|functions?|ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?|cannulas?|tubes?|sets?|handpieces?)\b(?!\s(?:for|with|at)\s)/u,
   },
   lubrication: { before: /(?:free (?:of|from)|without)\s$/u, after: /^[\s-]free\b/ },
   immersion: { after: /^\s(?:disinfectant|heater|bath\sdisinfect|method|depth)/ },

@@ -6,7 +6,7 @@ export const takesApart =
 
 /** One thing off another, whatever the heading speaks of. */
 export const partsFrom =
-  /^(?:press|push|pull|unscrew|detach|withdraw|slide|lift|unclip|disengage|remove)\b.{2,80}\s(?:off|out of|from|apart|by unscrewing)(?!\p{L})|^(?:remove|take out|detach|unscrew|disconnect)\s(?:the\s|all\s)?[\p{L}-]+(?:\s[\p{L}-]+)?\.?$|^(?:dévisser|démonter|déclipser)\s|(?:abschrauben|abziehen|herausziehen|herausdrehen|aushängen)\.?$/iu;
+  /^(?:press|push|pull|unscrew|detach|withdraw|slide|lift|unclip|disengage|remove)\b.{2,80}\s(?:off|out of|from|apart|by unscrewing)(?!\p{L})|^(?:unscrew|detach|loosen|release)\s[^.;:,]{3,60}\s(?:with|using)\s(?:the|an?)\s|^(?:remove|take out|detach|unscrew|disconnect)\s(?:the\s|all\s)?[\p{L}-]+(?:\s[\p{L}-]+)?\.?$|^(?:dévisser|démonter|déclipser)\s|(?:abschrauben|abziehen|herausziehen|herausdrehen|aushängen)\.?$/iu;
 
 /** `Open all stopcocks`; the group is what. */
 export const openedFirst = /^(?:always )?open\s(?:the\s)?(\p{L}+(?:[\s-]\p{L}+){0,4}?)(?:\sbefore\scleaning)?[.!]?$/iu;
@@ -22,7 +22,7 @@ export const leftTogether: readonly RegExp[] = [
   /^(?:do not|never)\stake\s(?:the\s)?(.{3,60}?)\sapart\.?$/i,
   /^(?:the\s)?(?!(?:instrument|device|product|forceps|unit|item)s?\s(?:can|must|may|should|is|are))(.{3,60}?)\s(?:(?:cannot|can not|must not|may not|should not|must never)\sbe|(?:is|are)\snot\sto\sbe)\s(?:dismantled|disassembled|taken apart|removed|unscrewed)(?:\sany)?(?:\sfurther)?\.?$/i,
   /^(?:further\s)?(?:disassembly|dismantling)\sof\s(?:the\s)?(.{3,60}?)\s(?:is|are)\s(?:not (?:permitted|allowed|possible)|prohibited|forbidden)\.?$/i,
-  /^(?:den\s|die\s|das\s)?(.{3,60}?)\s(?:nicht (?:zerlegen|demontieren|abschrauben|lösen)|montiert lassen)\.?$/i,
+  /^(?:den\s|die\s|das\s)?(.{3,60}?)\s(?:nicht (?:zerlegen|entfernen|abnehmen|demontieren|abschrauben|lösen)|montiert lassen)\.?$/i,
   /^ne (?:pas|jamais) (?:démonter|dévisser)\s(?:le\s|la\s|les\s|l.)?(.{3,60}?)\.?$/i,
 ];
 

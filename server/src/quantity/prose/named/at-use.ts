@@ -10,7 +10,7 @@ export const moistKept: readonly RegExp[] = [
   /(?:do not|don.t|never|must not|not)\s(?:be\s)?(?:allow\p{L}*|let|permit\p{L}*|left)\b.{0,60}\bdry\b/u,
   /\b(?:prevent|avoid|stop|keep)\p{L}*\b.{0,50}\b(?:from drying|drying[\s-](?:on|out|in|of)|dried[\s-]on|to dry)/u,
   /\b(?:must|should|may|shall)\s(?:not|never)\s(?:be allowed to\s)?dry\s(?:on|out|in)\b/,
-  /feucht.{0,20}(?:halten|transportier|gehalten)|feuchte[nms]? (?:tuch|tücher|kompresse)\p{L}*.{0,40}(?:abdecken|bedecken|einschlagen|einwickeln|ablegen)|(?:an|ein)trocknen.{0,40}(?:vermeiden|verhindern|verhindert)|(?:nicht|keinesfalls) (?:an|ein)trocknen/u,
+  /feucht.{0,20}(?:halten|gehalten)|(?<!\p{L})feucht\s.{0,60}transportier|feuchte[nms]? (?:tuch|tücher|kompresse)\p{L}*.{0,40}(?:abdecken|bedecken|einschlagen|einwickeln|ablegen)|(?:an|ein)trocknen.{0,40}(?:vermeiden|verhindern|verhindert)|(?:nicht|keinesfalls) (?:an|ein)trocknen/u,
   /maintenir.{0,30}humide|(?:recouvrir|couvrir|envelopper).{0,40}humide|ne (?:pas|jamais) laisser.{0,30}sécher|éviter.{0,40}sèche/,
 ];
 

@@ -22,6 +22,8 @@ export const filteredAir = /(?:gefilterte|filtrierte)[rn]?\s(?:druck)?luft|air (
 export const dryUntil: readonly RegExp[] = [
   /(?<!\p{L})(?:until|till)\s((?:there is |there are )?no\s[^.;,]{0,40}?(?:moisture|water|droplets?|drops?|liquid|humidity)\b[^.;,]{0,40}|[^.;,]{0,40}(?:moisture|water|droplets?)\s(?:is|are)\s(?:no longer visible|visible no more|left)|(?:it is |they are |all parts are |all surfaces are |the \p{L}+ (?:is|are) )?(?:completely |fully |thoroughly |visibly )?dry)(?=[.;,]|$)/iu,
   /^((?:no|there must be no)\s(?:\p{L}+\s)?(?:moisture|water|liquid|droplets)\s(?:may|must|should|shall|can|left|is|are)\b[^.;]{0,60}?)\.?$/iu,
+  /^(?:make sure|ensure)\s(?:that\s)?((?:there is\s)?no\s(?:\p{L}+\s)?(?:moisture|water|liquid|droplets)\b[^.;]{0,60}?)\.?$/iu,
+  /^(es dar?f\s(?:keine?|kein)\s(?:rest)?(?:feuchte|feuchtigkeit|wasser)\s?[^.;]{0,60}?)\.?$/iu,
   /(?<!\p{L})bis\s((?:keine|kein)\s[^.;,]{0,40}?(?:feuchtigkeit|wasser|tropfen)[^.;,]{0,40})(?=[.;,]|$)/iu,
   /(?<!\p{L})jusqu.à\s(ce qu.il n.y ait plus [^.;,]{3,60})(?=[.;,]|$)/iu,
 ];

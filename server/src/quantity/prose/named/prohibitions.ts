@@ -20,6 +20,7 @@ export const keptAway: readonly RegExp[] = [
   /^(.+?)\s(?:nicht|niemals)\s(?:verwenden|benutzen|einsetzen)$/,
   /^(?:verwenden sie\s)?weder\s(.+?)(?:\sverwenden)?$/,
   /^nicht (?:in|mit) (.+?) (?:einlegen|legen|spülen|behandeln|reinigen)$/,
+  /^nicht mit\s(.+?)\sin\s(?:kontakt|berührung)\s(?:bringen|kommen lassen)$/,
   /^(?:den\s)?kontakt mit\s(.+?)\svermeiden$/,
   /^(?:ne\spas\sutiliser|n.utilise[zr]?\s(?:pas|jamais)|ne\sjamais\sutiliser|éviter (?:le contact avec|l.utilisation))\s(?:d.|de\s|des\s|les\s)?(.+)$/,
   /^(?:les?\s|la\s|l.)?(.+?)\s(?:est|sont)\s(?:interdit|proscrit)e?s?$/,
@@ -31,7 +32,7 @@ export const beginnings =
 
 /** Ends of a sentence that narrow nothing: whom it is meant for, and why. */
 export const idle = new RegExp(
-  String.raw`\s(?:(?:on|for|with|to clean)\s(?:${device})|for\s(?:cleaning|reprocessing|disinfection|pre-?treatment)|at any (?:step|time|stage)|during (?:reprocessing|cleaning|any step)|to keep (?:it|${device}) (?:moist|wet))$`,
+  String.raw`\s(?:(?:on|for|with|to clean)\s(?:${device})|for\s(?:flushing|rinsing|soaking|wiping|moistening|transport|irrigation|cleaning|reprocessing|disinfection|pre-?treatment)|at any (?:step|time|stage)|during (?:reprocessing|cleaning|any step)|to keep (?:it|${device}) (?:moist|wet))$`,
 );
 export const why =
   /,\s(?:which|die|der|qui)\s.+$|,?\s(?:as|because|since|da|weil|car)\s(?:they|it|this|these|sie|es|ils?|elles?)\s.+$/;
