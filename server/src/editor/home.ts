@@ -35,6 +35,8 @@ export interface Home {
   readonly field: string;
   readonly dimension: Dimension;
   readonly near: readonly string[];
+  /** Words that count behind the number only: `a 2 mm brush`. */
+  readonly behind?: readonly string[];
   /** Only where the sentence has a number of this kind as well. */
   readonly beside?: Dimension;
   /** Not where the sentence has a number of this kind as well. */

@@ -12,7 +12,6 @@ const stepFields: readonly Home[] = [
   { field: 'detergent.dose', dimension: 'dose', near: [] },
 ];
 const brushOf = [
-  ' brush',
   'brush,',
   'brush of',
   'brush with',
@@ -24,7 +23,12 @@ const brushOf = [
   'goupillon de',
 ];
 const brushFields: readonly Home[] = [
-  { field: 'brush.diameter', dimension: 'length', near: ['diameter', 'durchmesser', 'diamètre', 'ø', ...brushOf] },
+  {
+    field: 'brush.diameter',
+    dimension: 'length',
+    near: ['diameter', 'durchmesser', 'diamètre', 'ø', ...brushOf],
+    behind: [' brush'],
+  },
   { field: 'brush.length', dimension: 'length', near: ['length', 'reach', ' long', 'länge', ' lang', 'longueur'] },
 ];
 const moving = [

@@ -75,6 +75,10 @@ export function nearness(home: Home, mention: NumberMention, { reading, words: t
   const after = clause < 0 ? span.end + farthest : span.end + clause;
   const behind = Math.min(after, ...numbers.filter((one) => one.span.start >= span.end).map((one) => one.span.start));
   let best = home.reaches === true && reachesOver(near, text.slice(0, span.start)) ? 10 : undefined;
+  for (const word of home.behind ?? []) {
+    const right = text.slice(span.end, behind).indexOf(word);
+    if (right >= 0) best = Math.max(best ?? 0, 15 - right / 4);
+  }
   for (const word of near) {
     const left = text.slice(before, span.start).lastIndexOf(word);
     const right = text.slice(span.end, behind).indexOf(word);
