@@ -90,7 +90,7 @@ function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
 }
 
 const listOfMaterials =
-  /^(?:\p{L}+\s)?(?:materials?(?:\sused)?|werkstoffe?|materialien|material|matériaux|matières?)(?:\sof\s[\p{L}\s-]{3,40})?\s*:\s*([^.]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/iu;
+  /^(?:\p{L}+\s)?(?:materials?(?:\s(?:used|in contact))?|werkstoffe?|materialien|material|matériaux|matières?)(?:\sof\s[\p{L}\s-]{3,40})?\s*:\s*([^.]{3,160}?)\.?$|^made (?:of|from)\s([^.;:]{3,160}?)\.?$/iu;
 /** `Handle: PEEK, coated`, where no heading speaks of a step. */
 const ofPart = /^(?:the\s)?(?:[\p{L}-]+\s){0,2}[\p{L}-]{3,24}\s*:\s*([^.;:]{3,100})\.?$/iu;
 /** `The guide is made of aluminium with a PEEK handle`. */

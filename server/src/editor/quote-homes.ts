@@ -8,6 +8,7 @@ import { cycles, cyclesOfPackaging } from './homes-of-cycles.ts';
 
 const tooHot = [
   'temperature during re',
+  'temperature during processing',
   'exceed',
   'heat above',
   'temperatures above',

@@ -36,7 +36,7 @@ export function isAtUse({ text }: Section): boolean {
 }
 
 const atUse =
-  /point[\s-]of[\s-]use|after (?:the )?(?:procedure|surgery|operation|intervention)|nach (?:der |dem )?(?:op(?:eration)?|eingriff)(?!\p{L})|après l.intervention|after (?:each )?use|place of use|(?<!\p{L})theatre|operating room|(?:gebrauchs|anwendungs)ort|nach (?:dem )?(?:gebrauch|anwendung)|lieu d.utilisation|après (?:l.)?utilisation|bloc opératoire/u;
+  /point[\s-]of[\s-]use|after (?:the )?(?:procedure|treatment|surgery|operation|intervention)|nach (?:der |dem )?(?:op(?:eration)?|eingriff)(?!\p{L})|après l.intervention|after (?:each )?use|place of use|(?<!\p{L})theatre|operating room|(?:gebrauchs|anwendungs)ort|nach (?:dem )?(?:gebrauch|anwendung)|lieu d.utilisation|après (?:l.)?utilisation|bloc opératoire/u;
 
 /** What somebody said in place of a heading; another word than that of a way means none of them. */
 export function toldSection(way: string): Section {

@@ -25,6 +25,7 @@ export const moisteners: Named = [
 export const takenOff: readonly RegExp[] = [
   /^(?:(?:first|then|always|immediately),?\s)?(?:disconnect|unplug|detach)\s(?:the\s|all\s|every\s)?((?:[\p{L}-]+\s){0,2}[\p{L}-]+?(?:\sand\s(?:the\s)?[\p{L}-]+(?:\s[\p{L}-]+)?)?)(?=\s(?:by|from|and|immediately|before|at|with|without)(?!\p{L})|[.,;]|$)/iu,
   /^remove\s(?:the\s|all\s|every\s)?((?:[\p{L}-]+\s){0,1}(?:cables?|cords?|batter(?:y|ies)|hoses?|tubing|tubes?|light guides?|handpieces?|adapters?|needles?|blades?|obturator|stylet|caps?))(?=\s(?:by|from|and|immediately|before|at|with|without)(?!\p{L})|[.,;]|$)/iu,
+  /^(?:take|pull)\s(?:the\s)?((?:[\p{L}-]+\s)?[\p{L}-]+)\s(?:off|out)(?:\s(?:of\s)?(?:the\s)?[\p{L}-]+)?[.!]?$/iu,
   /^(?:the\s|all\s)?((?:[\p{L}-]+\s)?[\p{L}-]+)\s(?:must be|is|are|should be)\s(?:disconnected|unplugged)/iu,
 ];
 

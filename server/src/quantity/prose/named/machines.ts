@@ -5,7 +5,7 @@ const joined = `(?:nozzle|connector|connection|adapt[eo]r|port|luer|spigot|manif
 export const connectors: readonly RegExp[] = [
   /\b(?:connect|attach)(?:ed)?\b\s(?:[^.;:,]{0,60}?\b)?to\s(?:the\s|an?\s)?([^.;:,]{3,80}?)(?:\s(?:of|in|on)\s(?:the|an?|your)\s[^.;:,]*)?[.;,]?$/i,
   new RegExp(
-    String.raw`\b(?:fit|put|place|push|mount|slide|set)\b\s[^.;:,]{0,60}?\b(?:on|onto|over|to)\s(?:the\s|an?\s)?([^.;:,]{0,40}?${joined}s?)\b[^.;:]{0,40}[.;]?$`,
+    String.raw`\b(?:fit|put|place|push|mount|slide|set|plug|screw)\b\s[^.;:,]{0,60}?\b(?:on|onto|over|to)\s(?:the\s|an?\s)?([^.;:,]{0,40}?${joined}s?(?:\s[a-z]{1,4}[- ]?[a-z]{0,4}\d{1,5})?)\b[^.;:]{0,40}[.;]?$`,
     'i',
   ),
   new RegExp(
@@ -38,4 +38,4 @@ export const nextAct =
 
 /** `must comply with EN ISO 15883`. */
 export const standard =
-  /\b(?:comply|complies|compliant|conform\p{L}*|according to|accordance with|meets?|meeting|per|nach|gemäß|entspr\p{L}+|conformes? à|selon)\b[^.;]{0,30}?((?:(?:ANSI|AAMI|DIN|EN|NF|BS|ISO)[\s/]){0,3}(?:EN|ISO|ST|DIN)\s?\d{2,5}(?:-\d)?(?::\d{4})?)/iu;
+  /\b(?:to(?=\s(?:EN|ISO|DIN|ANSI)\b)|comply|complies|compliant|conform\p{L}*|according to|accordance with|meets?|meeting|per|nach|gemäß|entspr\p{L}+|conformes? à|selon)\b[^.;]{0,30}?((?:(?:ANSI|AAMI|DIN|EN|NF|BS|ISO)[\s/]){0,3}(?:EN|ISO|ST|DIN)\s?\d{2,5}(?:-\d)?(?::\d{4})?)/iu;

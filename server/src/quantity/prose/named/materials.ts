@@ -9,7 +9,10 @@ export const materials: Named = [
   ['titanium', /(?<!nickel[\s-]|nitinol[\s-])titan(?:e|ium)?(?![\p{L}-]*[ -]?nitri)/u],
   ['aluminium-anodised', /anodi[sz]ed alumini?um|alumini?um,? anodi[sz]ed|eloxiert|aluminium anodisé/],
   ['aluminium', /alumini?um/],
-  ['brass-chrome-plated', /chrome[\s-]plated brass|messing,? verchromt|verchromte\p{L}* messing|laiton chromé/u],
+  [
+    'brass-chrome-plated',
+    /chrome[\s-]plated brass|brass,?\s\(?chrome[\s-]plated|messing,? verchromt|verchromte\p{L}* messing|laiton chromé/u,
+  ],
   ['chrome-plated', /chrom(?:e|ium)[\s-]plat|verchromt|chromé/],
   ['brass', /\bbrass\b|messing|laiton/],
   ['silicone', /sili[ck]one?/],

@@ -4,7 +4,7 @@ export const preferred =
   /(?<!\p{L})(?:recommend\p{L}*|preferr?\p{L}*|advis\p{L}*|ideally|empfohlen|empfiehlt|empfehlen|empfehlenswert|vorzugsweise|bevorzugt|nach möglichkeit|(?:est|sont) (?:recommandé|conseillé|préférable)\p{L}*|de préférence)(?!\p{L})/iu;
 
 export const permitted =
-  /(?<!\p{L})(?:(?:may|can|could)\s(?:also\s|additionally\s)?be|(?:is|are)\s(?:also\s)?(?:permitted|permissible|allowed|acceptable|possible|suitable|optional)|optionally|(?:kann|können|darf|dürfen)(?!\p{L})[^.;]{2,80}\swerden|(?:ist|sind)\s(?:\p{L}+\s)?(?:zulässig|erlaubt|möglich|geeignet|gestattet)|(?:peut|peuvent)\s(?:\p{L}+\s)?être|(?:est|sont)\s(?:autorisé|permis|possible|admis)\p{L}*)(?!\p{L})/iu;
+  /^suitable\s?:|(?<!\p{L})(?:(?:may|can|could)\s(?:also\s|additionally\s)?be|(?:is|are)\s(?:also\s)?(?:permitted|permissible|allowed|acceptable|possible|suitable|optional)|optionally|(?:kann|können|darf|dürfen)(?!\p{L})[^.;]{2,80}\swerden|(?:ist|sind)\s(?:\p{L}+\s)?(?:zulässig|erlaubt|möglich|geeignet|gestattet)|(?:peut|peuvent)\s(?:\p{L}+\s)?être|(?:est|sont)\s(?:autorisé|permis|possible|admis)\p{L}*)(?!\p{L})/iu;
 
 /** What a sentence asks for under a condition holds only then: the clause up to its comma, or at its end. */
 export const onlyUnder =
