@@ -119,8 +119,8 @@ function whichWord(
   const asks = asksFor[field] ?? `Which ${field} does the page mean? This sentence does not say.`;
   const forAll = open.length > 1 ? ` It is taken for all ${open.length} of the sentence.` : '';
   return {
-    asks: `${asks}${first.length > 0 ? ' Another sentence of its section names the first.' : ''}${forAll}`,
-    choices: [...first, leaveOpen(), ...all.filter((choice) => !first.includes(choice)), ...ends],
+    asks: `${asks}${first.length > 0 ? ' Another sentence of its section names the one that comes first.' : ''}${forAll}`,
+    choices: [leaveOpen(), ...first, ...all.filter((choice) => !first.includes(choice)), ...ends],
   };
 }
 
