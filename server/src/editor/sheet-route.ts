@@ -1,3 +1,4 @@
+import { methodWords } from '../model/method-names.ts';
 import type { Cell, Row, SheetBlock } from '../panel/set-sheet.ts';
 import type { CardCycle, MemberRoute, SetRoute, SterilizationFit } from '../route/model.ts';
 import type { SheetPlaces } from './sheet-places.ts';
@@ -96,7 +97,8 @@ function cardItem(cycle: CardCycle, places: SheetPlaces): Extract<SheetBlock, { 
     .filter(({ outcome }) => outcome === 'fails')
     .map(({ demandedBy, required, given, gap }) => {
       const short = gap === undefined ? '' : ` (${gap})`;
-      return `${places.called(demandedBy)}: ${required}; here ${given === '' ? 'nothing known' : given}${short}`;
+      const ours = given === '' ? 'nothing known' : methodWords(given);
+      return `${places.called(demandedBy)}: ${methodWords(required)}; here ${ours}${short}`;
     });
   const derived = cycle.derived ? 'among the derived ways' : 'not among the derived ways without open question';
   const text = `${cycle.id}: as filed it ${outcomeWords[cycle.outcome]}; ${derived}`;

@@ -1,3 +1,4 @@
+import { methodWords } from '../model/method-names.ts';
 import type { Cell, Row, SheetBlock, SheetItem, SheetSection } from '../panel/set-sheet.ts';
 import { citationWords } from '../route/clash-words.ts';
 import type { RouteExplanation } from '../route/explanation.ts';
@@ -99,11 +100,11 @@ function governingBlocks(rows: readonly GoverningRow[], places: SheetPlaces): re
   const cells = rows.map(
     ({ parameter, required, governedBy, gives, givenAt, slack, ifLeft }): Row => [
       [{ text: parameter }],
-      [places.cell(required, governedBy[0]?.at)],
+      [places.cell(methodWords(required), governedBy[0]?.at)],
       governorCells(governedBy, places),
-      [places.cell(gives, givenAt)],
+      [places.cell(methodWords(gives), givenAt)],
       [{ text: slack }],
-      [{ text: ifLeft }],
+      [{ text: methodWords(ifLeft) }],
     ],
   );
   return [{ is: 'table', head, rows: cells }];

@@ -23,7 +23,10 @@ export function spokenMethod(word: string): string | undefined {
   return codes.has(word) ? names.get(word) : undefined;
 }
 
-/** `vaporised hydrogen peroxide`; a word that is no method stays as it is. */
-export function methodWords(word: string): string {
-  return names.get(word) ?? word;
+/** `gravity steam or pre-vacuum steam`; a word that is no method stays as it is. */
+export function methodWords(words: string): string {
+  return words
+    .split(' or ')
+    .map((word) => names.get(word) ?? word)
+    .join(' or ');
 }

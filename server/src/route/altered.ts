@@ -1,6 +1,7 @@
 import { unitNamed } from '../judge/unit-named.ts';
 import type { SterilizerCycle, WasherCycle } from '../library/view.ts';
 import type { EntityOf } from '../model/entities.generated.ts';
+import { methodWords } from '../model/method-names.ts';
 import type { DateValue, Quantity, Requirement, Text } from '../model/node.ts';
 import { formatInterval, formatQuantity } from '../quantity/format.ts';
 import type { Interval } from '../quantity/interval.ts';
@@ -32,12 +33,12 @@ export function withTimes(
   return withCycle(department, means, { ...changed, id }, 'beside');
 }
 
-/** `S1 steam-prevac 132 °C, 4 min, dry 40 min`. */
+/** `S1 pre-vacuum steam 132 °C, 4 min, dry 40 min`. */
 export function newCycleName(
   { machine, cycle }: SterilizerMeans,
   times: Pick<SterilizerCycle, 'exposure' | 'dry'>,
 ): string {
-  const method = (cycle.modality ?? machine.modality)?.text ?? '';
+  const method = methodWords((cycle.modality ?? machine.modality)?.text ?? '');
   const parts = [cycle.temp, times.exposure].flatMap((one) => (one === undefined ? [] : [formatQuantity(one)]));
   return `${idOf(machine)} ${method} ${[...parts, times.dry === undefined ? '' : `dry ${formatQuantity(times.dry)}`].filter((part) => part !== '').join(', ')}`;
 }

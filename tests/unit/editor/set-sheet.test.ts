@@ -162,3 +162,13 @@ describe('a sheet', () => {
     expect(setSheet(mine, 'X06', new Set())?.name).toBe(name);
   });
 });
+
+describe('the words of the sheet', () => {
+  it.each([...engine.view().ids('set')])('of %s name methods as people do', (id) => {
+    const { sections } = sheet(id);
+    const words = JSON.stringify(sections).match(
+      /[^"]*(?:steam-prevac|steam-gravity|vh2o2|double-wrap|double-pouch)[^"]*/g,
+    );
+    expect(words).toBeNull();
+  });
+});
