@@ -29,7 +29,10 @@ function withoutMarks(line: string): string {
   return line
     .replace(/(?:page|seite|p\.)\s*\d+(?:\s*(?:of|von|sur|\/)\s*\d+)?/iu, '')
     .replace(/(?:^|\s{3}|[|·])\s*\d+\s*\/\s*\d+\s*$|^\s*[-–] \d+ [-–]\s*$/u, '')
-    .replace(/^\s*(?:(?:section|abschnitt|chapter|kapitel)\s+)?\(?(?:\d{1,2}(?:\.\d{1,2})*|[a-zA-Z])[.)]?\s+/iu, '');
+    .replace(
+      /^\s*(?:(?:section|abschnitt|chapter|kapitel)\s+)?\(?(?:\d{1,2}(?:\.\d{1,2})*|[a-zA-Z]|[A-Z]\d{1,2}(?=\s+\p{Lu}[\p{L}\s]+$))[.)]?\s+/iu,
+      '',
+    );
 }
 
 function wordsOf(text: string): readonly string[] {
