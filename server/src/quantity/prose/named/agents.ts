@@ -27,4 +27,4 @@ export const agents: Named = [
 
 /** An agent with one of these words before it is less than all of its kind. */
 export const qualified =
-  /\b(?:(?:in)?organic|mineral|oxidi[sz]ing|fruity?|strong|strongly|concentrated|undiluted|highly|hot|high|pure|starke[nrs]?|heiße[nrs]?|konzentrierte[nrs]?|fort(?:e?s)?|concentré)/;
+  /\b(?:(?:(?:in)?organic|mineral|oxidi[sz]ing)(?= acid)|strong|strongly|concentrated|undiluted|highly|hot|high|pure|starke[nrs]?|heiße[nrs]?|konzentrierte[nrs]?|fort(?:e?s)?|concentré)/;
