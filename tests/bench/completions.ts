@@ -8,7 +8,7 @@ import { parseDocument } from 'yaml';
 import type { FileId, IsoDate } from '../../server/src/base/brand.ts';
 import { fileId } from '../../server/src/base/brand.ts';
 import { Engine } from '../../server/src/check/engine.ts';
-import { completionsAt } from '../../server/src/editor/completion.ts';
+import { completionsAt } from '../../server/src/editor/completion/completion.ts';
 import { inlayHintsOf } from '../../server/src/editor/inlay-hints.ts';
 import { lensesOf } from '../../server/src/editor/lenses.ts';
 import { Seeded } from './seeded.ts';

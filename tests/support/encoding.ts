@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileId } from '../../server/src/base/brand.ts';
-import { lineToWrite, newFileText } from '../../server/src/editor/new-file.ts';
-import { nextSentence, sameSentence } from '../../server/src/editor/sentence-walk.ts';
-import type { WalkChoice } from '../../server/src/editor/walk-choice.ts';
+import { lineToWrite, newFileText } from '../../server/src/editor/items/new-file.ts';
+import { nextSentence, sameSentence } from '../../server/src/editor/walk/sentence-walk.ts';
+import type { WalkChoice } from '../../server/src/editor/words/walk-choice.ts';
 import { readRuleFile } from '../../server/src/library/file-record.ts';
 import type { Node } from '../../server/src/model/node.ts';
 import { childrenOf, fieldOf, isRequirement } from '../../server/src/model/walk.ts';

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { afterNewLine } from '../../server/src/editor/new-line.ts';
+import { afterNewLine } from '../../server/src/editor/writing/new-line.ts';
 import { applyEdits } from '../../server/src/syntax/edits.ts';
 
 /** Pressing Enter in a rule file, as VS Code and as an editor without rules of its own do it: then the server is asked. */

@@ -1,8 +1,8 @@
 import { fileId } from '../../server/src/base/brand.ts';
 import { catalogueOf } from '../../server/src/check/catalogue.ts';
 import { Engine } from '../../server/src/check/engine.ts';
-import { completionsAt } from '../../server/src/editor/completion.ts';
-import type { Offer, Piece } from '../../server/src/editor/offer.ts';
+import { completionsAt } from '../../server/src/editor/completion/completion.ts';
+import type { Offer, Piece } from '../../server/src/editor/writing/offer.ts';
 import type { FileRecord } from '../../server/src/library/file-record.ts';
 import { allRules } from '../../server/src/rules/all.generated.ts';
 import { testDay } from './examples.ts';

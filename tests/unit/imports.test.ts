@@ -23,6 +23,9 @@ const layers: readonly (readonly string[])[] = [
   ['lsp', 'cli'],
 ];
 
+/** The parts of the editor, lower ones first; the answers of the editor themselves stand in its folder and may know all of them. */
+const partsOfEditor = ['writing', 'words', 'naming', 'page', 'completion', 'reading', 'items', 'walk', 'set-sheet', ''];
+
 /** Who alone may import a package or a part of Node. Names ending in `*` are beginnings. */
 const soleImporters: Readonly<Record<string, readonly string[]>> = {
   yaml: ['syntax'],
@@ -98,6 +101,18 @@ function wrongArrow(source: Source, one: Import): string | undefined {
   return target === 'host' && source.folder !== 'lsp' && source.folder !== 'cli' ? arrow : undefined;
 }
 
+/** `undefined` outside the editor. */
+function partOfEditor(path: string): number | undefined {
+  const [, part = ''] = /^server\/src\/editor\/(?:([^/]+)\/)?[^/]+$/.exec(path) ?? [undefined, undefined];
+  return path.startsWith('server/src/editor/') ? partsOfEditor.indexOf(part) : undefined;
+}
+
+function isUpwardInEditor({ from, to }: Import): boolean {
+  const [part, target] = [partOfEditor(from), partOfEditor(posix.join(posix.dirname(from), to))];
+  if (!to.startsWith('.') || part === undefined || target === undefined) return false;
+  return part < 0 || target < 0 || target > part;
+}
+
 function wrongPackage(source: Source, name: string): boolean {
   for (const [owned, owners] of Object.entries(soleImporters)) {
     const is = owned.endsWith('*')
@@ -144,6 +159,10 @@ describe('imports', () => {
   it('run downward only, and packages are imported by their one owner', () => {
     const wrong = sources.flatMap((source) => source.imports.map((one) => wrongArrow(source, one)));
     expect(wrong.filter((arrow) => arrow !== undefined)).toEqual([]);
+  });
+
+  it('run downward among the parts of the editor too', () => {
+    expect(sources.flatMap(({ imports }) => imports.filter(isUpwardInEditor))).toEqual([]);
   });
 
   it('name their files with the ending', () => {
@@ -235,5 +254,9 @@ describe('these tests themselves', () => {
     expect(at('client/src/a.ts', '../../server/src/base/span.ts')).toBe(true);
     expect(at('server/src/cli/a.ts', '../host/b.ts')).toBe(false);
     expect(at('server/src/rules/source/a.ts', '../../model/b.ts')).toBe(false);
+    expect(isUpwardInEditor({ from: 'server/src/editor/reading/a.ts', to: '../walk/b.ts' })).toBe(true);
+    expect(isUpwardInEditor({ from: 'server/src/editor/reading/a.ts', to: '../a.ts' })).toBe(true);
+    expect(isUpwardInEditor({ from: 'server/src/editor/stranger/a.ts', to: '../walk/b.ts' })).toBe(true);
+    expect(isUpwardInEditor({ from: 'server/src/editor/walk/a.ts', to: '../reading/b.ts' })).toBe(false);
   });
 });

@@ -1,6 +1,6 @@
 import type { MapTree, Tree } from '../syntax/tree.ts';
 import { valueUnder } from '../syntax/value-under.ts';
-import { lineEndAt } from './writing-scan.ts';
+import { lineEndAt } from './writing/writing-scan.ts';
 
 /**
  * The list of packagings of the sterilization cycle at a place of a device's file, where neither the cycle nor the device names any: what the

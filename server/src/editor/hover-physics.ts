@@ -6,7 +6,7 @@ import { expectedGaugeKPa } from '../physics/atmosphere.ts';
 import type { LethalityScale } from '../physics/lethality.ts';
 import { A0_SCALE, amountOf, F0_SCALE, lethalityOfHold } from '../physics/lethality.ts';
 import { airPressureKPa } from '../rules/support/local-air.ts';
-import type { Block } from './text-blocks.ts';
+import type { Block } from './writing/text-blocks.ts';
 
 const caution: Block = {
   block: 'note',

@@ -8,15 +8,15 @@ import { formatBothUnits } from '../quantity/format.ts';
 import type { Field, Shape } from '../schema/shape.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { indexCaution } from './cautions.ts';
-import { citationsAt, sayingsAt } from './cited.ts';
-import { examplesLine, whereLine } from './field-words.ts';
-import { governsBlocks } from './governs.ts';
 import { physicsBlocks } from './hover-physics.ts';
-import type { Location, Step } from './locate.ts';
-import { locate, nodesAt } from './locate.ts';
-import { describeTarget } from './target-words.ts';
-import type { Block } from './text-blocks.ts';
+import { citationsAt, sayingsAt } from './naming/cited.ts';
+import { governsBlocks } from './naming/governs.ts';
+import type { Location, Step } from './naming/locate.ts';
+import { locate, nodesAt } from './naming/locate.ts';
+import { describeTarget } from './naming/target-words.ts';
+import { indexCaution } from './words/cautions.ts';
+import { examplesLine, whereLine } from './words/field-words.ts';
+import type { Block } from './writing/text-blocks.ts';
 
 export interface Hover {
   /** What the hover speaks of: the word under the pointer. */

@@ -10,7 +10,7 @@ import { nodesIn, requirementsIn } from '../model/walk.ts';
 import { parameterOf } from '../revision/parameter-of.ts';
 import { governingOfSet } from '../route/explanation.ts';
 import { routeOfSet } from '../route/route.ts';
-import { indexCaution } from './cautions.ts';
+import { indexCaution } from './words/cautions.ts';
 
 /** A few words shown behind a place, without being part of the text. */
 export interface InlayHint {

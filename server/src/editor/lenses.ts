@@ -6,7 +6,7 @@ import { isOfKind, rootOfEntity } from '../model/entity.ts';
 import type { Node } from '../model/node.ts';
 import { childrenOf, fieldOf, isRequirement } from '../model/walk.ts';
 import { listed } from '../rules/support/lists.ts';
-import { governsIn, setsWith } from './governs.ts';
+import { governsIn, setsWith } from './naming/governs.ts';
 
 /** One line above a file's first line. */
 export interface Lens {

@@ -5,10 +5,10 @@ import type { Library } from '../library/library.ts';
 import type { LibraryView } from '../library/view.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import { isKind } from '../schema/kinds.ts';
-import { asValueFor } from './bare.ts';
-import { knownIds } from './completion-ids.ts';
-import type { NamedThing } from './named-thing.ts';
-import { namedThingAt, usesOf } from './named-thing.ts';
+import { knownIds } from './completion/completion-ids.ts';
+import type { NamedThing } from './naming/named-thing.ts';
+import { namedThingAt, usesOf } from './naming/named-thing.ts';
+import { asValueFor } from './writing/bare.ts';
 
 export type Renaming = { readonly edits: ReadonlyMap<FileId, readonly Edit[]> } | { readonly refused: string };
 

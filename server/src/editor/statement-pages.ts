@@ -3,8 +3,8 @@ import type { Span } from '../base/span.ts';
 import { counted } from '../base/words.ts';
 import { insertEntry } from '../syntax/edits.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { type Sentence, sentencesOf } from './open-sentences.ts';
-import { lineEndAt } from './writing-scan.ts';
+import { type Sentence, sentencesOf } from './reading/open-sentences.ts';
+import { lineEndAt } from './writing/writing-scan.ts';
 
 /** Statements of which a page is told that is not theirs: those that are selected, or all of the section around the cursor, go to another at once. */
 export interface MovedStatements {

@@ -3,10 +3,10 @@ import { counted } from '../base/words.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { MapTree } from '../syntax/tree.ts';
-import { titleOf } from './add-item.ts';
-import { type ItemList, writtenLists } from './item-lists.ts';
-import { sentencesOf } from './open-sentences.ts';
-import { statementsFromRaw } from './raw-statements.ts';
+import { titleOf } from './items/add-item.ts';
+import { type ItemList, writtenLists } from './items/item-lists.ts';
+import { statementsFromRaw } from './page/raw-statements.ts';
+import { sentencesOf } from './reading/open-sentences.ts';
 
 /** A line above a place of a file that leads to the next piece of work there. */
 export interface WorkLens {

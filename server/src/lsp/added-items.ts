@@ -1,6 +1,6 @@
-import { askForItem, titleOf } from '../editor/add-item.ts';
-import type { ItemList } from '../editor/item-lists.ts';
-import { itemBefore, listAt, listsAround, listsIn } from '../editor/item-lists.ts';
+import { askForItem, titleOf } from '../editor/items/add-item.ts';
+import type { ItemList } from '../editor/items/item-lists.ts';
+import { itemBefore, listAt, listsAround, listsIn } from '../editor/items/item-lists.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import { readTree } from '../syntax/read.ts';
 import type { MapTree, Tree } from '../syntax/tree.ts';

@@ -1,11 +1,11 @@
 import type { CompletionItem, CompletionList, TextDocumentPositionParams, TextEdit } from 'vscode-languageserver';
 import { CompletionItemKind, InsertTextFormat, InsertTextMode, MarkupKind } from 'vscode-languageserver';
-import { completionsAt } from '../editor/completion.ts';
-import type { NamedRule } from '../editor/completion-ids.ts';
-import type { Offer } from '../editor/offer.ts';
-import { asPlain, asSnippet, hasHoles } from '../editor/offer.ts';
-import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
-import { markAboveWriting } from '../editor/to-do.ts';
+import { completionsAt } from '../editor/completion/completion.ts';
+import type { NamedRule } from '../editor/completion/completion-ids.ts';
+import type { Offer } from '../editor/writing/offer.ts';
+import { asPlain, asSnippet, hasHoles } from '../editor/writing/offer.ts';
+import { asMarkdown, asPlainText } from '../editor/writing/text-blocks.ts';
+import { markAboveWriting } from '../editor/writing/to-do.ts';
 import { fileForm } from '../syntax/edits.ts';
 import { namedListsAt } from './added-items.ts';
 import type { ClientAbilities } from './client-abilities.ts';

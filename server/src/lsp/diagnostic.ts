@@ -6,7 +6,7 @@ import type { Severity } from '../base/problem.ts';
 import type { Span } from '../base/span.ts';
 import type { Finding, SayingInFile } from '../check/finding.ts';
 import { fingerprintOf } from '../check/finding.ts';
-import { whereSaid } from '../editor/cited.ts';
+import { whereSaid } from '../editor/naming/cited.ts';
 import { settlerWords } from '../report/words.ts';
 import { stillToWrite } from '../schema/to-do.ts';
 import type { ClientAbilities } from './client-abilities.ts';

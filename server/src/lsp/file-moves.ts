@@ -1,6 +1,6 @@
 import type { FileOperationRegistrationOptions, WorkspaceEdit } from 'vscode-languageserver';
-import type { Move } from '../editor/moved-files.ts';
-import { editsForMoves } from '../editor/moved-files.ts';
+import type { Move } from '../editor/naming/moved-files.ts';
+import { editsForMoves } from '../editor/naming/moved-files.ts';
 import type { OpenLibrary } from './open-library.ts';
 import { fieldIn } from './params.ts';
 import { isWithin } from './uris.ts';

@@ -2,7 +2,7 @@ import type { CodeAction, Diagnostic } from 'vscode-languageserver';
 import { CodeActionKind } from 'vscode-languageserver';
 import { printable } from '../base/printable.ts';
 import type { Span } from '../base/span.ts';
-import { fixesOfLostFile, lostFileAt } from '../editor/found-files.ts';
+import { fixesOfLostFile, lostFileAt } from '../editor/naming/found-files.ts';
 import type { Disk } from './disk.ts';
 import type { DocumentAt } from './document-places.ts';
 import { rangeOf } from './places.ts';

@@ -7,11 +7,11 @@ import type {
   TextDocumentPositionParams,
 } from 'vscode-languageserver';
 import { MarkupKind, SymbolKind } from 'vscode-languageserver';
-import { definitionsAt } from '../editor/definition.ts';
 import { hoverAt } from '../editor/hover.ts';
-import type { OutlineItem } from '../editor/symbols.ts';
-import { outlineOf } from '../editor/symbols.ts';
-import { asMarkdown, asPlainText } from '../editor/text-blocks.ts';
+import { definitionsAt } from '../editor/naming/definition.ts';
+import type { OutlineItem } from '../editor/naming/symbols.ts';
+import { outlineOf } from '../editor/naming/symbols.ts';
+import { asMarkdown, asPlainText } from '../editor/writing/text-blocks.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { ClientAbilities } from './client-abilities.ts';

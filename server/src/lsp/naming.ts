@@ -13,12 +13,12 @@ import type {
 import { LSPErrorCodes, ResponseError, SymbolKind } from 'vscode-languageserver';
 import type { FileId } from '../base/brand.ts';
 import type { Span } from '../base/span.ts';
-import type { NamedThing } from '../editor/named-thing.ts';
-import { namedThingAt } from '../editor/named-thing.ts';
-import type { Includer } from '../editor/references.ts';
-import { includedBy, includersOf, referencesTo } from '../editor/references.ts';
+import type { NamedThing } from '../editor/naming/named-thing.ts';
+import { namedThingAt } from '../editor/naming/named-thing.ts';
+import type { Includer } from '../editor/naming/references.ts';
+import { includedBy, includersOf, referencesTo } from '../editor/naming/references.ts';
+import { firstText } from '../editor/naming/target-words.ts';
 import { rename, renameableAt } from '../editor/rename.ts';
-import { firstText } from '../editor/target-words.ts';
 import { rootOfEntity } from '../model/entity.ts';
 import type { DocumentAt, PlaceAt } from './document-places.ts';
 import { rangeOf } from './places.ts';

@@ -1,7 +1,14 @@
 import type { Connection } from 'vscode-languageserver';
-import type { Answers } from '../editor/new-file.ts';
-import { answerFault, folderFor, lineToWrite, newFileQuestions, newFileText, proposedId } from '../editor/new-file.ts';
-import { pageHead } from '../editor/page-head.ts';
+import type { Answers } from '../editor/items/new-file.ts';
+import {
+  answerFault,
+  folderFor,
+  lineToWrite,
+  newFileQuestions,
+  newFileText,
+  proposedId,
+} from '../editor/items/new-file.ts';
+import { pageHead } from '../editor/page/page-head.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
 import type { Kind } from '../schema/kinds.ts';
 import { isKind, kinds } from '../schema/kinds.ts';

@@ -1,10 +1,10 @@
 import type { Connection } from 'vscode-languageserver';
-import { leftOutAt, leftOutWords } from '../editor/left-out.ts';
-import { asSnippet } from '../editor/offer.ts';
-import { pasteInto } from '../editor/paste.ts';
-import { quoteToFields } from '../editor/quote-to-fields.ts';
-import { caution } from '../editor/walk-choice.ts';
+import { pasteInto } from '../editor/page/paste.ts';
+import { quoteToFields } from '../editor/reading/quote-to-fields.ts';
+import { leftOutAt, leftOutWords } from '../editor/walk/left-out.ts';
+import { caution } from '../editor/words/walk-choice.ts';
 import { waitingSentences } from '../editor/work-lenses.ts';
+import { asSnippet } from '../editor/writing/offer.ts';
 import type { CleanPaste } from '../quantity/prose/clean-paste.ts';
 import { cleanPaste } from '../quantity/prose/clean-paste.ts';
 import { fileForm } from '../syntax/edits.ts';

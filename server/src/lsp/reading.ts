@@ -10,14 +10,14 @@ import type {
   WorkspaceSymbol,
 } from 'vscode-languageserver';
 import { FoldingRangeKind, SemanticTokensBuilder, SymbolKind } from 'vscode-languageserver';
-import { fileLinksOf } from '../editor/document-links.ts';
 import { inlayHintsOf } from '../editor/inlay-hints.ts';
 import { lensesOf } from '../editor/lenses.ts';
-import { symbolsFor } from '../editor/library-symbols.ts';
-import { foldsOf, selectionsAt } from '../editor/structure.ts';
+import { fileLinksOf } from '../editor/naming/document-links.ts';
+import { symbolsFor } from '../editor/naming/library-symbols.ts';
 import type { WordMark } from '../editor/word-marks.ts';
 import { wordMarksOf } from '../editor/word-marks.ts';
 import { workLensesOf } from '../editor/work-lenses.ts';
+import { foldsOf, selectionsAt } from '../editor/writing/structure.ts';
 import { shapeOf } from '../schema/shapes.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';

@@ -1,6 +1,6 @@
 import type { Connection } from 'vscode-languageserver';
 import { focusOf } from '../check/finding.ts';
-import { folderFor } from '../editor/new-file.ts';
+import { folderFor } from '../editor/items/new-file.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import { recordOf } from '../library/loaded-file.ts';
 import { rootOf } from '../model/node.ts';

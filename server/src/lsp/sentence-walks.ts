@@ -1,6 +1,6 @@
-import { afterSentences, isDescribed } from '../editor/after-sentences.ts';
-import { nextSentence, sameSentence, type WalkStep } from '../editor/sentence-walk.ts';
-import type { WalkChoice } from '../editor/walk-choice.ts';
+import { afterSentences, isDescribed } from '../editor/walk/after-sentences.ts';
+import { nextSentence, sameSentence, type WalkStep } from '../editor/walk/sentence-walk.ts';
+import type { WalkChoice } from '../editor/words/walk-choice.ts';
 import type { Told } from '../panel/sentences.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';
 import { treeOf } from './document-places.ts';

@@ -1,6 +1,6 @@
 import type { Connection } from 'vscode-languageserver';
-import { setSheet } from '../editor/set-sheet.ts';
-import type { SetSheet } from '../editor/sheet-model.ts';
+import { setSheet } from '../editor/set-sheet/set-sheet.ts';
+import type { SetSheet } from '../editor/set-sheet/sheet-model.ts';
 import { entityKey } from '../library/keys.ts';
 import { isOfKind } from '../model/entity.ts';
 import { Followed } from './followed.ts';

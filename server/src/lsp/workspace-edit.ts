@@ -1,7 +1,7 @@
 import type { TextEdit, WorkspaceEdit } from 'vscode-languageserver';
 import type { FileId } from '../base/brand.ts';
 import type { Edit } from '../base/problem.ts';
-import { withoutFilledMarks } from '../editor/to-do.ts';
+import { withoutFilledMarks } from '../editor/writing/to-do.ts';
 import type { FileRecord } from '../library/file-record.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import type { DocumentAt, DocumentPlaces } from './document-places.ts';

@@ -6,10 +6,10 @@ import type {
   TextEdit,
 } from 'vscode-languageserver';
 import { catalogueOf } from '../check/catalogue.ts';
-import type { NamedRule } from '../editor/completion-ids.ts';
-import { layoutEdits } from '../editor/layout-edits.ts';
-import { afterNewLine } from '../editor/new-line.ts';
-import { filledMarkAbove } from '../editor/to-do.ts';
+import type { NamedRule } from '../editor/completion/completion-ids.ts';
+import { layoutEdits } from '../editor/writing/layout-edits.ts';
+import { afterNewLine } from '../editor/writing/new-line.ts';
+import { filledMarkAbove } from '../editor/writing/to-do.ts';
 import type { AnyRule } from '../rules/rule.ts';
 import type { ClientAbilities } from './client-abilities.ts';
 import { actionKinds, codeActions, resolveAction } from './code-actions.ts';

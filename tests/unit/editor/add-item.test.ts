@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import type { Engine } from '../../../server/src/check/engine.ts';
-import { askForItem, titleOf } from '../../../server/src/editor/add-item.ts';
 import { packagingsToName } from '../../../server/src/editor/cycle-packaging.ts';
-import { type ItemList, itemBefore, listAt, listsAround, listsIn } from '../../../server/src/editor/item-lists.ts';
+import { askForItem, titleOf } from '../../../server/src/editor/items/add-item.ts';
+import {
+  type ItemList,
+  itemBefore,
+  listAt,
+  listsAround,
+  listsIn,
+} from '../../../server/src/editor/items/item-lists.ts';
 import type { FileRecord } from '../../../server/src/library/file-record.ts';
 import type { AskedQuestion } from '../../../server/src/panel/questions.ts';
 import { inspect } from '../../../server/src/schema/inspect.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { afterSentences } from '../../../server/src/editor/after-sentences.ts';
+import { afterSentences } from '../../../server/src/editor/walk/after-sentences.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';

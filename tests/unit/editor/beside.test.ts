@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { fileLinksOf } from '../../../server/src/editor/document-links.ts';
 import { hoverAt } from '../../../server/src/editor/hover.ts';
 import { inlayHintsOf } from '../../../server/src/editor/inlay-hints.ts';
 import { lensesOf } from '../../../server/src/editor/lenses.ts';
-import { asPlainText } from '../../../server/src/editor/text-blocks.ts';
+import { fileLinksOf } from '../../../server/src/editor/naming/document-links.ts';
 import { wordMarksOf } from '../../../server/src/editor/word-marks.ts';
 import { workLensesOf } from '../../../server/src/editor/work-lenses.ts';
+import { asPlainText } from '../../../server/src/editor/writing/text-blocks.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { pathFrom } from '../../../server/src/library/kept-file.ts';
 import { shapeOf } from '../../../server/src/schema/shapes.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type FileId, fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { completionsAt } from '../../../server/src/editor/completion.ts';
-import { asPlain, type Offer } from '../../../server/src/editor/offer.ts';
-import { wantedAt } from '../../../server/src/editor/writing-shape.ts';
+import { completionsAt } from '../../../server/src/editor/completion/completion.ts';
+import { asPlain, type Offer } from '../../../server/src/editor/writing/offer.ts';
+import { wantedAt } from '../../../server/src/editor/writing/writing-shape.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { inspect } from '../../../server/src/schema/inspect.ts';

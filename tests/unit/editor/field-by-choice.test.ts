@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { fieldPlaces } from '../../../server/src/editor/field-places.ts';
-import { sameSentence } from '../../../server/src/editor/sentence-walk.ts';
-import type { WalkChoice } from '../../../server/src/editor/walk-choice.ts';
+import { fieldPlaces } from '../../../server/src/editor/reading/field-places.ts';
+import { sameSentence } from '../../../server/src/editor/walk/sentence-walk.ts';
+import type { WalkChoice } from '../../../server/src/editor/words/walk-choice.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import type { Told } from '../../../server/src/panel/sentences.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';

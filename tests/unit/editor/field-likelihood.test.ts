@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { valuesFor } from '../../../server/src/editor/field-choices.ts';
-import { likelyFields, nearWords } from '../../../server/src/editor/field-likelihood.ts';
-import { marked } from '../../../server/src/editor/marked.ts';
-import { sectionOf } from '../../../server/src/editor/quote-section.ts';
+import { sectionOf } from '../../../server/src/editor/reading/quote-section.ts';
+import { valuesFor } from '../../../server/src/editor/walk/field-choices.ts';
+import { likelyFields, nearWords } from '../../../server/src/editor/walk/field-likelihood.ts';
+import { marked } from '../../../server/src/editor/writing/marked.ts';
 import { readQuote } from '../../../server/src/quantity/prose/read-quote.ts';
 
 describe('the words of a field in the order of what a sentence names', () => {

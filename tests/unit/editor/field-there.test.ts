@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { nextSentence, sameSentence } from '../../../server/src/editor/sentence-walk.ts';
-import type { WalkChoice } from '../../../server/src/editor/walk-choice.ts';
+import { nextSentence, sameSentence } from '../../../server/src/editor/walk/sentence-walk.ts';
+import type { WalkChoice } from '../../../server/src/editor/words/walk-choice.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { definitionsAt } from '../../../server/src/editor/definition.ts';
 import { hoverAt } from '../../../server/src/editor/hover.ts';
-import { outlineOf } from '../../../server/src/editor/symbols.ts';
-import { asMarkdown, asPlainText, escapeMarkdown } from '../../../server/src/editor/text-blocks.ts';
+import { definitionsAt } from '../../../server/src/editor/naming/definition.ts';
+import { outlineOf } from '../../../server/src/editor/naming/symbols.ts';
+import { asMarkdown, asPlainText, escapeMarkdown } from '../../../server/src/editor/writing/text-blocks.ts';
 import { shapeOf } from '../../../server/src/schema/shapes.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import { testDay } from '../../support/examples.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { askForItem, titleOf } from '../../../server/src/editor/add-item.ts';
-import { listAt } from '../../../server/src/editor/item-lists.ts';
-import { sameSentence } from '../../../server/src/editor/sentence-walk.ts';
+import { askForItem, titleOf } from '../../../server/src/editor/items/add-item.ts';
+import { listAt } from '../../../server/src/editor/items/item-lists.ts';
+import { sameSentence } from '../../../server/src/editor/walk/sentence-walk.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import type { AddedItem } from '../../../server/src/panel/sentences.ts';
 import { shapeOf } from '../../../server/src/schema/shapes.ts';

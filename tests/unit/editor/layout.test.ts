@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { layoutEdits } from '../../../server/src/editor/layout-edits.ts';
-import { foldsOf, selectionsAt } from '../../../server/src/editor/structure.ts';
+import { layoutEdits } from '../../../server/src/editor/writing/layout-edits.ts';
+import { foldsOf, selectionsAt } from '../../../server/src/editor/writing/structure.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import { readSample } from '../../support/samples.ts';

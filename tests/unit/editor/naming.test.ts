@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { symbolsFor } from '../../../server/src/editor/library-symbols.ts';
-import { namedThingAt } from '../../../server/src/editor/named-thing.ts';
-import { includedBy, includersOf, referencesTo } from '../../../server/src/editor/references.ts';
+import { symbolsFor } from '../../../server/src/editor/naming/library-symbols.ts';
+import { namedThingAt } from '../../../server/src/editor/naming/named-thing.ts';
+import { includedBy, includersOf, referencesTo } from '../../../server/src/editor/naming/references.ts';
 import { rename, renameableAt } from '../../../server/src/editor/rename.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';

@@ -8,7 +8,7 @@ import {
   newFileQuestions,
   newFileText,
   proposedId,
-} from '../../../server/src/editor/new-file.ts';
+} from '../../../server/src/editor/items/new-file.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { kinds } from '../../../server/src/schema/kinds.ts';

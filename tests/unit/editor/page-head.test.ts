@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pageHead } from '../../../server/src/editor/page-head.ts';
-import { printedDate } from '../../../server/src/editor/printed-dates.ts';
+import { pageHead } from '../../../server/src/editor/page/page-head.ts';
+import { printedDate } from '../../../server/src/editor/page/printed-dates.ts';
 
 /** The head of a page, and what it says as one line a file: fields in their order. */
 const heads: readonly (readonly [head: string, document: string, device: string])[] = [

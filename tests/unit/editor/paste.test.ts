@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pasteInto } from '../../../server/src/editor/paste.ts';
+import { pasteInto } from '../../../server/src/editor/page/paste.ts';
 import { cleanPaste } from '../../../server/src/quantity/prose/clean-paste.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import { treeAt } from '../../support/writing-contexts.ts';

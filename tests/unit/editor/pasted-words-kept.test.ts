@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { statementsFromRaw } from '../../../server/src/editor/raw-statements.ts';
+import { statementsFromRaw } from '../../../server/src/editor/page/raw-statements.ts';
 import { cleanPaste } from '../../../server/src/quantity/prose/clean-paste.ts';
 
 /** Every word of pasted pages stands in a statement, in a section, or among what is told as left out. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { FileId } from '../../../server/src/base/brand.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { elsewhere } from '../../../server/src/editor/home.ts';
-import { asPlain, asSnippet } from '../../../server/src/editor/offer.ts';
-import { homesOf } from '../../../server/src/editor/quote-homes.ts';
-import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
-import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
+import { elsewhere } from '../../../server/src/editor/reading/home.ts';
+import { homesOf } from '../../../server/src/editor/reading/quote-homes.ts';
+import type { FieldsFromQuote } from '../../../server/src/editor/reading/quote-to-fields.ts';
+import { quoteToFields } from '../../../server/src/editor/reading/quote-to-fields.ts';
+import { asPlain, asSnippet } from '../../../server/src/editor/writing/offer.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import type { Node } from '../../../server/src/model/node.ts';
 import { childrenOf, fieldOf, isRequirement } from '../../../server/src/model/walk.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { sentencesOf } from '../../../server/src/editor/open-sentences.ts';
+import { sentencesOf } from '../../../server/src/editor/reading/open-sentences.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 import { Seeded } from '../../bench/seeded.ts';

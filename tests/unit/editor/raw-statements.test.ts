@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { statementsFromRaw } from '../../../server/src/editor/raw-statements.ts';
+import { statementsFromRaw } from '../../../server/src/editor/page/raw-statements.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
 
 const head = 'kind: device\nid: pale\nsources:\n  - {doc: D-1, rev: "02", role: device-specific}\n';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { newFileText } from '../../../server/src/editor/new-file.ts';
-import { saidNothing } from '../../../server/src/editor/said-nothing.ts';
+import { newFileText } from '../../../server/src/editor/items/new-file.ts';
+import { saidNothing } from '../../../server/src/editor/walk/said-nothing.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { isSentencesDone, isServerSentence } from '../../../client/src/server-sentences.ts';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { nextSentence, sameSentence } from '../../../server/src/editor/sentence-walk.ts';
+import { nextSentence, sameSentence } from '../../../server/src/editor/walk/sentence-walk.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';

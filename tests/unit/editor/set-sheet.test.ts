@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
 import { Engine } from '../../../server/src/check/engine.ts';
-import { setSheet } from '../../../server/src/editor/set-sheet.ts';
-import type { SetSheet } from '../../../server/src/editor/sheet-model.ts';
+import { setSheet } from '../../../server/src/editor/set-sheet/set-sheet.ts';
+import type { SetSheet } from '../../../server/src/editor/set-sheet/sheet-model.ts';
 import type { Bars, Cell, SheetBlock, SheetItem } from '../../../server/src/panel/set-sheet.ts';
 import { allRules } from '../../../server/src/rules/all.generated.ts';
 import { testDay } from '../../support/examples.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { filledMarkAbove, markAboveWriting, withoutFilledMarks } from '../../../server/src/editor/to-do.ts';
+import { filledMarkAbove, markAboveWriting, withoutFilledMarks } from '../../../server/src/editor/writing/to-do.ts';
 import { applyEdits } from '../../../server/src/syntax/edits.ts';
 
 /** `‸` is the place. */

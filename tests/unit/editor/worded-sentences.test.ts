@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fileId } from '../../../server/src/base/brand.ts';
-import { asPlain } from '../../../server/src/editor/offer.ts';
-import type { FieldsFromQuote } from '../../../server/src/editor/quote-to-fields.ts';
-import { quoteToFields } from '../../../server/src/editor/quote-to-fields.ts';
-import { wordsUnsaid } from '../../../server/src/editor/quote-unsaid.ts';
+import type { FieldsFromQuote } from '../../../server/src/editor/reading/quote-to-fields.ts';
+import { quoteToFields } from '../../../server/src/editor/reading/quote-to-fields.ts';
+import { wordsUnsaid } from '../../../server/src/editor/reading/quote-unsaid.ts';
+import { asPlain } from '../../../server/src/editor/writing/offer.ts';
 import { readRuleFile } from '../../../server/src/library/file-record.ts';
 import { readQuote } from '../../../server/src/quantity/prose/read-quote.ts';
 import { readTree } from '../../../server/src/syntax/read.ts';
