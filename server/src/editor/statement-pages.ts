@@ -19,14 +19,12 @@ export function movedToPages(text: string, root: MapTree, asked: Span): readonly
   const chosen = all.filter(({ offset, node }) => offset <= asked.end && asked.start <= lineEndAt(text, node.span.end));
   const [first, second] = chosen;
   if (first === undefined) return [];
-  const section = second === undefined ? sectionAround(all, first) : [];
-  const what = second === undefined ? 'this statement' : `these ${chosen.length} statements`;
-  return [
-    ...moves(text, all, chosen, what),
-    ...(section.length < 2
-      ? []
-      : moves(text, all, section, `the ${counted(section.length, 'statement')} of “${first.section}”`)),
-  ];
+  if (second !== undefined) return moves(text, all, chosen, `these ${chosen.length} statements`);
+  // The page of a single one is a number to type.
+  const section = sectionAround(all, first);
+  return section.length < 2
+    ? []
+    : moves(text, all, section, `the ${counted(section.length, 'statement')} of “${first.section}”`);
 }
 
 /** Those of the same section that stand beside it in one row. */

@@ -46,11 +46,8 @@ describe('statements on another page', () => {
     expect(pagesAfter('s4', 'Read', 'Move these 2 statements to page 1')).toEqual(['1', '', 'none', '1', '1']);
   });
 
-  it('are those of the section around the cursor too', () => {
+  it('are those of the section around the cursor, where it has several', () => {
     expect(offered('Rinse').map(({ title }) => title)).toEqual([
-      'Move this statement to page 1',
-      'Move this statement to page 3',
-      'Move this statement to page 4',
       'Move the 2 statements of “Wash” to page 1',
       'Move the 2 statements of “Wash” to page 3',
       'Move the 2 statements of “Wash” to page 4',
