@@ -30,6 +30,9 @@ export interface EngineOptions {
   readonly changes?: 'unlikely';
 }
 
+/** So many files are judged at once: enough that a rule is at hand for most of them, and few enough that they are too. */
+export const filesTogether = 16;
+
 /**
  * One library, kept checked. After each change only the files whose reads the change touched are judged again; what `findings` returns
  * is always what a check from scratch would give.
@@ -106,6 +109,12 @@ export class Engine {
     }
     for (const [rules, runs] of alike) for (const rule of rules) for (const run of runs) run.run(rule);
     for (const judging of judgings) this.#finish(judging);
+  }
+
+  /** The same for any number of files, in small groups. */
+  judgeAll(files: Iterable<FileId>): void {
+    const all = [...files];
+    for (let at = 0; at < all.length; at += filesTogether) this.judgeTogether(all.slice(at, at + filesTogether));
   }
 
   /**

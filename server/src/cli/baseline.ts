@@ -11,6 +11,7 @@ import type { Arguments } from './arguments.ts';
 import type { CommandIo, ExitCode } from './io.ts';
 import { exit } from './io.ts';
 import { labelOf } from './library-report.ts';
+import { openFindings } from './open-findings.ts';
 import { openLibrary } from './open-library.ts';
 import { progressOn } from './progress.ts';
 import { placeOfTexts } from './take-documents.ts';
@@ -49,7 +50,7 @@ function renew(found: FoundLibrary, io: CommandIo, given: Arguments): ExitCode {
 function everythingIn(found: FoundLibrary, io: CommandIo, given: Arguments): Baseline {
   const asked = given.values.get('today') as IsoDate | undefined;
   const progress = progressOn(io, 'Reading', 'speaks');
-  const { engine, files } = openLibrary(found, {
+  const open = openLibrary(found, {
     rules: allRules,
     asked,
     clock: io.today(),
@@ -57,8 +58,9 @@ function everythingIn(found: FoundLibrary, io: CommandIo, given: Arguments): Bas
     pdfReader: io.pdfReader,
     pdfTexts: placeOfTexts(io, given),
   });
+  const { engine, files } = open;
   return baselineOf(
-    files.flatMap(({ file }) => engine.findings(file)),
+    openFindings(open),
     files.flatMap(({ file }) => [...engine.heldBack(file), ...engine.waived(file)]),
   );
 }

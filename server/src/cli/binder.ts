@@ -90,6 +90,7 @@ function contentOf({ engine, origin }: Source): BinderContent {
   const placer = new Placer((file) => engine.library.record(file)?.text ?? '');
   const findings: BinderFinding[] = [];
   const heldBack = new Map<string, number>();
+  engine.judgeAll(engine.library.files());
   for (const file of engine.library.files()) {
     for (const finding of engine.findings(file)) {
       const { rule, severity, entity, message, settledBy } = finding;

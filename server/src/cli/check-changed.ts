@@ -24,7 +24,7 @@ export function changedFiles(
   if ('why' in before) return before;
   const engine = new Engine({ rules: allRules, today: now.view().today });
   for (const loaded of before.files) engine.put(recordOf(loaded));
-  for (const file of engine.library.files()) engine.findings(file);
+  engine.judgeAll(engine.library.files());
   // The library's own file has a say in everything: settings, the day, folders left out.
   const settings = fileIdOf(libraryFileName);
   if (differs(settings, engine, now)) {

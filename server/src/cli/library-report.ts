@@ -1,6 +1,7 @@
 import { basename, isAbsolute, relative, sep } from 'node:path';
 import type { FileId } from '../base/brand.ts';
 import { BaselineFilter, type WrittenBaseline } from '../check/baseline.ts';
+import { filesTogether } from '../check/engine.ts';
 import type { FoundLibrary } from '../host/library-search.ts';
 import { isBelow } from '../library/left-out.ts';
 import type { Cause, KeptBack, LibraryReport, PlacedFinding, SinceBaseline } from '../report/model.ts';
@@ -17,9 +18,6 @@ export interface ReportOptions {
   readonly among?: ReadonlyMap<FileId, Cause> | undefined;
 }
 
-/** Enough that a rule is at hand for most of them, and few enough that they are too. */
-const preparedTogether = 16;
-
 /** Gathers what was asked for of a library for a report. */
 export function reportOn(
   found: FoundLibrary,
@@ -35,7 +33,7 @@ export function reportOn(
   const keptBack: KeptBack[] = [];
   const keep = (placed: PlacedFinding, by: KeptBack['by']) => keptBack.push({ placed, by });
   for (const [index, { file, at }] of asked.entries()) {
-    if (index % preparedTogether === 0) judged.prepare(asked.slice(index, index + preparedTogether));
+    if (index % filesTogether === 0) judged.prepare(asked.slice(index, index + filesTogether));
     const one = judged.of(file, at);
     progress.step(index + 1, asked.length);
     // Most files: a walk through nothing, three times for each of thousands, can be seen in what a second check costs.
