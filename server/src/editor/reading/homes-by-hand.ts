@@ -124,7 +124,9 @@ const manualSteps: readonly Group[] = [
     path: 'manual.steps[]',
     stages: [],
     words: moving,
-    unlessStage: ['lubrication'],
+    unlessStage: ['lubrication', 'inspection'],
+    // How something moves is looked at there; nothing comes off by it.
+    unlessAbove: /check|inspect|test|control|care|mainten|prüf|kontroll|pflege|wartung|contrôl|entretien/,
     fields: [{ field: 'times', dimension: 'count', near: moving }],
   },
 ];
