@@ -44,7 +44,7 @@ function keptMoist(quote: string, src: string): readonly NewField[] {
 
 /** `Do not keep it wet`. */
 const notMoist =
-  /\b(?:not|never)\s(?:be\s)?(?:keep|kept|stored?|transport\p{L}*|left (?:in|wet|moist))|nicht feucht (?:halten|lagern)|ne pas (?:garder|maintenir|conserver)/u;
+  /^(?:saline|salt solutions?|disinfectants?|detergents?|kochsalz\p{L}*)(?!\p{L})|\b(?:not|never)\s(?:be\s)?(?:keep|kept|stored?|transport\p{L}*|left (?:in|wet|moist))|nicht feucht (?:halten|lagern)|ne pas (?:garder|maintenir|conserver)/u;
 
 /** `Disconnect the cable from the handle`, under a heading that speaks of that place. */
 function disconnected({ quote, negations }: QuoteReading, src: string, section: Section): readonly NewField[] {

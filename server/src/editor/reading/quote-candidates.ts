@@ -38,6 +38,8 @@ export function homesFor(mention: NumberMention, sought: Sought, groups: readonl
       if (home.dimension === 'volume' && group.does === 'flush' && isAtUse({ text: above, stages: [] })) continue;
       if (home.ofStage !== undefined && !reading.stages.some(({ stage }) => home.ofStage?.includes(stage))) continue;
       if (home.dimension === 'magnification' && isCount(mention, text)) continue;
+      // `brush 4419.95, three strokes`: nothing is done so many times and a part of it.
+      if (home.dimension === 'count' && !Number.isInteger(mention.amount)) continue;
       const fits = dimensions.has(home.dimension) || (measured.length === 0 && unitless(home, text, mention));
       if (
         !fits ||

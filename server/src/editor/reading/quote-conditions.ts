@@ -8,7 +8,7 @@ const wholeDevice =
 
 /** Every liquid is meant, and not one of them. */
 const anyLiquid =
-  /^(?:in|into|with|mit|dans)\s(?:(?:all|every|an[y])\s)?(?:liquids?|fluids?|water(?:\sor\s.*)?|solutions?|flüssigkeit(?:en)?|wasser|liquides?|eau)$/iu;
+  /^(?:in|into|with|mit|dans)\s(?:(?:all|every|an[y])\s)?(?:liquids?|fluids?|water(?:\sor\s.*)?|solutions?|flüssigkeit(?:en)?|wasser|liquides?|eau)(?:\sof\s(?:an[y]|all|whatever)\s(?:kinds?|sorts?|types?)|\s(?:jeder|aller) art|\squels qu.ils soient)?$/iu;
 
 /**
  * `Do not clean in ultrasound with dissimilar metals`: the prohibition holds with dissimilar metals, and says nothing of any other load. The

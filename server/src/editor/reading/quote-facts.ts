@@ -167,6 +167,8 @@ function saidOf(mention: StageMention, reading: QuoteReading, section: Section):
   const forbidden = isForbidden(mention, reading);
   if (isNotNeeded(mention, reading)) return undefined;
   if (stage === 'lubrication' && forbidden && unoiledPart.test(reading.quote)) return undefined;
+  // One way of disinfecting is forbidden, and no other; nor what it lies in for that.
+  if (forbidden && oneWayOfDisinfecting.test(reading.quote)) return undefined;
   // What may not be soaked may not lie in a liquid.
   const under = way === undefined || forbidden ? undefined : fieldUnder[way][stage];
   const field = stage === 'soak' && forbidden ? 'immersion' : (under ?? ofSteps(fieldOfStage[stage], section));
@@ -211,6 +213,9 @@ function isAside({ stage, span }: StageMention, quote: string): boolean {
 /** Words of a clause that says when. */
 const onlyWhenDone =
   /(?:^|\s)(?:when|while|once|as soon as|after|before|prior to|following|nach|vor|beim|après|avant|lors)(?:\s|$)/i;
+
+const oneWayOfDisinfecting =
+  /(?<!\p{L})(?:chemical|cold|manual|liquid|chemische|manuelle)\s(?:high[\s-]level\s)?(?:disinfection|disinfectants?|desinfektion)|désinfection (?:chimique|manuelle)|chemothermal|chemothermisch/iu;
 
 function isForbidden({ span }: StageMention, { negations }: QuoteReading): boolean {
   return negations.some(

@@ -21,7 +21,11 @@ const described: Readonly<
     after:
       /^\p{L}*\/\p{L}|^(?:\p{L}*)[\s-](?:channels?(?!\s(?:with|at)\s)|lumens?(?!\s(?:with|at)\s)|pumps?|functions?|ports?|connectors?|adapt[eo]rs?|valves?|caps?|nozzles?|manifolds?|lines?|cannulas?|tubes?|sets?|handpieces?)\b(?!\s(?:for|with|at)\s)/u,
   },
-  lubrication: { before: /(?:free (?:of|from)|without)\s$/u, after: /^[\s-]free\b/ },
+  lubrication: {
+    before: /(?:free (?:of|from)|without)\s$/u,
+    after:
+      /^(?:\p{L}*)(?:[\s-]free\b|\s(?:nozzles?|adapt[eo]rs?|ports?|holes?|openings?|caps?|düsen?|öffnung)(?!\p{L}))/u,
+  },
   immersion: { after: /^\s(?:disinfectant|heater|bath\sdisinfect|method|depth)/ },
   brush: {
     before:
