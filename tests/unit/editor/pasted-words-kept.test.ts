@@ -27,7 +27,7 @@ function lost(pages: string): readonly string[] {
 /** Numbers of pages, headings and listed steps are no words. */
 function withoutMarks(line: string): string {
   return line
-    .replace(/(?:page|seite|p\.)\s*\d+(?:\s*(?:of|von|sur|\/)\s*\d+)?/iu, '')
+    .replace(/(?:page|seite|p\.|sheet(?=\s*\d+\s*of))\s*\d+(?:\s*(?:of|von|sur|\/)\s*\d+)?/iu, '')
     .replace(/(?:^|\s{3}|[|·])\s*\d+\s*\/\s*\d+\s*$|^\s*[-–] \d+ [-–]\s*$/u, '')
     .replace(
       /^\s*(?:(?:section|abschnitt|chapter|kapitel)\s+)?\(?(?:\d{1,2}(?:\.\d{1,2})*|[a-zA-Z]|[A-Z]\d{1,2}(?=\s+\p{Lu}[\p{L}\s]+$))[.)]?\s+/iu,

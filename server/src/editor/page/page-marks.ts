@@ -20,7 +20,7 @@ interface Candidate extends PageMark {
   readonly named: boolean;
 }
 
-const named = String.raw`(?:page|seite|blatt|p\.)\s*(\d{1,3})(?:\s*(?:of|von|sur|de|\/)\s*(\d{1,3}))?`;
+const named = String.raw`(?:page|seite|blatt|p\.|(?:sheet|feuille)(?=\s*\d{1,3}\s*(?:of|sur|\/)\s*\d))\s*(\d{1,3})(?:\s*(?:of|von|sur|de|\/)\s*(\d{1,3}))?`;
 const counted = String.raw`(\d{1,3})\s*(?:of|von|sur|\/)\s*(\d{1,3})`;
 const separated = String.raw`(?:^|\t|\s{3,}|[|·•–—]\s*)`;
 
