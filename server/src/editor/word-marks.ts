@@ -2,9 +2,9 @@ import type { Span } from '../base/span.ts';
 import type { AnyEntity } from '../model/entity.ts';
 import type { Node, Quantity } from '../model/node.ts';
 import { isRequirement, nodesIn } from '../model/walk.ts';
+import { sayingWords } from '../schema/saying-words.ts';
 import type { Shape } from '../schema/shape.ts';
 import type { Tree } from '../syntax/tree.ts';
-import { sayingWords } from './completion/completion-bounds.ts';
 
 /** What a word of a file is, for those who show kinds of words apart. */
 export interface WordMark {

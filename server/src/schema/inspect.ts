@@ -7,6 +7,7 @@ import { isKind, kinds } from './kinds.ts';
 import { isWithin, plainTypeOf } from './limits.ts';
 import { passesSchema } from './passes.ts';
 import { emptyValue, unfitting, words } from './problems.ts';
+import { sayingWords } from './saying-words.ts';
 import type { ListShape, RecordShape, ScalarShape, Shape } from './shape.ts';
 import { shapeOf } from './shapes.ts';
 
@@ -129,7 +130,7 @@ function inspectRecord(tree: MapTree, shape: RecordShape, name: Name, seen: Seen
     if (!hasKey(entries, key))
       seen.problems.push(words.keyMissing(tree, worded(name), key, shape.fields.get(key)?.description ?? ''));
   }
-  if (shape.name === 'Requirement' && !entries.some(({ key }) => sayingKeys.has(key.text)))
+  if (shape.name === 'Requirement' && !entries.some(({ key }) => sayingWords.has(key.text)))
     seen.problems.push(words.requirementEmpty(tree, worded(name)));
 }
 
@@ -164,21 +165,6 @@ function hasKey(entries: readonly MapEntry[], wanted: string): boolean {
   for (const { key } of entries) if (key.text === wanted) return true;
   return false;
 }
-
-const sayingKeys: ReadonlySet<string> = new Set([
-  'at_least',
-  'at_most',
-  'between',
-  'exactly',
-  'stated',
-  'about',
-  'silent',
-  'ambiguous',
-  'not_applicable',
-  'defers_to',
-  'conflict',
-  'specific',
-]);
 
 function inspectCitation(tree: Tree, name: Name, seen: Seen): void {
   const scalars = tree.node === 'list' ? tree.items : [tree];

@@ -1,23 +1,8 @@
 import type { Dimension } from '../../quantity/quantity.ts';
+import { sayingWords } from '../../schema/saying-words.ts';
 import type { Field, RecordShape } from '../../schema/shape.ts';
 import type { Piece } from '../writing/offer.ts';
 import { typicalUnits } from './typical-units.ts';
-
-/** Words that say what a number means, and what stands in the place of a number. At most one of them belongs in a requirement. */
-export const sayingWords: ReadonlySet<string> = new Set([
-  'at_least',
-  'at_most',
-  'between',
-  'exactly',
-  'stated',
-  'about',
-  'silent',
-  'ambiguous',
-  'not_applicable',
-  'defers_to',
-  'conflict',
-  'specific',
-]);
 
 /** Those offered as whole values: the others hold requirements of their own. */
 const wholeWords = [

@@ -1,10 +1,11 @@
+import { sayingWords } from '../../schema/saying-words.ts';
 import type { Field, Shape } from '../../schema/shape.ts';
 import { examplesLine, whereLine } from '../words/field-words.ts';
 import type { Offer, Piece } from '../writing/offer.ts';
 import type { Block } from '../writing/text-blocks.ts';
 import type { Wanted } from '../writing/writing-shape.ts';
 import type { Measure } from './completion-bounds.ts';
-import { amountPieces, sayingPieces, sayingWords, saysSomething, wordsOfRequirement } from './completion-bounds.ts';
+import { amountPieces, sayingPieces, saysSomething, wordsOfRequirement } from './completion-bounds.ts';
 import { missingFields } from './completion-order.ts';
 
 /** How a file is laid out where something is inserted. */

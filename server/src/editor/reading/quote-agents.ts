@@ -1,9 +1,8 @@
 import { bristles, softBrush } from '../../quantity/prose/named/brushes.ts';
 import { cleaners, detergentClasses } from '../../quantity/prose/named/detergents.ts';
-import { wordFor } from '../../quantity/prose/named/named.ts';
+import { firstOf, wordFor } from '../../quantity/prose/named/named.ts';
 import { waterGrades, watersIn } from '../../quantity/prose/named/water.ts';
 import { marked } from '../writing/marked.ts';
-import { firstOf } from './quote-in-machine.ts';
 
 /** What a sentence does its step with: the water, the detergent and the brush that it names, in the words of our lists. */
 
@@ -64,6 +63,3 @@ function onlyClass(quote: string): string | undefined {
   if (!cleaners.test(quote.toLowerCase()) || isOpen) return undefined;
   return wordFor(detergentClasses, quote.toLowerCase());
 }
-
-/** The rinse after which no other follows. */
-export const lastRinse = /\b(?:final(?:ly)?|last)\b.{0,10}\brins|schlussspül|letzte spül|rinçage final/i;

@@ -9,12 +9,12 @@ import {
   putTogether,
   takesApart,
 } from '../../quantity/prose/named/apart.ts';
-import { wordFor } from '../../quantity/prose/named/named.ts';
+import { firstOf, wordFor } from '../../quantity/prose/named/named.ts';
 import { packedSo } from '../../quantity/prose/named/packagings.ts';
 import type { NumberMention, QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
-import { firstOf } from './quote-in-machine.ts';
+import { inGroup, withoutStop } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 
 /** What a sentence says of taking apart and putting together. */
@@ -38,7 +38,7 @@ function stepsApart({ quote, numbers, negations }: QuoteReading, src: string, { 
     quote.length <= longest;
   // What is only opened has a list of its own.
   if (!isMeant || !isPlain || noPart.test(quote) || openedIn(quote) !== undefined) return [];
-  const words = quote.replace(/\s*[.!]\s*$/, '');
+  const words = withoutStop(quote);
   if (/[.;]\s|\b(?:if|unless|when|wenn|falls|si)\b|\bbefore\s(?:\p{L}+\s)?(?:clean|reprocess)/iu.test(words)) return [];
   const head = `do: ${asValue(words)}`;
   return [{ path: 'disassembly.steps[]', value: `{${head}, src: ${src}}`, head }];
@@ -56,12 +56,7 @@ function isAngle({ numberSpan }: NumberMention, quote: string): boolean {
 /** `Leave the locking screw in place`. */
 function together({ quote }: QuoteReading, src: string, { text }: Section): readonly NewField[] {
   const what = aboutApart.test(text) || aboutPreparing.test(text) ? firstOf(leftTogether, quote) : undefined;
-  return what === undefined
-    ? []
-    : [
-        { path: 'disassembly.leave_together[]', value: asValue(what) },
-        { path: 'disassembly.src', value: src },
-      ];
+  return what === undefined ? [] : inGroup('disassembly', [['leave_together[]', asValue(what)]], src);
 }
 
 /** `Sterilize assembled but unlocked`: together at that stage, and how it must be then. `Leave the jaws open`, under the heading of packing. */
@@ -80,7 +75,8 @@ function assembled({ quote, negations }: QuoteReading, src: string, { stages }: 
   ];
 }
 
-function positioned(how: string, src: string): readonly NewField[] {
+/** How it lies in its package, in the words of the page. */
+export function positioned(how: string, src: string): readonly NewField[] {
   const head = `what: ${asValue(how)}`;
   return [{ path: 'packaging.configuration[]', value: `{${head}, src: ${src}}`, head }];
 }

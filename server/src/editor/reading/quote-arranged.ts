@@ -10,8 +10,9 @@ import {
   notStacked,
 } from '../../quantity/prose/named/arranged.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
-import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
+import { inGroup, withoutStop } from './cited-fields.ts';
+import { positioned } from './quote-apart.ts';
 import type { Section } from './quote-section.ts';
 
 /**
@@ -24,14 +25,15 @@ export function arranged(reading: QuoteReading, src: string, section: Section): 
   const isOfPacking = (stages.includes('packaging') || aboutPacking.test(text)) && !/(?:dis|un)assembl/.test(text);
   const kept = isOfPacking ? keptOut.filter(([, words]) => words.test(quote)) : [];
   if (kept.length > 0)
-    return withSource(
-      kept.map(([field]) => ({ path: `packaging.${field}`, value: 'true' })),
+    return inGroup(
+      'packaging',
+      kept.map(([field]) => [field, 'true'] as const),
       src,
     );
   const isCounted = numbers.some(
     ({ units, isReference }) => !isReference && units.some(({ dimension }) => dimension !== 'length'),
   );
-  const words = quote.replace(/\s*[.!]\s*$/, '');
+  const words = withoutStop(quote);
   if (isCounted || words.length > longest || /[.!?]\s\p{Lu}/u.test(words)) return [];
   const isLeft = leftSo.test(words) && (isOfPacking || /sterili|stérili/.test(text));
   const isLaid =
@@ -39,8 +41,7 @@ export function arranged(reading: QuoteReading, src: string, section: Section): 
       ? laidSo.test(words) || liesSo.test(words)
       : isOfPacking && liesSo.test(words) && /(?<!\p{L})(?:no|not|never|nicht|keine?|ne)(?!\p{L})/iu.test(words);
   if (!isLeft && !(isLaid && !notOfThePosition.test(words))) return [];
-  const head = `what: ${asValue(words)}`;
-  return [{ path: 'packaging.configuration[]', value: `{${head}, src: ${src}}`, head }];
+  return positioned(words, src);
 }
 
 const longest = 180;
@@ -50,7 +51,3 @@ const keptOut = [
   ['no_textile_liner', noLiner],
   ['no_silicone_mat', noMat],
 ] as const;
-
-function withSource(fields: readonly NewField[], src: string): readonly NewField[] {
-  return [...fields, { path: 'packaging.src', value: src }];
-}

@@ -1,10 +1,10 @@
 import { wiping } from '../../quantity/prose/named/acts.ts';
 import { keptApart, moisteners, moistKept, takenOff, whenDelayed } from '../../quantity/prose/named/at-use.ts';
-import { wordsFor } from '../../quantity/prose/named/named.ts';
+import { firstOf, wordsFor } from '../../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
-import { firstOf } from './quote-in-machine.ts';
+import { inGroup } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 import { isAtUse } from './quote-section.ts';
 import { useChoice } from './quote-uses.ts';
@@ -50,23 +50,18 @@ const notMoist =
 function disconnected({ quote, negations }: QuoteReading, src: string, section: Section): readonly NewField[] {
   const what = isAtUse(section) && quote.length < longest ? firstOf(takenOff, quote) : undefined;
   const isForbidden = negations.some(({ span }) => span.start === 0);
-  return what === undefined || isForbidden
-    ? []
-    : [
-        ...what.split(/\sand\s(?:the\s)?/i).map((one) => ({ path: 'point_of_use.disconnect[]', value: asValue(one) })),
-        { path: 'point_of_use.src', value: src },
-      ];
+  const things = what === undefined || isForbidden ? [] : what.split(/\sand\s(?:the\s)?/i);
+  return inGroup(
+    'point_of_use',
+    things.map((one) => ['disconnect[]', asValue(one)] as const),
+    src,
+  );
 }
 
 function keptSeparate({ quote, negations }: QuoteReading, src: string, section: Section): readonly NewField[] {
   const isThere = isAtUse(section) || /transport/.test(section.text);
   const what = isThere && negations.length === 0 ? firstOf(keptApart, quote)?.trim() : undefined;
-  return what === undefined
-    ? []
-    : [
-        { path: 'point_of_use.separate', value: asValue(what) },
-        { path: 'point_of_use.src', value: src },
-      ];
+  return what === undefined ? [] : inGroup('point_of_use', [['separate', asValue(what)]], src);
 }
 
 const longest = 160;

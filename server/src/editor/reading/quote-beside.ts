@@ -2,6 +2,7 @@ import { whenNeeded } from '../../quantity/prose/named/acts.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
+import { inGroup, type ReadFields } from './cited-fields.ts';
 import { doneAtUse } from './quote-at-use.ts';
 import { cooled } from './quote-cooling.ts';
 import { airGrade, dryingMethods } from './quote-drying.ts';
@@ -18,15 +19,10 @@ interface Citing {
   readonly section: Section;
 }
 
-interface Read {
-  readonly fields: readonly NewField[];
-  readonly left: readonly string[];
-}
-
 /** What the words of a sentence say beside its numbers, where all of these belong to one part of the work. */
-export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, section }: Citing): Read {
+export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, section }: Citing): ReadFields {
   const [part, other] = [...new Set(placed.map(({ group }) => group.path))];
-  const alone = (fields: readonly NewField[]): Read => ({ fields, left: [] });
+  const alone = (fields: readonly NewField[]): ReadFields => ({ fields, left: [] });
   if (other !== undefined) return alone([]);
   switch (part) {
     case 'packaging':
@@ -52,7 +48,7 @@ export function saidBeside({ placed }: Matched, reading: QuoteReading, { src, se
 }
 
 /** Whether the mass counts the packaging. */
-function withMass({ fields, left }: Read, placed: Matched['placed'], reading: QuoteReading): Read {
+function withMass({ fields, left }: ReadFields, placed: Matched['placed'], reading: QuoteReading): ReadFields {
   const isMass = placed.some(({ home }) => home.field === 'max_mass');
   return { fields: [...fields, ...(isMass ? massOf(reading) : [])], left };
 }
@@ -63,22 +59,17 @@ function driedBy({ quote }: QuoteReading, src: string): readonly NewField[] {
   const grade = named.includes('air') ? airGrade(quote) : undefined;
   return [
     ...(named.every((method) => method === 'air') ? [] : [{ path: 'drying.method', value: `[${named.join(', ')}]` }]),
-    ...(grade === undefined
-      ? []
-      : [
-          { path: 'drying.air.grade', value: grade },
-          { path: 'drying.air.src', value: src },
-        ]),
+    ...(grade === undefined ? [] : inGroup('drying.air', [['grade', grade]], src)),
   ];
 }
 
 /** `Put one drop of oil on the hinge`: besides the drops, with what and where. */
 function oiled({ quote }: QuoteReading, src: string): readonly NewField[] {
   const [words] = whenNeeded.exec(quote) ?? [];
-  return [
-    { path: 'lubrication.use', value: useChoice('required') },
-    ...(words === undefined ? [] : [{ path: 'lubrication.when', value: asValue(words) }]),
-    ...oiling(quote).map(([field, value]) => ({ path: `lubrication.${field}`, value })),
-    { path: 'lubrication.src', value: src },
+  const values = [
+    ['use', useChoice('required')] as const,
+    ...(words === undefined ? [] : [['when', asValue(words)] as const]),
+    ...oiling(quote),
   ];
+  return inGroup('lubrication', values, src);
 }

@@ -1,9 +1,10 @@
 import { neverQuenched, neverTouched, noFan } from '../../quantity/prose/named/acts.ts';
 import { cooledBefore, coolingMethods, coolingSurfaces, coolsDown } from '../../quantity/prose/named/cooling.ts';
+import { firstOf } from '../../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
-import { firstOf } from './quote-in-machine.ts';
+import { inGroup } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 
 /** How something cools after the cycle: on what, before what, and what is kept from it. */
@@ -15,9 +16,7 @@ export function cooled({ quote }: QuoteReading, src: string, { text }: Section):
   ] as const;
   const forbidden = kept.filter(([, words]) => words.test(quote)).map(([field]) => [field, 'true'] as const);
   const found = [...forbidden, ...(text === '' || afterCycle.test(text) ? howIn(quote) : [])];
-  return found.length === 0
-    ? []
-    : [...found.map(([field, value]) => ({ path: `cooling.${field}`, value })), { path: 'cooling.src', value: src }];
+  return inGroup('cooling', found, src);
 }
 
 /** What cools before it is looked at, or behind a washer, does not cool after the cycle. */

@@ -6,11 +6,11 @@ import {
   filteredAir,
   medicalAir,
 } from '../../quantity/prose/named/drying.ts';
-import { wordsFor } from '../../quantity/prose/named/named.ts';
+import { firstOf, wordsFor } from '../../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
-import { firstOf } from './quote-in-machine.ts';
+import { inGroup } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 
 /** With what a sentence dries a device, with which air, and until when. */
@@ -44,10 +44,7 @@ export function driedUntil(reading: QuoteReading, src: string, section: Section)
   if (!isMeant || stages.some(({ stage }) => stage !== 'wipe')) return [];
   const until = firstOf(dryUntil, quote);
   if (until !== undefined && (negations.length > 0 || dryingMethods(quote.toLowerCase()).length === 0))
-    return [
-      { path: 'drying.endpoint', value: asValue(until) },
-      { path: 'drying.src', value: src },
-    ];
+    return inGroup('drying', [['endpoint', asValue(until)]], src);
   const inside = driesSo.test(quote) && negations.length === 0 ? dryingIn(quote.toLowerCase()) : [];
   return inside.length === 0
     ? []

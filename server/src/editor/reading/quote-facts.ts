@@ -3,6 +3,7 @@ import type { StageWord } from '../../quantity/prose/meaning.ts';
 import { laidInBath, ofPart, sentToService, whenNeeded } from '../../quantity/prose/named/acts.ts';
 import { onlyDescribed } from '../../quantity/prose/named/brushes.ts';
 import { unoiledPart } from '../../quantity/prose/named/lubricants.ts';
+import { lastRinse } from '../../quantity/prose/named/phases.ts';
 import { aboutStoring } from '../../quantity/prose/named/storing.ts';
 import { untried } from '../../quantity/prose/named/untried.ts';
 import { onlyUnder } from '../../quantity/prose/named/uses.ts';
@@ -16,7 +17,7 @@ import { doneAtUse } from './quote-at-use.ts';
 import { conditionOf } from './quote-conditions.ts';
 import { dryingIn } from './quote-drying.ts';
 import { methodsAlone } from './quote-forbidden.ts';
-import { lookedFor } from './quote-inspection.ts';
+import { lookedAt, lookedFor } from './quote-inspection.ts';
 import { oiling } from './quote-lubrication.ts';
 import type { Section, Way } from './quote-section.ts';
 import { isAtUse, wayOf } from './quote-section.ts';
@@ -77,7 +78,7 @@ export function factsOf(reading: QuoteReading, kind: Kind, src: string, section:
   const stages = saidIn(reading, section);
   const all = [...stages.values()];
   const quote = reading.quote.toLowerCase();
-  const last = lastRinse([...stages.keys()], quote, src);
+  const last = waterOfLastRinse([...stages.keys()], quote, src);
   if (last !== undefined) return [last];
   const beside = [...forbiddenMethods(reading, src, section), ...doneAtUse(reading, src, section)];
   if (stages.size === 0) return [...beside, ...apart(section, quote, src)];
@@ -254,11 +255,7 @@ function fieldsOf(
       return stepsInOrder(mentions, reading, field, src);
     case 'inspection':
       if (beforeInspection.test(quote)) return [];
-      return [
-        { path: 'inspection.visual', value: marked.choice(['true', 'false'], 'visual') },
-        ...lookedFor(quote).map((what) => ({ path: 'inspection.criteria[]', value: asValue(what) })),
-        { path: 'inspection.src', value: src },
-      ];
+      return lookedAt(lookedFor(quote), src);
     default:
       return takenApart(quote).map((stages) => ({ path: field, value: `{${stages}, src: ${src}}` }));
   }
@@ -281,12 +278,11 @@ function detailsOf(field: string, quote: string): readonly string[] {
 }
 
 /** The water of the last rinse has a place of its own, by hand as in a washer. */
-function lastRinse(fields: readonly string[], quote: string, src: string): NewField | undefined {
+function waterOfLastRinse(fields: readonly string[], quote: string, src: string): NewField | undefined {
   const [water] = waterIn(quote);
-  const isLast = /final rins|last rins|schlussspül|letzte spül|rinçage final|dernier rinçage/.test(quote);
   const inWasher = fields.includes('mechanical') || fields.includes('mechanical.rinse');
   const isRinse = fields.includes('rinse') || fields.includes('mechanical.rinse');
-  if (water === undefined || !isLast || !isRinse || fields.length > (inWasher ? 2 : 1)) return undefined;
+  if (water === undefined || !lastRinse.test(quote) || !isRinse || fields.length > (inWasher ? 2 : 1)) return undefined;
   return { path: inWasher ? 'mechanical.final_rinse' : 'rinse.final', value: `{${water}, src: ${src}}` };
 }
 

@@ -5,6 +5,7 @@ import { beginnings, hotter, idle, keptAway, narrows, why } from '../../quantity
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
+import { inGroup, withoutStop } from './cited-fields.ts';
 import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
 import { isAtUse } from './quote-section.ts';
@@ -63,7 +64,7 @@ function heatIn([only, more]: QuoteReading['numbers']): string | undefined {
 export const methodsAlone: ReadonlySet<string> = new Set(['eo', 'gravity', 'prevac', 'dry-heat', 'iuss']);
 
 function withoutEnds(quote: string): string {
-  const text = quote.replace(/\s*[.!]\s*$/, '');
+  const text = withoutStop(quote);
   const reason = why.exec(text.toLowerCase())?.index ?? text.length;
   const said = text.slice(0, reason);
   return said.slice(0, idle.exec(said.toLowerCase())?.index ?? said.length);
@@ -83,9 +84,6 @@ export function metalsApart(
   if (stages.some(({ stage }) => stage !== 'ultrasonic')) return [];
   const isBath = stages.length > 0 || (section.stages.length === 1 && section.stages[0] === 'ultrasonic');
   return isBath
-    ? [
-        { path: 'ultrasonic.single_metal', value: 'true' },
-        { path: 'ultrasonic.src', value: src },
-      ]
+    ? inGroup('ultrasonic', [['single_metal', 'true']], src)
     : [{ path: 'not[]', value: `{what: mixed-metals, src: ${src}}` }];
 }

@@ -11,12 +11,12 @@ import {
   searches,
   tests,
 } from '../../quantity/prose/named/care.ts';
-import { wordsFor } from '../../quantity/prose/named/named.ts';
+import { firstOf, wordsFor } from '../../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
 import { marked } from '../writing/marked.ts';
-import { firstOf } from './quote-in-machine.ts';
+import { inGroup, withoutStop } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 import { ways } from './quote-section.ts';
 
@@ -25,7 +25,7 @@ import { ways } from './quote-section.ts';
 export function rejectedIf({ quote, numbers, stages }: QuoteReading, src: string): readonly NewField[] {
   // `Do not use ultrasound for instruments with optics` speaks of a step.
   if (stages.some(({ stage }) => ways.some((way) => way === stage))) return [];
-  const text = quote.replace(/\s*[.!]\s*$/, '');
+  const text = withoutStop(quote);
   const found = rejections.find(({ form }) => form.test(text));
   const condition = found?.form.exec(text)?.[1];
   const isOther = notOfTheDevice.test(text.replace(madeSafe, ''));
@@ -35,14 +35,12 @@ export function rejectedIf({ quote, numbers, stages }: QuoteReading, src: string
   const part = replacedPart(text);
   // What is replaced is the part: the device stays in use.
   const action = part === undefined ? actionOn(text) : undefined;
-  return [
-    ...partsOf(part === undefined ? condition : ofPart(condition, part), found.of).map((part) => ({
-      path: 'inspection.reject_if[]',
-      value: asValue(part),
-    })),
-    ...(action === undefined ? [] : [{ path: 'inspection.action', value: action }]),
-    { path: 'inspection.src', value: src },
+  const seen = partsOf(part === undefined ? condition : ofPart(condition, part), found.of);
+  const values = [
+    ...seen.map((one) => ['reject_if[]', asValue(one)] as const),
+    ...(action === undefined ? [] : [['action', action] as const]),
   ];
+  return inGroup('inspection', values, src);
 }
 
 /** `Replace the cap if it is brittle`: it is the cap that is brittle. */
@@ -91,7 +89,7 @@ export function lookedFor(quote: string): readonly string[] {
 
 /** `The jaws must close evenly`, under the heading of inspection: the sentence itself is what is looked for. */
 export function normOf({ quote, numbers, stages }: QuoteReading, src: string, section: Section): readonly NewField[] {
-  const words = quote.replace(/\s*[.!]\s*$/, '');
+  const words = withoutStop(quote);
   const isAbout = section.stages.includes('inspection') || aboutInspecting.test(section.text);
   const isMeasured = numbers.some(({ units, isReference }) => units.length > 0 && !isReference);
   if (
@@ -104,10 +102,7 @@ export function normOf({ quote, numbers, stages }: QuoteReading, src: string, se
   const isNorm =
     normsInShort.test(words) || (norms.some((norm) => norm.test(words)) && !/;\s(?!it\s|they\s)/.test(words));
   if (!isNorm || doneByHand.test(words) || /[.!?]\s/.test(words)) return [];
-  return [
-    { path: 'inspection.criteria[]', value: asValue(words) },
-    { path: 'inspection.src', value: src },
-  ];
+  return inGroup('inspection', [['criteria[]', asValue(words)]], src);
 }
 
 const longest = 140;
@@ -131,11 +126,11 @@ export function searched(
 ): readonly NewField[] {
   if (!section.stages.includes('inspection') || negations.length > 0 || stages.length > 0) return [];
   const found = lookedFor(quote);
-  return found.length === 0
-    ? []
-    : [
-        { path: 'inspection.visual', value: marked.choice(['true', 'false'], 'visual') },
-        ...found.map((what) => ({ path: 'inspection.criteria[]', value: asValue(what) })),
-        { path: 'inspection.src', value: src },
-      ];
+  return found.length === 0 ? [] : lookedAt(found, src);
+}
+
+/** That it is looked at, and what for. */
+export function lookedAt(found: readonly string[], src: string): readonly NewField[] {
+  const visual = ['visual', marked.choice(['true', 'false'], 'visual')] as const;
+  return inGroup('inspection', [visual, ...found.map((what) => ['criteria[]', asValue(what)] as const)], src);
 }

@@ -3,21 +3,16 @@ import { packagings, relations } from '../../quantity/prose/named/packagings.ts'
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { quoteScalar } from '../../syntax/quote.ts';
 import type { NewField } from '../writing/insert-fields.ts';
+import { inGroup, type ReadFields } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 
 /** Packagings that a sentence names as a choice, each as its own words have it: a pouch in a pouch is no single pouch. */
-
-export interface Packed {
-  readonly fields: readonly NewField[];
-  /** What the reader is told besides. */
-  readonly left: readonly string[];
-}
 
 /**
  * `Double peel pouch or two layers of wrap`: what the words mean for other packagings is written where the sentence says it, else it stays
  * unsaid. One packaging alone counts under a heading of packing only.
  */
-export function packagingsIn(reading: QuoteReading, src: string, section: Section): Packed {
+export function packagingsIn(reading: QuoteReading, src: string, section: Section): ReadFields {
   const none = { fields: [], left: [] };
   const quote = withoutForbidden(reading);
   if (isOfCycle(reading) || ofMass.test(quote) || reading.quote.length > 200 || quote === '') return none;
@@ -37,12 +32,15 @@ export function packagingsIn(reading: QuoteReading, src: string, section: Sectio
   const notes = conditional.map(({ part }) => part.trim().replace(/[.;]$/, ''));
   const relation = wordFor(relations, quote.toLowerCase());
   return {
-    fields: [
-      ...(relation === undefined ? [] : [{ path: 'packaging.relation', value: relation }]),
-      ...[...new Set(layered)].map((name) => ({ path: 'packaging.allowed[]', value: name })),
-      ...(notes.length === 0 ? [] : [{ path: 'packaging.note', value: quoteScalar(notes.join('; ')) }]),
-      { path: 'packaging.src', value: src },
-    ],
+    fields: inGroup(
+      'packaging',
+      [
+        ...(relation === undefined ? [] : [['relation', relation] as const]),
+        ...[...new Set(layered)].map((name) => ['allowed[]', name] as const),
+        ...(notes.length === 0 ? [] : [['note', quoteScalar(notes.join('; '))] as const]),
+      ],
+      src,
+    ),
     left: [
       ...notes.map((note) => `"${note}" holds under a condition and stands as a note only`),
       ...(relation === undefined ? ['whether other packagings may be used is not said, and stays unclear'] : []),

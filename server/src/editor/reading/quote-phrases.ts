@@ -1,4 +1,5 @@
 import { hasCells } from '../../quantity/prose/table-rows.ts';
+import { withoutStop } from './cited-fields.ts';
 
 /** Parts of a sentence that may stand in a field of free words, those first that say what the field asks for. */
 
@@ -19,7 +20,7 @@ const longest = 200;
 
 /** `path` and `titles` are those of the field; the sentence as a whole comes last. */
 export function phrasesFor(path: string, titles: readonly string[], quote: string): readonly string[] {
-  const whole = quote.replace(/[.!]\s*$/, '');
+  const whole = withoutStop(quote);
   const asked = openings[path.replace('[]', '').split('.').at(-1) ?? ''];
   const clauses = asked === undefined ? [] : clausesBehind(whole, asked);
   const behind = asked === kept ? clauses.flatMap((clause) => [...clause.split(/ or | oder | ou /u), clause]) : clauses;

@@ -5,6 +5,7 @@ import type { Kind } from '../../schema/kinds.ts';
 import type { MapTree } from '../../syntax/tree.ts';
 import type { NewField } from '../writing/insert-fields.ts';
 import { marked } from '../writing/marked.ts';
+import type { ReadFields } from './cited-fields.ts';
 import type { Sentence } from './open-sentences.ts';
 import { saidBeside } from './quote-beside.ts';
 import { methodAbove, underMethod, withCaption } from './quote-caption.ts';
@@ -40,13 +41,8 @@ export interface Around {
   readonly way: string | undefined;
 }
 
-interface Read {
-  readonly fields: readonly NewField[];
-  readonly left: readonly string[];
-}
-
 /** The fields that the words of one sentence make, and what the reader is told of the rest. */
-export function fieldsOfReading(sentence: QuoteReading, around: Around): Read {
+export function fieldsOfReading(sentence: QuoteReading, around: Around): ReadFields {
   const { kind, section, src, tree, table, way } = around;
   const caption = table === undefined ? methodOver(sentence, around) : table.caption;
   const reading = table === undefined ? underMethod(sentence, caption) : inTable(sentence, table, section);
@@ -87,7 +83,7 @@ function placesOf(reading: QuoteReading, { kind, table, section }: Around): Matc
   );
 }
 
-function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, tree, table }: Around): Read {
+function inWords(matched: Matched, reading: QuoteReading, { kind, section, src, tree, table }: Around): ReadFields {
   const worded = wordedOf(reading, kind, { src, section, taken: idsIn(tree) });
   // A row whose numbers have no place does not say that its step is asked for, and no more.
   const all = table !== undefined && matched.left.length > 0 ? [] : factsOf(reading, kind, src, section);
@@ -107,7 +103,7 @@ interface Under extends Around {
   readonly caption: Sentence | undefined;
 }
 
-function withNumbers(matched: Matched, reading: QuoteReading, around: Under): Read {
+function withNumbers(matched: Matched, reading: QuoteReading, around: Under): ReadFields {
   const { kind, section, src, tree, table, caption } = around;
   const beside = kind === 'device' ? saidBeside(matched, reading, { src, section }) : { fields: [], left: [] };
   const own = fieldsFor(matched.placed, reading, { src, taken: idsIn(tree), section });

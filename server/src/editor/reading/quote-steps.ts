@@ -2,10 +2,12 @@ import { whenNeeded } from '../../quantity/prose/named/acts.ts';
 import { onlyDescribed } from '../../quantity/prose/named/brushes.ts';
 import { cleaners, detergentClasses, detergentNamed } from '../../quantity/prose/named/detergents.ts';
 import { wordFor } from '../../quantity/prose/named/named.ts';
+import { lastRinse } from '../../quantity/prose/named/phases.ts';
 import type { QuoteReading, StageMention } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
-import { brushWords, classOf, detergentIn, gradeIn, lastRinse } from './quote-agents.ts';
+import { inGroup } from './cited-fields.ts';
+import { brushWords, classOf, detergentIn, gradeIn } from './quote-agents.ts';
 import type { Section } from './quote-section.ts';
 import { wayOf } from './quote-section.ts';
 
@@ -53,12 +55,7 @@ export function detergentMeant(reading: QuoteReading, src: string, section: Sect
   if ((way !== 'mechanical' && way !== 'manual') || isOther || negations.length > 0) return [];
   const isNamed = detergentNamed.test(quote) && !onlyFor.test(quote);
   const classes = isNamed ? (classOf(quote) ?? classesListed(quote)) : undefined;
-  return classes === undefined
-    ? []
-    : [
-        { path: `${way}.detergent.class`, value: `[${classes}]` },
-        { path: `${way}.detergent.src`, value: src },
-      ];
+  return classes === undefined ? [] : inGroup(`${way}.detergent`, [['class', `[${classes}]`]], src);
 }
 
 /** It holds for some devices or cases only. */
@@ -81,11 +78,5 @@ export function brushMeant(
   const way = wayOf(section);
   if ((way !== 'manual' && way !== undefined) || negations.length + numbers.length > 0 || !onlyDescribed.test(quote))
     return [];
-  const words = brushWords(quote);
-  return words.length === 0
-    ? []
-    : [
-        ...words.map(([field, value]) => ({ path: `manual.brush.${field}`, value })),
-        { path: 'manual.brush.src', value: src },
-      ];
+  return inGroup('manual.brush', brushWords(quote), src);
 }

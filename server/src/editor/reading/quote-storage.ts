@@ -1,9 +1,10 @@
 import { eventRelated } from '../../quantity/prose/named/acts.ts';
+import { firstOf } from '../../quantity/prose/named/named.ts';
 import { aboutStoring, leadingOn, places, placesAlone } from '../../quantity/prose/named/storing.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
-import { firstOf } from './quote-in-machine.ts';
+import { inGroup } from './cited-fields.ts';
 import type { Section } from './quote-section.ts';
 
 /** `Store dry and free of dust`: how and where, and whether its life depends on events. */
@@ -17,10 +18,9 @@ export function stored({ quote, negations }: QuoteReading, src: string, { text }
         .replace(leadingOn, '')
         .trim() ?? '');
   const isByEvent = eventRelated.test(quote) && negations.length === 0;
-  if (place === '' && !isByEvent) return [];
-  return [
-    ...(isByEvent ? [{ path: 'storage.event_related', value: 'true' }] : []),
-    ...(place === '' ? [] : [{ path: 'storage.place', value: asValue(place) }]),
-    { path: 'storage.src', value: src },
+  const values = [
+    ...(isByEvent ? [['event_related', 'true'] as const] : []),
+    ...(place === '' ? [] : [['place', asValue(place)] as const]),
   ];
+  return inGroup('storage', values, src);
 }

@@ -1,6 +1,7 @@
 import { whenNeeded } from '../../quantity/prose/named/acts.ts';
 import { detergentClasses, neutralising } from '../../quantity/prose/named/detergents.ts';
-import { wordFor } from '../../quantity/prose/named/named.ts';
+import { firstOf, wordFor } from '../../quantity/prose/named/named.ts';
+import { lastRinse } from '../../quantity/prose/named/phases.ts';
 import { watersIn } from '../../quantity/prose/named/water.ts';
 import type { NumberMention, QuoteReading } from '../../quantity/prose/prose.ts';
 import { isShelfLife } from '../../quantity/prose/shelf-life.ts';
@@ -10,10 +11,10 @@ import type { Tree } from '../../syntax/tree.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
 import { marked } from '../writing/marked.ts';
+import { inGroup } from './cited-fields.ts';
 import type { Group, Home } from './home.ts';
-import { brushWords, classOf, gradeIn, lastRinse } from './quote-agents.ts';
+import { brushWords, classOf, gradeIn } from './quote-agents.ts';
 import { phaseBefore } from './quote-clauses.ts';
-import { firstOf } from './quote-in-machine.ts';
 import type { Placed } from './quote-match.ts';
 import { amountOf } from './quote-own-values.ts';
 import type { Section } from './quote-section.ts';
@@ -105,10 +106,7 @@ function waters(placed: readonly Placed[], { quote }: QuoteReading, src: string)
     const [grade = marked.hole('grade')] = grades;
     if (grades.length !== 1) return [];
     return path.endsWith('final_rinse')
-      ? [
-          { path: `${path}.grade`, value: grade },
-          { path: `${path}.src`, value: src },
-        ]
+      ? inGroup(path, [['grade', grade]], src)
       : [{ path: `${path}.water`, value: `{grade: ${grade}, src: ${src}}` }];
   });
 }
@@ -135,11 +133,7 @@ function detergents(placed: readonly Placed[], quote: string, src: string): read
       : [{ path: 'mechanical.enzyme_wash.detergent', value: `{class: [${enzymes}], src: ${src}}` }];
   return detergent === undefined || way === undefined
     ? own
-    : [
-        ...own,
-        { path: `${way}.detergent.class`, value: `[${detergent}]` },
-        { path: `${way}.detergent.src`, value: src },
-      ];
+    : [...own, ...inGroup(`${way}.detergent`, [['class', `[${detergent}]`]], src)];
 }
 
 /** `Neutralising, 2 min, citric acid`: with what. */

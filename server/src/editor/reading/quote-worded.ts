@@ -1,33 +1,31 @@
-import { arriving, beforeFirstUse, containers, excessRemoved, madeReady } from '../../quantity/prose/named/acts.ts';
+import { arriving, beforeFirstUse, containers, madeReady } from '../../quantity/prose/named/acts.ts';
 import { usedUntil } from '../../quantity/prose/named/care.ts';
+import { firstOf } from '../../quantity/prose/named/named.ts';
 import type { QuoteReading } from '../../quantity/prose/prose.ts';
 import type { Kind } from '../../schema/kinds.ts';
 import { quoteScalar } from '../../syntax/quote.ts';
 import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
+import { inGroup, type ReadFields } from './cited-fields.ts';
 import { openedIn, takenApartIn } from './quote-apart.ts';
 import { arranged } from './quote-arranged.ts';
 import { lumenIn, materialsIn, partReplaced } from './quote-device.ts';
 import { driedUntil } from './quote-drying.ts';
 import { agentsForbidden, metalsApart } from './quote-forbidden.ts';
-import { firstOf, inMachine } from './quote-in-machine.ts';
+import { inMachine } from './quote-in-machine.ts';
 import { normOf, rejectedIf, searched, testsAsked } from './quote-inspection.ts';
+import { excessIn } from './quote-lubrication.ts';
 import { packagingsIn } from './quote-packagings.ts';
 import type { Section } from './quote-section.ts';
 import { brushMeant, detergentMeant } from './quote-steps.ts';
 import { stored } from './quote-storage.ts';
 import { isAlwaysByHand } from './quote-ways.ts';
 
-export interface Worded {
-  readonly fields: readonly NewField[];
-  /** What the reader is told besides. */
-  readonly left: readonly string[];
-}
-
 /** What a sentence without a number for a field says in words that have fields of their own. */
-export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, taken }: Citing): Worded {
+export function wordedOf(reading: QuoteReading, kind: Kind, { src, section, taken }: Citing): ReadFields {
   if (kind !== 'device') return { fields: [], left: [] };
-  if (noSubstitute.test(reading.quote)) return { fields: substitute(src), left: [] };
+  if (noSubstitute.test(reading.quote))
+    return { fields: inGroup('disinfection', [['not_a_substitute', 'true']], src), left: [] };
   const forbidden = agentsForbidden(reading, src, section);
   const packed = packagingsIn(reading, src, section);
   const made = materialsIn(reading, section);
@@ -70,35 +68,20 @@ function saidOutright({ quote, negations }: QuoteReading, src: string): readonly
   const isFirst = beforeFirstUse.test(quote) && madeReady.test(quote.replace(beforeFirstUse, ''));
   return [
     ...(isFirst ? [{ path: 'receipt.initial_cleaning', value: `{use: required, src: ${src}}` }] : []),
-    ...(excessRemoved.test(quote)
-      ? [
-          { path: 'lubrication.remove_excess', value: 'true' },
-          { path: 'lubrication.src', value: src },
-        ]
-      : []),
+    ...inGroup('lubrication', excessIn(quote), src),
   ];
 }
 
 /** `Manual pre-cleaning (always required, also before automated cleaning)`. */
 function alwaysByHand({ quote, negations, numbers }: QuoteReading, src: string): readonly NewField[] {
   return isAlwaysByHand(quote) && negations.length === 0 && numbers.length === 0
-    ? [
-        { path: 'manual.needed', value: 'always' },
-        { path: 'manual.src', value: src },
-      ]
+    ? inGroup('manual', [['needed', 'always']], src)
     : [];
 }
 
 /** `Disinfection is not a substitute for sterilization`: it forbids nothing. */
 const noSubstitute =
   /\bdisinfection\b.{0,40}\b(?:not a substitute for|not replace|no substitute for)\b.{0,20}\bsterili[sz]/i;
-
-function substitute(src: string): readonly NewField[] {
-  return [
-    { path: 'disinfection.not_a_substitute', value: 'true' },
-    { path: 'disinfection.src', value: src },
-  ];
-}
 
 /** Connectors, containers, packagings, places. */
 function byWords(reading: QuoteReading, src: string, section: Section): readonly NewField[] {
@@ -115,27 +98,16 @@ function byWords(reading: QuoteReading, src: string, section: Section): readonly
 function arrives({ quote }: QuoteReading, src: string): readonly NewField[] {
   const state = firstOf(arriving, quote);
   if (state === undefined || quote.length > 140) return [];
-  return [
-    { path: 'receipt.arrives', value: /^st[eé]rile?s?$/i.test(state) ? 'sterile' : 'non-sterile' },
-    { path: 'receipt.src', value: src },
-  ];
+  return inGroup('receipt', [['arrives', /^st[eé]rile?s?$/i.test(state) ? 'sterile' : 'non-sterile']], src);
 }
 
 function carried({ quote }: QuoteReading, src: string): readonly NewField[] {
   const container = firstOf(containers, quote);
-  return container === undefined
-    ? []
-    : [
-        { path: 'transport.container', value: asValue(container) },
-        { path: 'transport.src', value: src },
-      ];
+  return container === undefined ? [] : inGroup('transport', [['container', asValue(container)]], src);
 }
 
 function opened({ quote, numbers }: QuoteReading, src: string): readonly NewField[] {
   const what = openedIn(quote);
   if (what === undefined || numbers.length > 0) return [];
-  return [
-    { path: 'disassembly.open[]', value: asValue(what) },
-    { path: 'disassembly.src', value: src },
-  ];
+  return inGroup('disassembly', [['open[]', asValue(what)]], src);
 }

@@ -13,3 +13,9 @@ export function wordFor(list: Named, text: string): string | undefined {
 export function wordsFor(list: Named, text: string): readonly string[] {
   return list.filter(([, words]) => words.test(text)).map(([word]) => word);
 }
+
+/** What the first of the forms that fits has in its group. */
+export function firstOf(forms: readonly RegExp[], quote: string): string | undefined {
+  const found = forms.map((form) => form.exec(quote)).find((one) => one !== null);
+  return found?.slice(1).find((group) => group !== undefined && group !== '');
+}

@@ -25,3 +25,7 @@ export const phases: readonly (readonly [PhaseName, RegExp])[] = [
     /(?<!pre-?|enzym\p{L}* )(?<!\p{L})wash(?!er)|(?<!pre-|enzym\p{L}* )(?<!\p{L})clean(?!er)|(?<!\p{L})reinig(?!er|ungs)|hauptwasch|(?<!pré|pré-)lavage(?! enzym)|(?<!pré|pré-)nettoy/gu,
   ],
 ];
+
+/** The rinse after which no other follows, by hand as in a machine. */
+export const lastRinse =
+  /(?<!\p{L})(?:final(?:ly)?|last)(?!\p{L}).{0,10}\brins|schlussspül|letzte spül|rinçage final|dernier rinçage/iu;
