@@ -1,4 +1,5 @@
 import { guessLanguage } from '../../quantity/prose/language.ts';
+import { pageNamed } from './page-marks.ts';
 import { printedDate } from './printed-dates.ts';
 
 /**
@@ -16,8 +17,7 @@ const mostLines = 10;
 const revision =
   /(?<![\p{L}\d])(?:rev(?:ision|\.)?|rév(?:ision|\.)?|version|edition|issue|ausgabe|auflage|indice)(?!\p{L})\s{0,3}(?:no\.?\s|nr\.?\s|:\s?)?([\p{Lu}\d][\w.-]{0,8}\b)/iu;
 const numberWord = /(?:document|doc\.?|dok\.?|ifu|guide|instructions?)\s(?:no\.?|nr\.?|number)?\s?([\w/-]*\d[\w/-]*)/iu;
-const pageMark =
-  /(?<![\p{L}\d])(?:page|seite|blatt|p\.|(?:sheet|feuille)(?=\s{0,3}\d{1,3}\s{0,3}(?:of|sur|\/)))\s{0,3}(\d{1,3})(?:\s{0,3}(?:of|von|sur|de|\/)\s{0,3}(\d{1,3}))?/iu;
+const pageMark = new RegExp(String.raw`(?<![\p{L}\d])${pageNamed}`, 'iu');
 const pageMarks = new RegExp(pageMark, 'giu');
 const inForce =
   /\b(?:valid|effective|in force)\s(?:from|as of|since)\s*:?\s*$|gültig ab\s*:?\s*$|valable à partir du\s*$/iu;

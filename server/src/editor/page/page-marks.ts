@@ -20,12 +20,13 @@ interface Candidate extends PageMark {
   readonly named: boolean;
 }
 
-const named = String.raw`(?:page|seite|blatt|p\.|(?:sheet|feuille)(?=\s*\d{1,3}\s*(?:of|sur|\/)\s*\d))\s*(\d{1,3})(?:\s*(?:of|von|sur|de|\/)\s*(\d{1,3}))?`;
+/** `page 2 of 3`, as part of a pattern; the groups are the page and how many there are. */
+export const pageNamed = String.raw`(?:page|seite|blatt|p\.|(?:sheet|feuille)(?=\s*\d{1,3}\s*(?:of|sur|\/)\s*\d))\s*(\d{1,3})(?:\s*(?:of|von|sur|de|\/)\s*(\d{1,3}))?`;
 const counted = String.raw`(\d{1,3})\s*(?:of|von|sur|\/)\s*(\d{1,3})`;
 const separated = String.raw`(?:^|\t|\s{3,}|[|·•–—]\s*)`;
 
-const atEnd = new RegExp(String.raw`^(.*?)(?<![\p{L}\d])${named}\s*[)\]|·•–—-]*\s*$`, 'iu');
-const atBegin = new RegExp(String.raw`^\s*[([|·•–—-]*\s*${named}(?=$|\t|\s{2,}|\s*[|·•–—)\]])(.*)$`, 'iu');
+const atEnd = new RegExp(String.raw`^(.*?)(?<![\p{L}\d])${pageNamed}\s*[)\]|·•–—-]*\s*$`, 'iu');
+const atBegin = new RegExp(String.raw`^\s*[([|·•–—-]*\s*${pageNamed}(?=$|\t|\s{2,}|\s*[|·•–—)\]])(.*)$`, 'iu');
 const countAtEnd = new RegExp(String.raw`^(.*?)${separated}${counted}\s*$`, 'u');
 const countAtBegin = new RegExp(String.raw`^\s*${counted}(?:$|\t|\s{3,}|\s*[|·•–—])(.*)$`, 'u');
 const numberAtEnd = /^(.*\S)(?:\t|\s{3,}|\s*[|·•–—]\s*)(\d{1,3})()\s*$/u;

@@ -6,6 +6,7 @@ import { valueUnder } from '../../syntax/value-under.ts';
 import type { Stage } from '../reading/quote-into-cleaning.ts';
 import { cites, citesInside, stagesIn, stagesOfCleaning } from '../reading/quote-into-cleaning.ts';
 import { shapeAt } from '../reading/told-fields.ts';
+import { asValue } from '../writing/bare.ts';
 import type { NewField } from '../writing/insert-fields.ts';
 import { nodeAt } from './field-there.ts';
 
@@ -114,7 +115,9 @@ function asOwnStep(fields: readonly NewField[], { root, kind, statement }: Into)
   const said = inner === '' || inner === undefined ? `${field}: ${value}` : `${field}: {${inner}: ${value}}`;
   const groups = groupsOf(root, head).filter(({ node }) => stepsIn(node).some((step) => isDone(step, does)));
   return groups.map(({ path }) => ({
-    fields: [{ path: `${path}.steps[]`, value: `{do: ${does}, ${said}, src: ${statement}}`, head: `do: ${does}` }],
+    fields: [
+      { path: `${path}.steps[]`, value: `{do: ${does}, ${said}, src: ${asValue(statement)}}`, head: `do: ${does}` },
+    ],
     where: groups.length > 1 ? `as a step of its own in ${path}` : 'as a step of its own',
   }));
 }
